@@ -1,0 +1,1 @@
+"""Gradewash's window and everything else that needs Qt."""

@@ -1,0 +1,1 @@
+"""Gradewash's measuring and arithmetic. Nothing in here knows Qt."""

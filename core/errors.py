@@ -1,0 +1,31 @@
+"""The errors a user may see: each message is one clear sentence and what to do about it."""
+
+from __future__ import annotations
+
+
+class GradewashError(Exception):
+    """Base of every error whose message is meant for the user."""
+
+
+class PhotoError(GradewashError):
+    """A picture could not be opened."""
+
+
+class StudyFileError(GradewashError):
+    """A study file could not be read or written."""
+
+
+class BoxError(GradewashError):
+    """A paint box could not be read, or names a paint nobody measured."""
+
+
+class SheetError(GradewashError):
+    """A practice sheet could not be checked."""
+
+
+class UsageError(GradewashError):
+    """What was asked for on the command line does not fit together."""
+
+
+class Cancelled(Exception):  # noqa: N818 - not an error: somebody asked for it
+    """Raised by long work when `should_stop` answered True."""
