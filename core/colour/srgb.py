@@ -1,0 +1,108 @@
+"""sRGB and linear light.
+
+Every average in this program is taken of linear light or of a perceptual space; the numbers of
+a picture file are neither.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+Floats = NDArray[np.float64]
+
+# IEC 61966-2-1:1999, equations 5 to 8 (the 2003 amendment keeps these constants).
+_KNEE_ENCODED = 0.04045
+_KNEE_LINEAR = 0.0031308
+
+
+def srgb_to_linear(rgb: ArrayLike) -> Floats:
+    """Linear light of encoded sRGB.
+
+    Parameters
+    ----------
+    rgb : array_like, shape (...), float
+        Encoded sRGB, 0..1. Values outside continue the curve: negative ones as its mirror.
+
+    Returns
+    -------
+    ndarray, shape (...), float64
+        Linear light, 0..1. NaN stays NaN.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1:1999, section 4.
+    """
+    rgb = np.asarray(rgb, dtype=np.float64)
+    size = np.abs(rgb)
+    curve = ((size + 0.055) / 1.055) ** 2.4
+    return np.where(size <= _KNEE_ENCODED, rgb / 12.92, np.copysign(curve, rgb))
+
+
+def linear_to_srgb(linear: ArrayLike) -> Floats:
+    """Encoded sRGB of linear light; the inverse of `srgb_to_linear`, nothing clipped.
+
+    Parameters
+    ----------
+    linear : array_like, shape (...), float
+        Linear light, 0..1; values outside continue the curve.
+
+    Returns
+    -------
+    ndarray, shape (...), float64
+        Encoded sRGB. NaN stays NaN.
+
+    Notes
+    -----
+    Source: IEC 61966-2-1:1999, section 4.
+    """
+    linear = np.asarray(linear, dtype=np.float64)
+    size = np.abs(linear)
+    curve = 1.055 * size ** (1 / 2.4) - 0.055
+    return np.where(size <= _KNEE_LINEAR, linear * 12.92, np.copysign(curve, linear))
+
+
+LINEAR_OF_8BIT: NDArray[np.float32] = srgb_to_linear(np.arange(256) / 255.0).astype(np.float32)
+"""Linear light of the 256 codes of an 8-bit channel."""
+LINEAR_OF_8BIT.flags.writeable = False
+
+
+def srgb8_to_linear(rgb8: NDArray[np.uint8]) -> NDArray[np.float32]:
+    """Linear light of 8-bit sRGB, by a look-up of 256 numbers.
+
+    Parameters
+    ----------
+    rgb8 : ndarray, shape (...), uint8
+        Encoded sRGB, 0..255.
+
+    Returns
+    -------
+    ndarray, shape (...), float32
+        Linear light, 0..1.
+    """
+    return LINEAR_OF_8BIT[rgb8]
+
+
+def srgb_to_hex(rgb: ArrayLike) -> str:
+    """`#rrggbb` of one encoded colour, 0..1; values outside are clipped.
+
+    >>> srgb_to_hex((1, 0.5, 0))
+    '#ff8000'
+    """
+    codes = np.rint(np.clip(np.asarray(rgb, dtype=np.float64), 0, 1) * 255).astype(int)
+    red, green, blue = codes.tolist()
+    return f"#{red:02x}{green:02x}{blue:02x}"
+
+
+def hex_to_srgb(text: str) -> Floats:
+    """Encoded sRGB, shape (3,), 0..1, of `#rrggbb`.
+
+    Raises
+    ------
+    ValueError
+        The text is not a hash and six hexadecimal digits.
+    """
+    digits = text.removeprefix("#")
+    if len(digits) != 6:
+        raise ValueError(f"not a colour of the form #rrggbb: {text!r}")
+    return np.array([int(digits[i : i + 2], 16) for i in (0, 2, 4)], dtype=np.float64) / 255
