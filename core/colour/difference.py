@@ -48,13 +48,15 @@ def delta_E_2000(Lab1: ArrayLike, Lab2: ArrayLike) -> Floats:
     h2 = np.degrees(np.arctan2(b2, a2)) % 360
 
     no_hue = C1 * C2 == 0
+    # Exact opposites count as "not across" in the paper; rounding must not decide that.
+    half = 180 + 1e-9
     step = h2 - h1
-    step = np.where(step > 180, step - 360, np.where(step < -180, step + 360, step))
+    step = np.where(step > half, step - 360, np.where(step < -half, step + 360, step))
     step = np.where(no_hue, 0.0, step)
     dH = 2 * np.sqrt(C1 * C2) * np.sin(np.radians(step / 2))
 
     total = h1 + h2
-    across = np.abs(h1 - h2) > 180
+    across = np.abs(h1 - h2) > half
     mean_hue = np.where(
         no_hue,
         total,

@@ -15,7 +15,7 @@ _WHITE_xy = (0.3127, 0.3290)
 
 
 def _XYZ_of_xy(x: float, y: float) -> Floats:
-    return np.array([x / y, 1.0, (1 - x - y) / y])
+    return np.array([x / y, 1.0, (1 - x - y) / y], dtype=np.float64)
 
 
 def _matrix_of_primaries() -> Floats:
@@ -30,7 +30,7 @@ def _matrix_of_primaries() -> Floats:
 
 
 LINEAR_TO_XYZ: Floats = _matrix_of_primaries()
-XYZ_TO_LINEAR: Floats = np.linalg.inv(LINEAR_TO_XYZ)
+XYZ_TO_LINEAR: Floats = np.linalg.inv(LINEAR_TO_XYZ).astype(np.float64)
 WHITE_XYZ: Floats = LINEAR_TO_XYZ.sum(axis=1)
 """XYZ of D65 with Y = 1."""
 
@@ -106,7 +106,8 @@ def in_srgb_gamut(Lab: ArrayLike, tolerance: float = 1e-6) -> NDArray[np.bool_]:
         False for NaN.
     """
     linear = XYZ_to_linear(Lab_to_XYZ(Lab))
-    return np.all((linear >= -tolerance) & (linear <= 1 + tolerance), axis=-1)
+    inside = (linear >= -tolerance) & (linear <= 1 + tolerance)
+    return np.asarray(inside.all(axis=-1))
 
 
 def Lab_to_LCh(Lab: ArrayLike) -> Floats:
