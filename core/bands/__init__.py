@@ -1,0 +1,1 @@
+"""Bands: proposing the lines of a sky, editing them, and reading what lies between them."""
