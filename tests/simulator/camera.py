@@ -1,0 +1,253 @@
+"""The photograph or scan of a painted sheet: desk, perspective, light, camera, JPEG."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+from PIL import Image
+from scipy.ndimage import gaussian_filter, map_coordinates
+
+from simulator.sheets import Floats, Painting, noise_field
+
+
+@dataclass(frozen=True)
+class Shot:
+    """How the sheet was photographed.
+
+    Attributes
+    ----------
+    size : (width, height) in pixels
+    fill : float
+        Share of the photo's shorter fit the paper takes.
+    tilt_deg : float
+        Turn of the sheet in the picture, clockwise.
+    perspective : float
+        Each corner moves up to this share of the sheet's size.
+    light : tuple of (direction in degrees, ratio)
+        Ratio of the brightest to the darkest place of the painted sheet (1 = even), made by two
+        lamps in opposite directions with different powers.
+    shadow : float
+        Share of the light a soft cast shadow takes (0 = none).
+    curve : bool
+        A phone's S-shaped tone curve instead of a linear camera.
+    scan : bool
+        Flatbed: no perspective, even light, a white lid around the paper.
+    tape : linear RGB or None
+        Tape still on, of this colour, covering the border.
+    turn : int
+        Quarter turns the sheet lies turned by, clockwise.
+    """
+
+    size: tuple[int, int] = (1600, 1200)
+    fill: float = 0.86
+    tilt_deg: float = 0.0
+    perspective: float = 0.03
+    distortion: float = 0.0
+    light: tuple[float, float] = (30.0, 1.3)
+    shadow: float = 0.0
+    white_balance: tuple[float, float] = (1.0, 1.0)
+    exposure: float = 0.85
+    noise: float = 0.004
+    quality: int = 90
+    desk: int = 0
+    curve: bool = False
+    scan: bool = False
+    tape: tuple[float, float, float] | None = None
+    tape_outer: float = 0.25
+    turn: int = 0
+    seed: int = 0
+
+
+def encode(linear: Floats) -> Floats:
+    """IEC 61966-2-1 encoding, written out here so that the simulator leans on nothing."""
+    clipped = np.clip(linear, 0, 1)
+    return np.where(clipped <= 0.0031308, 12.92 * clipped, 1.055 * clipped ** (1 / 2.4) - 0.055)
+
+
+def homography(source: Floats, target: Floats) -> Floats:
+    rows = []
+    for (x, y), (u, v) in zip(source, target, strict=True):
+        rows += [[x, y, 1, 0, 0, 0, -u * x, -u * y, -u], [0, 0, 0, x, y, 1, -v * x, -v * y, -v]]
+    return np.linalg.svd(np.asarray(rows))[2][-1].reshape(3, 3)
+
+
+def project(H: Floats, points: Floats) -> Floats:
+    stacked = np.concatenate([points, np.ones((*points.shape[:-1], 1))], -1) @ H.T
+    return stacked[..., :2] / stacked[..., 2:]
+
+
+def undistort(points: Floats, size: tuple[int, int], k: float) -> Floats:
+    centre, half = np.asarray(size) / 2, np.hypot(*size) / 2
+    offset = (points - centre) / half
+    return centre + offset * half * (1 + k * (offset**2).sum(-1, keepdims=True))
+
+
+def distort(points: Floats, size: tuple[int, int], k: float) -> Floats:
+    guess = points.copy()
+    for _ in range(20):
+        guess = guess - (undistort(guess, size, k) - points)
+    return guess
+
+
+def desk_picture(shot: Shot, rng: np.random.Generator) -> Floats:
+    """A table: plain, wooden, patterned or white, with clutter on it."""
+    w, h = shot.size
+    kind = shot.desk % 4
+    base = [
+        rng.uniform(0.03, 0.15, 3),
+        np.array([0.35, 0.2, 0.1]) * rng.uniform(0.4, 1.2),
+        rng.uniform(0.05, 0.5, 3),
+        np.full(3, rng.uniform(0.55, 0.72)),
+    ][kind]
+    picture = np.ones((h, w, 3)) * base
+    if kind == 1:
+        grain = noise_field(rng, (h, w // 60 + 1), 3.0)
+        grain = np.repeat(grain, 61, axis=1)[:, :w]
+        picture *= np.clip(1 + 0.2 * grain, 0.3, 2)[..., None]
+    if kind == 2:
+        picture *= np.clip(1 + 0.25 * noise_field(rng, (h, w), 9.0), 0.2, 2)[..., None]
+    for _ in range(rng.integers(0, 8)):
+        cx, cy = rng.uniform(0, w), rng.uniform(0, h)
+        a, b, t = rng.uniform(20, 160), rng.uniform(8, 120), rng.uniform(0, np.pi)
+        x0, x1 = int(max(0, cx - 200)), int(min(w, cx + 200))
+        y0, y1 = int(max(0, cy - 200)), int(min(h, cy + 200))
+        if x1 <= x0 or y1 <= y0:
+            continue
+        yy, xx = np.mgrid[y0:y1, x0:x1]
+        p = (xx - cx) * np.cos(t) + (yy - cy) * np.sin(t)
+        q = -(xx - cx) * np.sin(t) + (yy - cy) * np.cos(t)
+        inside = (
+            (np.abs(p) < a) & (np.abs(q) < b)
+            if rng.random() < 0.6
+            else ((p / a) ** 2 + (q / b) ** 2 < 1)
+        )
+        picture[y0:y1, x0:x1][inside] = rng.uniform(0.02, 0.8, 3)
+    return picture
+
+
+def light_field(shot: Shot, corners: Floats, rng: np.random.Generator) -> Floats:
+    """Light over the photo, normalised to 1 at the brightest place of the painted sheet."""
+    w, h = shot.size
+    yy, xx = np.mgrid[0:h:4, 0:w:4]
+    centre = corners.mean(0)
+    reach = np.linalg.norm(corners - centre, axis=1).mean()
+    X, Y = (xx - centre[0]) / reach, (yy - centre[1]) / reach
+    angle, ratio = np.radians(shot.light[0]), shot.light[1]
+    other = angle + np.pi + rng.uniform(-0.7, 0.7)
+    far, high = rng.uniform(1.6, 3.0), rng.uniform(1.2, 2.2)
+
+    def lamp(direction: float, distance: float) -> Floats:
+        gap = (X - distance * np.cos(direction)) ** 2 + (Y - distance * np.sin(direction)) ** 2
+        return (gap + high**2) ** -1.5
+
+    inside = (np.abs(X) < 0.75) & (np.abs(Y) < 0.75)
+    one, two = lamp(angle, far), lamp(other, far * 1.1)
+    low, up = 0.0, 40.0
+    for _ in range(30):  # the share of even light that gives the wanted ratio
+        even = (low + up) / 2
+        field = one / one.mean() + 0.25 * two / two.mean() + even
+        if field[inside].max() / field[inside].min() > ratio:
+            low = even
+        else:
+            up = even
+    if shot.shadow:
+        side = rng.uniform(0, 2 * np.pi)
+        edge = X * np.cos(side) + Y * np.sin(side) - rng.uniform(-0.25, 0.25)
+        edge = edge + 0.10 * np.sin(3 * (X * np.sin(side) - Y * np.cos(side)) + rng.uniform(0, 6))
+        dark = 1 / (1 + np.exp(-edge / rng.uniform(0.03, 0.10)))
+        field = field * (1 - shot.shadow * dark)
+    full = np.repeat(np.repeat(field, 4, 0), 4, 1)[:h, :w]
+    return np.asarray(gaussian_filter(full, 3) / field[inside].max())
+
+
+def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float64]]:
+    """Photograph or scan the sheet.
+
+    Returns
+    -------
+    bytes
+        The JPEG file.
+    (4, 2) float64
+        The painted rectangle's corners in pixels: the sheet's own top left, top right, bottom
+        right, bottom left (so turned with the sheet).
+    """
+    rng = np.random.default_rng([99, shot.seed])
+    w, h = shot.size
+    ph, pw = painting.paper.shape[:2]
+    outline = np.array([[0, 0], [pw, 0], [pw, ph], [0, ph]], dtype=float)
+    turned_w, turned_h = (ph, pw) if shot.turn % 2 else (pw, ph)
+    scale = shot.fill * min(w / turned_w, h / turned_h)
+    half = np.array([turned_w, turned_h]) * scale / 2
+    corners = np.array([[-1, -1], [1, -1], [1, 1], [-1, 1]]) * half
+    if not shot.scan:
+        corners = corners + rng.uniform(-1, 1, (4, 2)) * shot.perspective * half.mean() * 2
+    t = np.radians(shot.tilt_deg)
+    corners = corners @ np.array([[np.cos(t), np.sin(t)], [-np.sin(t), np.cos(t)]])
+    slack = np.clip(np.array([w, h]) / 2 - np.abs(corners).max(0), 0, None)
+    corners = corners + np.array([w, h]) / 2 + rng.uniform(-0.8, 0.8, 2) * slack
+    # Photo corner i shows the sheet's corner i - turn.
+    H = homography(np.roll(outline, shot.turn, axis=0), corners)
+    left, top, right, bottom = painting.box
+    box = np.array([[left, top], [right, top], [right, bottom], [left, bottom]])
+    truth = distort(project(H, box), shot.size, shot.distortion)
+
+    yy, xx = np.mgrid[0:h, 0:w]
+    grid = np.stack([xx + 0.5, yy + 0.5], -1).astype(float)
+    sheet_xy = project(np.linalg.inv(H), undistort(grid, shot.size, shot.distortion))
+    coords = np.stack([sheet_xy[..., 1] - 0.5, sheet_xy[..., 0] - 0.5])
+    shrink = max(1.0, 0.5 / scale)
+    source = painting.paper
+    if tape := shot.tape:
+        source = with_tape(painting, tape, shot.tape_outer, rng)
+    smooth = [gaussian_filter(source[..., c], 0.35 * shrink) for c in range(3)]
+    warped = np.stack(
+        [map_coordinates(channel, coords, order=1, mode="nearest") for channel in smooth], -1
+    )
+    cover = np.clip(coords[1] * scale + 0.5, 0, 1) * np.clip(
+        (pw - 1 - coords[1]) * scale + 0.5, 0, 1
+    )
+    cover = cover * np.clip(coords[0] * scale + 0.5, 0, 1)
+    cover = cover * np.clip((ph - 1 - coords[0]) * scale + 0.5, 0, 1)
+    if shot.scan:
+        ground = np.ones((h, w, 3)) * np.array([0.93, 0.93, 0.925])
+    else:
+        ground = desk_picture(shot, rng)
+    picture = ground * (1 - cover[..., None]) + warped * cover[..., None]
+    if not shot.scan:
+        picture = picture * light_field(shot, truth, rng)[..., None]
+        red, blue = shot.white_balance
+        picture = picture * np.array([red, 1.0, blue])
+    white = float(
+        np.max(np.asarray(painting.spec.tint) * [shot.white_balance[0], 1.0, shot.white_balance[1]])
+    )
+    picture = picture * shot.exposure / white
+    picture = gaussian_filter(picture, (0.6, 0.6, 0))
+    picture = picture + rng.standard_normal(picture.shape) * shot.noise * np.sqrt(picture + 0.02)
+    encoded = encode(picture)
+    if shot.curve:
+        encoded = encoded + 0.10 * np.sin(2 * np.pi * (encoded - 0.5)) / np.pi * 1.2
+    pixels = (np.clip(encoded, 0, 1) * 255 + 0.5).astype(np.uint8)
+    buffer = io.BytesIO()
+    Image.fromarray(pixels).save(buffer, "JPEG", quality=shot.quality)
+    return buffer.getvalue(), truth
+
+
+def with_tape(
+    painting: Painting, tape: tuple[float, float, float], outer: float, rng: np.random.Generator
+) -> Floats:
+    """The sheet with its masking tape still on; the share `outer` of the border stays bare."""
+    left, top, right, bottom = (round(v) for v in painting.box)
+    paper = painting.paper.copy()
+    h, w = paper.shape[:2]
+    mask = np.ones((h, w), dtype=bool)
+    mask[top:bottom, left:right] = False
+    t, b, l, r = (round(outer * v) for v in (top, h - bottom, left, w - right))
+    inner = np.zeros_like(mask)
+    inner[t : h - b, l : w - r] = True
+    mask &= inner
+    grain = 1 + 0.02 * noise_field(rng, (h, w), 2.0)
+    paper[mask] = (np.asarray(tape) * grain[..., None])[mask]
+    return paper

@@ -1,0 +1,224 @@
+"""The painted sheet itself: banded washes on paper, flat and evenly lit."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+from scipy.ndimage import gaussian_filter, gaussian_filter1d
+
+Floats = NDArray[np.float64]
+Mixer = Callable[[int, Floats, Floats], Floats]
+"""(transition k, share of the band below, wash strength) -> linear RGB over paper white."""
+
+
+@dataclass(frozen=True)
+class Bloom:
+    """A backrun. Positions are fractions of the painted width and height, radius of height."""
+
+    x: float
+    y: float
+    radius: float
+    pale: float = 0.55
+    rim: float = 1.25
+
+
+@dataclass(frozen=True)
+class SheetSpec:
+    """What was painted, and with which faults.
+
+    Attributes
+    ----------
+    lines : tuple of float
+        Where neighbouring bands meet, fractions of the painted height.
+    widths : tuple of float
+        10-90% width of each transition, fractions of the height.
+    partial : tuple of (from, to) or None
+        Where a transition is crisp only over part of the width: that part (fractions of the
+        width); the rest is 10% wide.
+    inner_edges : tuple of (y, from, to, strength)
+        Drying edges inside a band: the wash below is weaker by that factor.
+    """
+
+    colours: tuple[tuple[float, float, float], ...]
+    lines: tuple[float, ...]
+    widths: tuple[float, ...]
+    aspect: float = 1.4
+    partial: tuple[tuple[float, float] | None, ...] = ()
+    inner_edges: tuple[tuple[float, float, float, float], ...] = ()
+    blooms: tuple[Bloom, ...] = ()
+    pale_corners: tuple[tuple[int, float], ...] = ()
+    wobble: float = 0.006
+    granulation: float = 0.05
+    texture: float = 0.012
+    ragged: float = 0.003
+    rim: float = 0.15
+    border: tuple[float, float, float, float] = (0.06, 0.06, 0.06, 0.06)
+    tint: tuple[float, float, float] = (0.90, 0.89, 0.86)
+    seed: int = 0
+    height: int = 900
+    mixer: Mixer | None = field(default=None, compare=False)
+
+
+@dataclass(frozen=True, eq=False)
+class Painting:
+    """A painted sheet seen flat in even light.
+
+    Attributes
+    ----------
+    paper : (h, w, 3) float64
+        Linear reflectance of the whole paper, border included.
+    paint : (H, W, 3) float64
+        The painted rectangle only, relative to the paper's white (the truth for colours).
+    box : (left, top, right, bottom)
+        The painted rectangle inside `paper`, in pixels.
+    """
+
+    paper: Floats
+    paint: Floats
+    box: tuple[float, float, float, float]
+    spec: SheetSpec
+
+
+def density_mixer(colours: tuple[tuple[float, float, float], ...]) -> Mixer:
+    """Blend neighbouring washes in optical density."""
+    density = -np.log(np.clip(np.asarray(colours, dtype=np.float64), 0.004, 1.0))
+
+    def mix(k: int, share: Floats, strength: Floats) -> Floats:
+        below = density[min(k + 1, len(density) - 1)]
+        blended = density[k] + share[..., None] * (below - density[k])
+        return np.exp(-blended * strength[..., None])
+
+    return mix
+
+
+def noise_field(rng: np.random.Generator, shape: tuple[int, int], sigma: float) -> Floats:
+    """Smooth noise with unit deviation; `sigma` in pixels."""
+    small = max(1, int(sigma // 4))
+    coarse = rng.standard_normal((shape[0] // small + 8, shape[1] // small + 8))
+    smooth = gaussian_filter(coarse, sigma / small)
+    if small > 1:
+        rows = np.linspace(3, smooth.shape[0] - 4, shape[0])
+        columns = np.linspace(3, smooth.shape[1] - 4, shape[1])
+        r0, c0 = rows.astype(int), columns.astype(int)
+        fr, fc = (rows - r0)[:, None], (columns - c0)[None]
+        top = smooth[r0][:, c0] * (1 - fc) + smooth[r0][:, c0 + 1] * fc
+        bottom = smooth[r0 + 1][:, c0] * (1 - fc) + smooth[r0 + 1][:, c0 + 1] * fc
+        smooth = top * (1 - fr) + bottom * fr
+    else:
+        smooth = smooth[: shape[0], : shape[1]]
+    return np.asarray((smooth - smooth.mean()) / (smooth.std() + 1e-12), dtype=np.float64)
+
+
+def wobble_line(rng: np.random.Generator, n: int, sigma: float, scale: float) -> Floats:
+    line = gaussian_filter1d(rng.standard_normal(n + int(8 * sigma)), sigma)[int(4 * sigma) :][:n]
+    return np.asarray((line - line.mean()) / (line.std() + 1e-12) * scale)
+
+
+def paint(spec: SheetSpec) -> Painting:
+    """Paint the sheet; everything random comes from `spec.seed`."""
+    rng = np.random.default_rng([77, spec.seed])
+    H = spec.height
+    W = round(H * spec.aspect)
+    mixer = spec.mixer or density_mixer(spec.colours)
+    y = (np.arange(H)[:, None] + 0.5) / H
+    x = (np.arange(W)[None] + 0.5) / W
+
+    strength = np.ones((H, W))
+    shares = []
+    for k, (line, width) in enumerate(zip(spec.lines, spec.widths, strict=True)):
+        course = line + wobble_line(rng, W, W / 12, spec.wobble * min(1.0, width / 0.02 + 0.3))
+        spread = np.full(W, width)
+        crisp = np.full(W, 1.0 if width < 0.02 else 0.0)
+        partial = spec.partial[k] if k < len(spec.partial) else None
+        if partial is not None:
+            inside = 1 / (1 + np.exp(-(x[0] - partial[0]) / 0.008))
+            inside *= 1 / (1 + np.exp((x[0] - partial[1]) / 0.008))
+            spread = np.exp(np.log(0.10) * (1 - inside) + np.log(width) * inside)
+            crisp = inside
+        z = (y - course[None]) / (spread[None] / 4.394)
+        shares.append(1 / (1 + np.exp(-np.clip(z, -40, 40))))
+        rim = np.exp(-(((y - course[None] + 0.003) / 0.004) ** 2))
+        strength *= 1 + spec.rim * crisp[None] * rim
+    for edge_y, start, end, factor in spec.inner_edges:
+        course = edge_y + wobble_line(rng, W, W / 10, spec.wobble)
+        inside = ((x > start) & (x < end)).astype(float)
+        inside = gaussian_filter1d(inside, 0.012 * W, axis=1)
+        step = 1 / (1 + np.exp(-np.clip((y - course[None]) / (0.006 / 4.394), -40, 40)))
+        fade = np.exp(-np.clip(y - course[None], 0, None) / 0.10)
+        strength *= 1 - (1 - factor) * inside * step * fade
+        rim = np.exp(-(((y - course[None] + 0.003) / 0.004) ** 2))
+        strength *= 1 + spec.rim * inside * rim
+    for bloom in spec.blooms:
+        strength *= bloom_factor(bloom, x, y, spec.aspect, rng)
+    for corner, weaker in spec.pale_corners:
+        cx, cy = (0, 1, 1, 0)[corner], (0, 0, 1, 1)[corner]
+        far = ((x - cx) * spec.aspect) ** 2 + (y - cy) ** 2
+        strength *= 1 - (1 - weaker) * np.exp(-far / (2 * 0.16**2))
+    grain = noise_field(rng, (H, W), 1.6) - 0.6 * noise_field(rng, (H, W), 5.0)
+    drift = noise_field(rng, (H, W), 0.08 * H)
+    strength *= np.clip(1 + spec.granulation * grain + 0.03 * drift, 0.3, 2.0)
+
+    if not spec.lines:
+        colour = mixer(0, np.zeros((H, W)), strength)
+    else:
+        # Only the two bands next to a place are mixed there: the nearest line decides which.
+        middles = [0.0, *(np.add(spec.lines[1:], spec.lines[:-1]) / 2), 1.0]
+        colour = np.empty((H, W, 3))
+        for k, share in enumerate(shares):
+            a, b = round(middles[k] * H), round(middles[k + 1] * H)
+            colour[a:b] = mixer(k, share[a:b], strength[a:b])
+    return on_paper(colour, spec, rng)
+
+
+def bloom_factor(
+    bloom: Bloom, x: Floats, y: Floats, aspect: float, rng: np.random.Generator
+) -> Floats:
+    """Strength factor of a backrun: pale inside, a crinkled darker rim, ended outside."""
+    dx, dy = (x - bloom.x) * aspect, y - bloom.y
+    angle = np.arctan2(dy, dx)
+    outline = np.ones_like(angle)
+    for n in range(2, 11):
+        outline += rng.normal(0, 0.10 / n**0.7) * np.cos(n * angle + rng.uniform(0, 2 * np.pi))
+    r = np.hypot(dx, dy) / (bloom.radius * np.clip(outline, 0.5, 1.5))
+    inside = 1 / (1 + np.exp(np.clip((r - 1) / 0.04, -40, 40)))
+    pale = bloom.pale + (1 - bloom.pale) * 0.5 * np.clip(1 - r, 0, 1)
+    rim = (bloom.rim - 1) * np.exp(-(((r - 1.04) / 0.07) ** 2))
+    return np.asarray(1 + inside * (pale - 1) + rim)
+
+
+def on_paper(colour: Floats, spec: SheetSpec, rng: np.random.Generator) -> Painting:
+    """Put the painted rectangle on paper with a border whose edge is as ragged as tape leaves."""
+    H, W = colour.shape[:2]
+    top, right, bottom, left = (round(b * H) for b in spec.border)
+    full = (H + top + bottom, W + left + right)
+    ragged = spec.ragged * H
+    edges = [np.abs(wobble_line(rng, n, 3, ragged * 0.5)) - ragged * 0.4 for n in (W, H, W, H)]
+    bleeds = [np.zeros(W), np.zeros(H), np.zeros(W), np.zeros(H)]
+    for side in range(4):
+        for _ in range(rng.poisson(1.2)):
+            at, size = rng.integers(0, len(bleeds[side])), rng.uniform(0.6, 2.0) * ragged
+            reach = np.exp(-(((np.arange(len(bleeds[side])) - at) / (1.5 * size + 2)) ** 2))
+            bleeds[side] = bleeds[side] + reach * size * rng.choice([-1.0, 1.0])
+    out_t, out_r, out_b, out_l = (e + b for e, b in zip(edges, bleeds, strict=True))
+    yy = np.arange(full[0])[:, None] - top + 0.5
+    xx = np.arange(full[1])[None] - left + 0.5
+    columns = np.clip(np.arange(full[1]) - left, 0, W - 1)
+    rows = np.clip(np.arange(full[0]) - top, 0, H - 1)
+    cover = np.clip(yy + out_t[columns][None] + 0.5, 0, 1)
+    cover = cover * np.clip(H + out_b[columns][None] - yy + 0.5, 0, 1)
+    cover = cover * np.clip(xx + out_l[rows][:, None] + 0.5, 0, 1)
+    cover = cover * np.clip(W + out_r[rows][:, None] - xx + 0.5, 0, 1)
+    sheet = np.ones((*full, 3)) * 1.0
+    stretched = colour[rows][:, columns]
+    sheet = sheet * (1 - cover[..., None]) + stretched * cover[..., None]
+    tooth = noise_field(rng, full, 1.2)
+    paper = sheet * np.asarray(spec.tint) * (1 + spec.texture * tooth)[..., None]
+    return Painting(
+        np.clip(paper, 0, 1),
+        colour,
+        (float(left), float(top), float(left + W), float(top + H)),
+        spec,
+    )
