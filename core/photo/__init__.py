@@ -1,0 +1,17 @@
+"""Opening a photo: any common picture format to upright sRGB pixels.
+
+>>> import numpy as np, io
+>>> from PIL import Image
+>>> buffer = io.BytesIO()
+>>> Image.new("RGB", (30, 20), (70, 120, 190)).save(buffer, "PNG")
+>>> photo = open_photo(buffer.getvalue(), name="sky.png")
+>>> photo.width, photo.height, photo.pixels[0, 0].tolist()
+(30, 20, [70, 120, 190])
+"""
+
+from __future__ import annotations
+
+from core.photo.model import Photo
+from core.photo.open import MAX_PIXELS, WORK_PIXELS, open_full, open_photo
+
+__all__ = ["MAX_PIXELS", "WORK_PIXELS", "Photo", "open_full", "open_photo"]
