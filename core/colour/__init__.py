@@ -12,6 +12,14 @@ from core.colour.lab import (
     linear_to_XYZ,
     srgb_to_Lab,
 )
+from core.colour.munsell import (
+    Lab_to_munsell,
+    Munsell,
+    munsell_of,
+    munsell_value,
+    munsell_Y,
+    srgb_to_munsell,
+)
 from core.colour.srgb import (
     hex_to_srgb,
     linear_to_srgb,
@@ -23,7 +31,9 @@ from core.colour.srgb import (
 __all__ = [
     "Lab_to_LCh",
     "Lab_to_XYZ",
+    "Lab_to_munsell",
     "Lab_to_srgb",
+    "Munsell",
     "XYZ_to_Lab",
     "XYZ_to_linear",
     "delta_E_76",
@@ -33,8 +43,12 @@ __all__ = [
     "linear_to_Oklab",
     "linear_to_XYZ",
     "linear_to_srgb",
+    "munsell_Y",
+    "munsell_of",
+    "munsell_value",
     "srgb8_to_linear",
     "srgb_to_Lab",
     "srgb_to_hex",
     "srgb_to_linear",
+    "srgb_to_munsell",
 ]

@@ -1,0 +1,271 @@
+"""Munsell hue, value and chroma of every sRGB colour.
+
+Hue and chroma come from a table over the sRGB cube that tools/build_munsell_table.py makes
+from the renotation; value comes from Y by the formula, not from the table. Hue is written in
+hundred-steps, 0..100 around the circle: 5R is 5, 5YR is 15, 5RP is 95.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.colour.lab import Lab_to_srgb, Lab_to_XYZ, linear_to_XYZ
+from core.colour.srgb import srgb_to_linear
+
+Floats = NDArray[np.float64]
+
+TABLE_PATH = Path(__file__).with_name("munsell_table.npz")
+
+HUE_LETTERS = ("R", "YR", "Y", "GY", "G", "BG", "B", "PB", "P", "RP")
+
+NO_HUE_CHROMA = 0.05
+"""Below this chroma, which prints as 0.0, a colour has no hue and is written N."""
+
+# ASTM D1535-08, equation for Y in percent of the perfect reflecting diffuser: the polynomial of
+# Newhall, Nickerson and Judd (1943) times 0.975, rounded to five digits.
+_Y_OF_V = np.polynomial.Polynomial([0, 1.1914, -0.22533, 0.23352, -0.020484, 0.00081939])
+_Y_SLOPE = _Y_OF_V.deriv()
+
+
+@dataclass(frozen=True)
+class Munsell:
+    """One colour on Munsell's three scales.
+
+    Attributes
+    ----------
+    hue : float or None
+        Hundred-steps, 0..100; None when there is no chroma to speak of.
+    value : float
+        0 black .. 10 white.
+    chroma : float
+        0 neutral, upwards.
+    """
+
+    hue: float | None
+    value: float
+    chroma: float
+
+    @property
+    def notation(self) -> str:
+        """As Munsell colours are written.
+
+        >>> Munsell(75.2, 4.1, 8.3).notation
+        '5.2PB 4.1/8.3'
+        >>> Munsell(None, 5.2, 0.0).notation
+        'N 5.2'
+        """
+        if self.hue is None:
+            return f"N {self.value:.1f}"
+        tenths = round(self.hue * 10) % 1000
+        family, step = divmod(tenths, 100)
+        if step == 0:  # written 10R, not 0YR
+            family, step = (family - 1) % 10, 100
+        digits = f"{step / 10:.1f}".removesuffix(".0")
+        return f"{digits}{HUE_LETTERS[family]} {self.value:.1f}/{self.chroma:.1f}"
+
+
+def munsell_Y(value: ArrayLike) -> Floats:
+    """Luminance factor Y in percent, shape (...), of Munsell value 0..10.
+
+    Notes
+    -----
+    Source: ASTM D1535-08, section on the relation of Y and V.
+    """
+    return np.asarray(_Y_OF_V(np.asarray(value, dtype=np.float64)))
+
+
+def munsell_value(Y: ArrayLike) -> Floats:
+    """Munsell value of luminance factor Y.
+
+    Parameters
+    ----------
+    Y : array_like, shape (...), float
+        Luminance factor in percent, 0..100; white is 100.
+
+    Returns
+    -------
+    ndarray, shape (...), float64
+        Munsell value, 0..10; the polynomial of `munsell_Y` inverted to 1e-10.
+
+    Raises
+    ------
+    ValueError
+        Y outside 0..100; the message gives the offending value.
+
+    Notes
+    -----
+    Source: ASTM D1535-08.
+    """
+    Y = np.asarray(Y, dtype=np.float64)
+    outside = (Y < 0) | (Y > 100)
+    if outside.any():
+        raise ValueError(f"luminance factor outside 0..100 percent: {Y[outside].flat[0]}")
+    return _value_of(Y)
+
+
+def _value_of(Y: Floats) -> Floats:
+    """Newton's steps from a table's answer; the error squares with each."""
+    table_V, table_Y = _value_table()
+    V = np.interp(Y, table_Y, table_V)
+    for _ in range(2):
+        V = V - (_Y_OF_V(V) - Y) / _Y_SLOPE(V)
+    return np.clip(V, 0.0, 10.0)
+
+
+@cache
+def _value_table() -> tuple[Floats, Floats]:
+    V = np.linspace(0, 10, 513)
+    return V, _Y_OF_V(V)
+
+
+@cache
+def _table() -> tuple[int, NDArray[np.complex64]]:
+    """Nodes along one edge, and chroma times e^(i hue), flattened in the order R, G, B."""
+    with np.load(TABLE_PATH) as file:
+        counts = np.cumsum(file["steps"], axis=2, dtype=np.int32).astype(np.float32)
+        counts *= np.float32(file["unit"])
+    vectors = counts.view(np.complex64)[..., 0]
+    return vectors.shape[0], np.ascontiguousarray(vectors).reshape(-1)
+
+
+@cache
+def _corners() -> tuple[NDArray[np.intp], NDArray[np.intp]]:
+    """Steps in the flat table to the second and third corner of a pixel's tetrahedron.
+
+    The index tells the order of the three parts within a cell: 4 if red >= green, plus 2 if
+    green >= blue, plus 1 if red >= blue. The second corner lies one step along the greatest
+    part, the third one step short of the far corner along the least.
+    """
+    nodes, _ = _table()
+    steps = (nodes * nodes, nodes, 1)
+    second, third = np.zeros(8, np.intp), np.zeros(8, np.intp)
+    for order in range(8):
+        red_green, green_blue, red_blue = bool(order & 4), bool(order & 2), bool(order & 1)
+        wins = (
+            red_green + red_blue,
+            (not red_green) + green_blue,
+            (not green_blue) + (not red_blue),
+        )
+        second[order] = steps[wins.index(max(wins))]
+        third[order] = sum(steps) - steps[2 - wins[::-1].index(min(wins))]
+    return second, third
+
+
+def _vectors_of(rgb: NDArray[np.float32]) -> NDArray[np.complex64]:
+    """Chroma times e^(i hue) of encoded sRGB within 0..1, shape (3, n) -> (n,).
+
+    Each cell of the table is cut into six tetrahedra along its grey diagonal, which keeps greys
+    exactly grey; plain trilinear weights would not.
+    """
+    nodes, table = _table()
+    second, third = _corners()
+    parts = rgb * np.float32(nodes - 1)
+    cells = np.minimum(parts.astype(np.int32), np.int32(nodes - 2))
+    parts -= cells
+    red, green, blue = parts
+    near = (cells[0] * np.int32(nodes * nodes) + cells[1] * np.int32(nodes) + cells[2]).astype(
+        np.intp
+    )
+
+    most = np.maximum(np.maximum(red, green), blue)
+    least = np.minimum(np.minimum(red, green), blue)
+    middle = red + green + blue - most - least
+    order = (red >= green) * np.int8(4) + (green >= blue) * np.int8(2) + (red >= blue)
+
+    result = table.take(near) * (1 - most)
+    result += table.take(near + second[order]) * (most - middle)
+    result += table.take(near + third[order]) * (middle - least)
+    result += table.take(near + (nodes * nodes + nodes + 1)) * least
+    return np.asarray(result)
+
+
+@cache
+def _fast_value_tables() -> tuple[NDArray[np.float32], NDArray[np.float32], NDArray[np.float32]]:
+    """Share of Y of 65536 codes of each channel, and value (with its steps) of 4097 shares."""
+    linear = srgb_to_linear(np.arange(65536) / 65535)
+    shares = (_Y_SHARES[:, None] * linear).astype(np.float32)
+    value = _value_of(np.linspace(0, 100, 4097))
+    return shares, value.astype(np.float32), np.diff(value, append=value[-1]).astype(np.float32)
+
+
+def _fast_value(rgb: NDArray[np.float32]) -> NDArray[np.float32]:
+    """Munsell value of encoded sRGB within 0..1, shape (3, n) -> (n,), to 0.001."""
+    shares, value, step = _fast_value_tables()
+    codes = (rgb * np.float32(65535) + np.float32(0.5)).astype(np.uint16)
+    place = shares[0].take(codes[0]) + shares[1].take(codes[1]) + shares[2].take(codes[2])
+    place *= np.float32(4096)
+    whole = np.minimum(place.astype(np.intp), 4096)
+    return np.asarray(value.take(whole) + step.take(whole) * (place - whole.astype(np.float32)))
+
+
+_Y_SHARES: Floats = linear_to_XYZ(np.eye(3))[:, 1]
+
+_CHUNK = 1 << 15  # the working arrays of so many pixels stay in the processor's cache
+
+
+def srgb_to_munsell(rgb: ArrayLike) -> Floats:
+    """Munsell hue, value and chroma of any sRGB colours, fast enough for whole pictures.
+
+    Parameters
+    ----------
+    rgb : array_like, shape (..., 3), float
+        Encoded sRGB, 0..1; values outside are clipped.
+
+    Returns
+    -------
+    ndarray, shape (..., 3), float64
+        Hue in hundred-steps 0..100, value 0..10 (to 0.001), chroma. Never NaN; where chroma is
+        0 the hue says nothing and is 0.
+
+    Raises
+    ------
+    ValueError
+        The last axis is not 3 long, or a colour is NaN.
+
+    Notes
+    -----
+    Hue and chroma: the renotation of Newhall, Nickerson and Judd (1943), see
+    tools/build_munsell_table.py. Value: ASTM D1535-08.
+    """
+    rgb = np.asarray(rgb)
+    if rgb.ndim == 0 or rgb.shape[-1] != 3:
+        raise ValueError(f"colours need a last axis of 3, not shape {rgb.shape}")
+    flat = rgb.reshape(-1, 3)
+    result = np.empty(flat.shape, dtype=np.float64)
+    for start in range(0, len(flat), _CHUNK):
+        part = np.ascontiguousarray(flat[start : start + _CHUNK].T, dtype=np.float32)
+        if np.isnan(part).any():
+            raise ValueError("a colour is NaN: leave such pixels out before asking")
+        np.clip(part, 0.0, 1.0, out=part)
+        vectors = _vectors_of(part)
+        hue = np.arctan2(vectors.imag, vectors.real) * np.float32(50 / np.pi)
+        hue[hue < 0] += 100
+        hue[hue >= 100] = 0  # what rounding leaves of -1e-9
+        out = result[start : start + _CHUNK]
+        out[:, 0] = hue
+        out[:, 1] = _fast_value(part)
+        out[:, 2] = np.abs(vectors)
+    return result.reshape(rgb.shape)
+
+
+def Lab_to_munsell(Lab: ArrayLike) -> Floats:
+    """Munsell hue, value and chroma, shape (..., 3), of CIELAB, shape (..., 3).
+
+    Value comes from the exact Y; hue and chroma from the nearest sRGB holds (clipped), so a
+    colour beyond sRGB reads a little less chromatic than it is.
+    """
+    Lab = np.asarray(Lab, dtype=np.float64)
+    result = srgb_to_munsell(Lab_to_srgb(Lab))
+    result[..., 1] = _value_of(np.clip(Lab_to_XYZ(Lab)[..., 1] * 100, 0, 100))
+    return result
+
+
+def munsell_of(hue_value_chroma: ArrayLike) -> Munsell:
+    """One row of `srgb_to_munsell` as a `Munsell`, without a hue where there is none."""
+    hue, value, chroma = (float(x) for x in np.asarray(hue_value_chroma))
+    return Munsell(None if chroma < NO_HUE_CHROMA else hue, value, chroma)
