@@ -1,0 +1,119 @@
+"""The only door to the study: every edit passes here, and every edit can be undone.
+
+Views receive `study_changed(before, after)` and redraw what differs. What is not the lesson's
+(hover, zoom, the chosen band) stays outside, and so do the pixels.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoCommand, QUndoStack
+
+from core.study import Study
+
+_GESTURE_COMMAND_ID = 1
+
+
+class Gesture:
+    """One drag, one run of arrow presses: its steps become one undo step.
+
+    Only its identity counts; make a new one when the mouse goes down.
+    """
+
+    __slots__ = ()
+
+
+class Document(QObject):
+    """Holds the study and its undo stack.
+
+    Signals
+    -------
+    study_changed(before: Study, after: Study)
+        After every edit, undo, redo and `begin`.
+    unsaved_changed(unsaved: bool)
+        The study differs from what was saved or begun, or no longer does.
+    begun()
+        Another study lies here now; the undo stack is empty.
+    """
+
+    study_changed = Signal(object, object)
+    unsaved_changed = Signal(bool)
+    begun = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._study = Study()
+        self.stack = QUndoStack(self)
+        self.stack.cleanChanged.connect(lambda clean: self.unsaved_changed.emit(not clean))
+
+    @property
+    def study(self) -> Study:
+        """The study as it is now."""
+        return self._study
+
+    @property
+    def unsaved(self) -> bool:
+        """Whether something would be lost on closing."""
+        return not self.stack.isClean()
+
+    def begin(self, study: Study) -> None:
+        """Put another study here; nothing before it can be undone."""
+        self.stack.clear()
+        self.stack.setClean()
+        self._set(study)
+        self.begun.emit()
+
+    def change(self, text: str, after: Study, gesture: Gesture | None = None) -> None:
+        """Make `after` the study, as one undo step.
+
+        Parameters
+        ----------
+        text : str
+            What was done, in the user's words: "Undo {text}" stands in the menu.
+        after : Study
+            The edited study. Build it first: an edit that is not allowed raises there,
+            before anything reaches the undo stack.
+        gesture : Gesture, optional
+            Steps that share it become one undo step; a gesture that ends where it began
+            leaves none.
+        """
+        if after == self._study:
+            return
+        self.stack.push(_Edit(self, text, self._study, after, gesture))
+
+    def mark_saved(self) -> None:
+        """The study as it is now lies on disk."""
+        self.stack.setClean()
+
+    def _set(self, study: Study) -> None:
+        before, self._study = self._study, study
+        self.study_changed.emit(before, study)
+
+
+class _Edit(QUndoCommand):
+    """The study before and after one edit."""
+
+    def __init__(
+        self, document: Document, text: str, before: Study, after: Study, gesture: Gesture | None
+    ) -> None:
+        super().__init__(text)
+        self._document = document
+        self._before = before
+        self._after = after
+        self._gesture = gesture
+
+    def id(self) -> int:
+        return -1 if self._gesture is None else _GESTURE_COMMAND_ID
+
+    def mergeWith(self, other: QUndoCommand) -> bool:
+        if not isinstance(other, _Edit) or other._gesture is not self._gesture:
+            return False
+        self._after = other._after
+        self.setObsolete(self._after == self._before)
+        return True
+
+    def redo(self) -> None:
+        self._document._set(self._after)
+
+    def undo(self) -> None:
+        self._document._set(self._before)

@@ -1,0 +1,140 @@
+"""What the user prefers, kept in one small JSON file in the user's configuration folder.
+
+What belongs to a lesson goes into the study, the window's geometry into a file of its own.
+A damaged or newer file never stops the program: what cannot be read has its default.
+"""
+
+from __future__ import annotations
+
+import json
+import logging
+import os
+from dataclasses import asdict, dataclass, replace
+from pathlib import Path
+from typing import Any, Literal
+
+from PySide6.QtCore import QObject, Signal
+
+from core.wording import Wording
+
+log = logging.getLogger(__name__)
+
+VERSION = 1
+
+TEXT_SIZES = (100, 125, 150)
+"""Percent."""
+
+_CHOICES: dict[str, tuple[Any, ...]] = {
+    "tertiary": ("tertiary", "intermediate"),
+    "white_is": (10, 0),
+    "theme": ("system", "light", "dark"),
+    "text_percent": TEXT_SIZES,
+}
+
+
+@dataclass(frozen=True)
+class Settings:
+    """The preferences, with their defaults.
+
+    Attributes
+    ----------
+    tertiary, white_is
+        See `core.wording.Wording`.
+    theme : "system", "light" or "dark"
+        Of the paper that carries words; the wall behind colours never changes.
+    text_percent : int
+        Size of all text, one of `TEXT_SIZES`.
+    """
+
+    tertiary: Literal["tertiary", "intermediate"] = "tertiary"
+    white_is: Literal[10, 0] = 10
+    theme: Literal["system", "light", "dark"] = "system"
+    text_percent: int = 100
+
+    @property
+    def wording(self) -> Wording:
+        """The choices that `core` needs to put numbers into words."""
+        return Wording(tertiary=self.tertiary, white_is=self.white_is)
+
+
+def config_folder() -> Path:
+    """The user's configuration folder; it may not exist yet."""
+    import platformdirs  # deferred: start-up time
+
+    return Path(platformdirs.user_config_dir("gradewash", appauthor=False))
+
+
+def load_settings(path: Path) -> Settings:
+    """The settings in `path`; defaults for what is missing or not understood."""
+    found = read_json(path)
+    known = {
+        name: found[name]
+        for name, choices in _CHOICES.items()
+        if any(type(found.get(name)) is type(c) and found[name] == c for c in choices)
+    }
+    return replace(Settings(), **known)
+
+
+def save_settings(settings: Settings, path: Path) -> None:
+    """Write the settings to `path`."""
+    write_json({"version": VERSION, **asdict(settings)}, path)
+
+
+def read_json(path: Path) -> dict[str, Any]:
+    """The JSON object in `path`; empty when there is none that can be read."""
+    try:
+        found = json.loads(path.read_text(encoding="utf-8"))
+    except FileNotFoundError:
+        return {}
+    except (OSError, ValueError) as error:
+        log.warning("cannot read %s: %s", path, error)
+        return {}
+    return found if isinstance(found, dict) else {}
+
+
+def write_json(value: dict[str, Any], path: Path) -> None:
+    """Write a JSON object; a full or read-only disk is logged, since work must go on."""
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        aside = path.with_name(path.name + ".new")
+        aside.write_text(json.dumps(value, indent=1, ensure_ascii=False), encoding="utf-8")
+        os.replace(aside, path)
+    except OSError as error:
+        log.warning("cannot write %s: %s", path, error)
+
+
+class Preferences(QObject):
+    """The settings in use; every change is kept at once.
+
+    Signals
+    -------
+    changed(before: Settings, after: Settings)
+    """
+
+    changed = Signal(object, object)
+
+    def __init__(self, folder: Path, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._path = folder / "settings.json"
+        self._settings = load_settings(self._path)
+
+    @property
+    def settings(self) -> Settings:
+        """The settings as they are now."""
+        return self._settings
+
+    def set(self, **values: Any) -> None:
+        """Change some settings by name.
+
+        Raises
+        ------
+        ValueError
+            A value that is not among the choices.
+        """
+        for name, value in values.items():
+            if value not in _CHOICES[name]:
+                raise ValueError(f"{name} must be one of {_CHOICES[name]}, got {value!r}")
+        before, self._settings = self._settings, replace(self._settings, **values)
+        if self._settings != before:
+            save_settings(self._settings, self._path)
+            self.changed.emit(before, self._settings)
