@@ -1,0 +1,134 @@
+"""What was measured of a colour and of a band, before it becomes words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from core.colour.lab import Lab_to_srgb
+from core.colour.munsell import Lab_to_munsell, Munsell, munsell_of
+from core.colour.srgb import srgb_to_hex
+from core.wheel import NEAR_NEUTRAL_CHROMA, HueReading, complement, read_hue
+
+VALUE_WORDS = ("very dark", "dark", "middle", "light", "very light")
+INTENSITY_WORDS = ("near neutral", "dull", "moderate", "intense")
+
+_VALUE_BOUNDS = (2.5, 4.5, 6.5, 8.5)
+
+
+@dataclass(frozen=True)
+class ColourReading:
+    """One colour on every scale the program speaks of.
+
+    Attributes
+    ----------
+    srgb : tuple of 3 floats
+        Encoded sRGB, 0..1.
+    Lab : tuple of 3 floats
+        CIELAB, D65.
+    munsell : Munsell
+    hue : HueReading
+    value_word : one of VALUE_WORDS
+    intensity_word : one of INTENSITY_WORDS
+    complement : str or None
+        The family opposite; of a near neutral, opposite to its leaning; None without any hue.
+    """
+
+    srgb: tuple[float, float, float]
+    Lab: tuple[float, float, float]
+    munsell: Munsell
+    hue: HueReading
+    value_word: str
+    intensity_word: str
+    complement: str | None
+
+    @property
+    def hex(self) -> str:
+        """`#rrggbb`."""
+        return srgb_to_hex(self.srgb)
+
+
+@dataclass(frozen=True)
+class BandReading:
+    """One band of the sky.
+
+    Attributes
+    ----------
+    letter : str
+        "A" is the top band.
+    top, bottom : float
+        Fractions of the photo's height.
+    colour : ColourReading or None
+        None only when the band has no pixel of sky at all.
+    left, centre, right : ColourReading or None
+        Its thirds.
+    spread : float
+        How far the band's pixels lie from its colour, in delta E 2000.
+    two_colours : bool
+        Whether the band holds two colours rather than one.
+    clipped_share : float
+        Share of its pixels, 0..1, in which a channel stands at its end.
+    pixel_share : float
+        Share of the band's pixels, 0..1, that are sky and opaque.
+    """
+
+    letter: str
+    top: float
+    bottom: float
+    colour: ColourReading | None
+    left: ColourReading | None
+    centre: ColourReading | None
+    right: ColourReading | None
+    spread: float
+    two_colours: bool
+    clipped_share: float
+    pixel_share: float
+
+
+def value_word(value: float) -> str:
+    """The word for a Munsell value, one of VALUE_WORDS."""
+    return VALUE_WORDS[sum(value >= bound for bound in _VALUE_BOUNDS)]
+
+
+def intensity_bounds(value: float) -> tuple[float, float, float]:
+    """Chroma at which "dull", "moderate" and "intense" begin, for a Munsell value."""
+    return (NEAR_NEUTRAL_CHROMA, 4.0, 7.4)
+
+
+def intensity_word(value: float, chroma: float) -> str:
+    """The word for a Munsell chroma, one of INTENSITY_WORDS."""
+    return INTENSITY_WORDS[sum(chroma >= bound for bound in intensity_bounds(value))]
+
+
+def read_colour(Lab: ArrayLike) -> ColourReading:
+    """Read one colour.
+
+    Parameters
+    ----------
+    Lab : array_like, shape (3,), float
+        CIELAB, D65.
+
+    Raises
+    ------
+    ValueError
+        Not three finite numbers.
+    """
+    Lab = np.asarray(Lab, dtype=np.float64)
+    if Lab.shape != (3,) or not np.isfinite(Lab).all():
+        raise ValueError(f"a colour to read needs three finite numbers, not {Lab}")
+    munsell = munsell_of(Lab_to_munsell(Lab))
+    hue = read_hue(munsell)
+    own = hue.family or hue.leaning
+    red, green, blue = Lab_to_srgb(Lab).tolist()
+    L, a, b = Lab.tolist()
+    return ColourReading(
+        srgb=(red, green, blue),
+        Lab=(L, a, b),
+        munsell=munsell,
+        hue=hue,
+        value_word=value_word(munsell.value),
+        intensity_word=intensity_word(munsell.value, munsell.chroma),
+        complement=None if own is None else complement(own),
+    )
