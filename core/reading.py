@@ -93,8 +93,29 @@ def value_word(value: float) -> str:
 
 
 def intensity_bounds(value: float) -> tuple[float, float, float]:
-    """Chroma at which "dull", "moderate" and "intense" begin, for a Munsell value."""
-    return (NEAR_NEUTRAL_CHROMA, 4.0, 7.4)
+    """Chroma at which "dull", "moderate" and "intense" begin, for a Munsell value.
+
+    Dark colours reach their words at a lower chroma, as the ISCC-NBS modifiers have it (Kelly and
+    Judd 1976, NBS Special Publication 440): the bounds rise from value 1 to 5.5.
+    """
+    share = min(max((value - 1) / 4.5, 0.0), 1.0)
+    return (NEAR_NEUTRAL_CHROMA, 2.0 + 2.5 * share, 5.5 + 1.75 * share)
+
+
+INTENSITY_RINGS = (0.0, 0.16, 0.42, 0.70, 0.97)
+"""Where the four words begin on the wheel's disc, centre 0, rim 1, and where the last ends."""
+
+_MOST_CHROMA = 14.0
+
+
+def intensity_place(value: float, chroma: float) -> float:
+    """How far from the centre of the wheel's disc a colour stands, 0..0.97.
+
+    Piecewise linear between the bounds of the words at this value, so that a marker always
+    stands in the ring whose word it is given.
+    """
+    chromas = (0.0, *intensity_bounds(value), _MOST_CHROMA)
+    return float(np.interp(chroma, chromas, INTENSITY_RINGS))
 
 
 def intensity_word(value: float, chroma: float) -> str:
@@ -102,27 +123,42 @@ def intensity_word(value: float, chroma: float) -> str:
     return INTENSITY_WORDS[sum(chroma >= bound for bound in intensity_bounds(value))]
 
 
-def read_colour(Lab: ArrayLike) -> ColourReading:
-    """Read one colour.
+def read_colours(Lab: ArrayLike) -> tuple[ColourReading, ...]:
+    """Read several colours at once: for a few dozen much faster than one by one.
 
     Parameters
     ----------
-    Lab : array_like, shape (3,), float
+    Lab : array_like, shape (n, 3), float
         CIELAB, D65.
 
     Raises
     ------
     ValueError
-        Not three finite numbers.
+        Another shape, or a number that is not finite.
     """
     Lab = np.asarray(Lab, dtype=np.float64)
-    if Lab.shape != (3,) or not np.isfinite(Lab).all():
-        raise ValueError(f"a colour to read needs three finite numbers, not {Lab}")
-    munsell = munsell_of(Lab_to_munsell(Lab))
+    if Lab.ndim != 2 or Lab.shape[1] != 3:
+        raise ValueError(f"colours to read need the shape (n, 3), not {Lab.shape}")
+    if not np.isfinite(Lab).all():
+        raise ValueError("a colour to read is not finite: leave bands without pixels out")
+    return tuple(
+        _reading(rgb, lab, munsell_of(hvc))
+        for rgb, lab, hvc in zip(
+            Lab_to_srgb(Lab).tolist(), Lab.tolist(), Lab_to_munsell(Lab).tolist(), strict=True
+        )
+    )
+
+
+def read_colour(Lab: ArrayLike) -> ColourReading:
+    """Read one colour, CIELAB of shape (3,); see `read_colours`."""
+    return read_colours(np.asarray(Lab, dtype=np.float64)[None])[0]
+
+
+def _reading(rgb: list[float], Lab: list[float], munsell: Munsell) -> ColourReading:
     hue = read_hue(munsell)
     own = hue.family or hue.leaning
-    red, green, blue = Lab_to_srgb(Lab).tolist()
-    L, a, b = Lab.tolist()
+    red, green, blue = rgb
+    L, a, b = Lab
     return ColourReading(
         srgb=(red, green, blue),
         Lab=(L, a, b),

@@ -28,8 +28,8 @@ NO_HUE_CHROMA = 0.05
 
 # ASTM D1535-08, equation for Y in percent of the perfect reflecting diffuser: the polynomial of
 # Newhall, Nickerson and Judd (1943) times 0.975, rounded to five digits.
-_Y_OF_V = np.polynomial.Polynomial([0, 1.1914, -0.22533, 0.23352, -0.020484, 0.00081939])
-_Y_SLOPE = _Y_OF_V.deriv()
+_Y_OF_V = (0.00081939, -0.020484, 0.23352, -0.22533, 1.1914, 0.0)  # highest power first
+_Y_SLOPE = (5 * 0.00081939, -4 * 0.020484, 3 * 0.23352, -2 * 0.22533, 1.1914)
 
 
 @dataclass(frozen=True)
@@ -76,7 +76,7 @@ def munsell_Y(value: ArrayLike) -> Floats:
     -----
     Source: ASTM D1535-08, section on the relation of Y and V.
     """
-    return np.asarray(_Y_OF_V(np.asarray(value, dtype=np.float64)))
+    return np.asarray(np.polyval(_Y_OF_V, np.asarray(value, dtype=np.float64)))
 
 
 def munsell_value(Y: ArrayLike) -> Floats:
@@ -113,14 +113,14 @@ def _value_of(Y: Floats) -> Floats:
     table_V, table_Y = _value_table()
     V = np.interp(Y, table_Y, table_V)
     for _ in range(2):
-        V = V - (_Y_OF_V(V) - Y) / _Y_SLOPE(V)
+        V = V - (np.polyval(_Y_OF_V, V) - Y) / np.polyval(_Y_SLOPE, V)
     return np.clip(V, 0.0, 10.0)
 
 
 @cache
 def _value_table() -> tuple[Floats, Floats]:
     V = np.linspace(0, 10, 513)
-    return V, _Y_OF_V(V)
+    return V, np.polyval(_Y_OF_V, V)
 
 
 @cache
@@ -267,5 +267,5 @@ def Lab_to_munsell(Lab: ArrayLike) -> Floats:
 
 def munsell_of(hue_value_chroma: ArrayLike) -> Munsell:
     """One row of `srgb_to_munsell` as a `Munsell`, without a hue where there is none."""
-    hue, value, chroma = (float(x) for x in np.asarray(hue_value_chroma))
+    hue, value, chroma = np.asarray(hue_value_chroma, dtype=np.float64).tolist()
     return Munsell(None if chroma < NO_HUE_CHROMA else hue, value, chroma)
