@@ -1,0 +1,1 @@
+"""The `.gradewash` study file: one zip that keeps a lesson."""

@@ -1,0 +1,147 @@
+"""Saving: whatever happens, the file holds the old study or the new one."""
+
+from __future__ import annotations
+
+import errno
+import os
+import random
+import signal
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pytest
+
+from core.errors import StudyFileError
+from core.study_file import save
+from core.study_file.save import (
+    aside_of,
+    changed_on_disk,
+    read_bytes,
+    stamp_of,
+    write_bytes,
+)
+
+SAVER = """
+import sys
+from pathlib import Path
+from core.study_file.save import write_bytes
+target, size = Path(sys.argv[1]), int(sys.argv[2])
+print("ready", flush=True)
+for turn in range(10_000):
+    write_bytes(target, bytes([turn % 251]) * size)
+"""
+
+
+def test_written_is_read(tmp_path: Path) -> None:
+    path = tmp_path / "dusk.gradewash"
+    stamp = write_bytes(path, b"one")
+    assert read_bytes(path) == b"one"
+    assert stamp == stamp_of(b"one")
+    assert not changed_on_disk(path, stamp)
+    assert os.listdir(tmp_path) == ["dusk.gradewash"]
+
+
+def test_a_change_by_somebody_else_is_noticed(tmp_path: Path) -> None:
+    path = tmp_path / "dusk.gradewash"
+    stamp = write_bytes(path, b"one")
+    path.write_bytes(b"two")
+    assert changed_on_disk(path, stamp)
+    path.unlink()
+    assert changed_on_disk(path, stamp)
+
+
+def test_what_a_killed_save_left_is_cleared(tmp_path: Path) -> None:
+    path = tmp_path / "dusk.gradewash"
+    write_bytes(path, b"one")
+    aside_of(path).write_bytes(b"half")
+    assert read_bytes(path) == b"one"
+    assert os.listdir(tmp_path) == ["dusk.gradewash"]
+
+
+def test_a_link_stays_a_link(tmp_path: Path) -> None:
+    real = tmp_path / "real.gradewash"
+    link = tmp_path / "link.gradewash"
+    write_bytes(real, b"one")
+    link.symlink_to(real)
+    write_bytes(link, b"two")
+    assert link.is_symlink()
+    assert real.read_bytes() == b"two"
+
+
+def test_permissions_stay(tmp_path: Path) -> None:
+    path = tmp_path / "dusk.gradewash"
+    write_bytes(path, b"one")
+    path.chmod(0o640)
+    write_bytes(path, b"two")
+    assert path.stat().st_mode & 0o777 == 0o640
+
+
+@pytest.mark.parametrize(
+    ("number", "words"),
+    [
+        (errno.ENOSPC, "no room"),
+        (errno.EACCES, "may not write"),
+        (errno.EROFS, "may not write"),
+        (errno.EIO, "could not be saved"),
+    ],
+)
+def test_a_save_that_fails_says_so_and_leaves_the_old_file(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, number: int, words: str
+) -> None:
+    path = tmp_path / "dusk.gradewash"
+    write_bytes(path, b"one")
+
+    def fail(descriptor: int) -> None:
+        raise OSError(number, os.strerror(number))
+
+    monkeypatch.setattr(save.os, "fsync", fail)
+    with pytest.raises(StudyFileError, match=words):
+        write_bytes(path, b"two")
+    monkeypatch.undo()
+    assert read_bytes(path) == b"one"
+    assert os.listdir(tmp_path) == ["dusk.gradewash"]
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="needs a device that is always full")
+def test_a_full_disk_for_real(tmp_path: Path) -> None:
+    path = tmp_path / "dusk.gradewash"
+    aside_of(path).symlink_to("/dev/full")
+    with pytest.raises(StudyFileError, match="no room"):
+        write_bytes(path, b"two")
+    assert not path.exists()
+
+
+def test_a_vanished_folder(tmp_path: Path) -> None:
+    with pytest.raises(StudyFileError, match="folder"):
+        write_bytes(tmp_path / "gone" / "dusk.gradewash", b"one")
+    with pytest.raises(StudyFileError, match="not there"):
+        read_bytes(tmp_path / "dusk.gradewash")
+    with pytest.raises(StudyFileError, match="is a folder"):
+        read_bytes(tmp_path)
+
+
+@pytest.mark.slow
+def test_killed_at_random_moments(tmp_path: Path) -> None:
+    """300 saves cut off by SIGKILL: always a whole file, never a stray one after the next read."""
+    path = tmp_path / "dusk.gradewash"
+    size = 400_000
+    write_bytes(path, bytes([250]) * size)
+    rng = random.Random(5)
+    kills = 0
+    while kills < 300:
+        with subprocess.Popen(
+            [sys.executable, "-c", SAVER, str(path), str(size)], stdout=subprocess.PIPE
+        ) as saver:
+            assert saver.stdout is not None
+            saver.stdout.readline()
+            time.sleep(rng.uniform(0.0, 0.02))
+            saver.send_signal(signal.SIGKILL)
+            saver.wait()
+        kills += 1
+        data = path.read_bytes()
+        assert len(data) == size
+        assert data.count(data[:1]) == size
+        assert read_bytes(path) == data
+        assert os.listdir(tmp_path) == [path.name]
