@@ -6,7 +6,7 @@ Views receive `study_changed(before, after)` and redraw what differs. What is no
 
 from __future__ import annotations
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from core.study import Study
@@ -44,7 +44,7 @@ class Document(QObject):
         super().__init__(parent)
         self._study = Study()
         self.stack = QUndoStack(self)
-        self.stack.cleanChanged.connect(lambda clean: self.unsaved_changed.emit(not clean))
+        self.stack.cleanChanged.connect(self._on_clean)
 
     @property
     def study(self) -> Study:
@@ -84,6 +84,10 @@ class Document(QObject):
     def mark_saved(self) -> None:
         """The study as it is now lies on disk."""
         self.stack.setClean()
+
+    @Slot(bool)
+    def _on_clean(self, clean: bool) -> None:
+        self.unsaved_changed.emit(not clean)
 
     def _set(self, study: Study) -> None:
         before, self._study = self._study, study

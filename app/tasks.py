@@ -129,7 +129,7 @@ class Latest(QObject):
     busy = Signal(float)
     idle = Signal()
 
-    def __init__(self, parent: QObject) -> None:
+    def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._task: Task | None = None
         self._share = 0.0

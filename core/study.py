@@ -7,7 +7,9 @@ Pixels stay outside: a study names its pictures, whoever holds them keeps the by
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from pathlib import PurePath
 
+from core.bands import lines
 from core.bands.lines import Bands
 
 
@@ -30,6 +32,69 @@ class Study:
     bands: Bands | None = None
 
 
+def study_of(photo_name: str, bands: Bands | None = None) -> Study:
+    """A fresh study of one photo.
+
+    Parameters
+    ----------
+    photo_name : str
+        File name of the photo; the title is made from it.
+    bands : Bands, optional
+        The proposed lines, once there are any.
+
+    Examples
+    --------
+    >>> study_of("dusk_over_the_lake.jpg").title
+    'dusk over the lake'
+    """
+    stem = PurePath(photo_name).stem
+    title = " ".join(stem.replace("_", " ").split()) or photo_name
+    return Study(title=title, photo_name=photo_name, bands=bands)
+
+
 def with_bands(study: Study, bands: Bands) -> Study:
     """The study with other lines."""
     return replace(study, bands=bands)
+
+
+def move_line(study: Study, index: int, y: float) -> Study:
+    """Line `index` moved to `y`, a fraction of the photo's height, as far as it may go."""
+    return with_bands(study, lines.move_line(_bands(study), index, y))
+
+
+def move_horizon(study: Study, y: float) -> Study:
+    """The end of the sky moved to `y`, a fraction of the photo's height, as far as it may go."""
+    return with_bands(study, lines.move_horizon(_bands(study), y))
+
+
+def split_band(study: Study, index: int) -> Study:
+    """Band `index` cut in the middle.
+
+    Raises
+    ------
+    UsageError
+        The band is too thin, or every letter is taken.
+    """
+    return with_bands(study, lines.split_band(_bands(study), index))
+
+
+def add_line(study: Study, y: float) -> Study:
+    """A new line at `y`.
+
+    Raises
+    ------
+    UsageError
+        `y` is not in the sky, the band there is too thin, or every letter is taken.
+    """
+    return with_bands(study, lines.add_line(_bands(study), y))
+
+
+def remove_line(study: Study, index: int) -> Study:
+    """Without line `index`: the bands above and below it become one."""
+    return with_bands(study, lines.remove_line(_bands(study), index))
+
+
+def _bands(study: Study) -> Bands:
+    if study.bands is None:
+        raise ValueError("the study has no bands yet")
+    return study.bands

@@ -1,0 +1,33 @@
+"""Every window test has its own home, and ends with no work still running."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+
+@pytest.fixture(autouse=True)
+def own_home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A fresh home and configuration folder, so that no test meets another's settings."""
+    home = tmp_path_factory.mktemp("home")
+    monkeypatch.setenv("HOME", str(home))
+    monkeypatch.setenv("XDG_CONFIG_HOME", str(home / "config"))
+    monkeypatch.setenv("XDG_DATA_HOME", str(home / "data"))
+    monkeypatch.setenv("APPDATA", str(home / "roaming"))
+    monkeypatch.setenv("LOCALAPPDATA", str(home / "local"))
+    return home
+
+
+@pytest.fixture(autouse=True)
+def no_work_left(request: pytest.FixtureRequest) -> Iterator[None]:
+    """After each test no task still runs."""
+    yield
+    from app.tasks import cancel_all, wait_for_tasks
+
+    cancel_all()
+    assert wait_for_tasks(), "a task still runs after the test"

@@ -1,0 +1,54 @@
+from __future__ import annotations
+
+from dataclasses import FrozenInstanceError
+
+import pytest
+
+from core import study as edits
+from core.bands.lines import Bands
+from core.errors import UsageError
+from core.study import Study, study_of
+
+STUDY = study_of("evening_sky.jpg", Bands(0.8, (0.2, 0.5)))
+
+
+def test_title_comes_from_the_file_name() -> None:
+    assert study_of("dusk_over__the lake.JPG").title == "dusk over the lake"
+    assert study_of(".jpg").title == ".jpg"
+    assert study_of("___.png").title == "___.png"
+
+
+def test_a_study_is_frozen_and_comparable() -> None:
+    with pytest.raises(FrozenInstanceError):
+        STUDY.title = "x"  # type: ignore[misc]
+    assert study_of("evening_sky.jpg", Bands(0.8, (0.2, 0.5))) == STUDY
+    assert hash(STUDY) == hash(study_of("evening_sky.jpg", Bands(0.8, (0.2, 0.5))))
+
+
+@pytest.mark.parametrize(
+    ("edit", "expected"),
+    [
+        (lambda s: edits.move_line(s, 0, 0.3), Bands(0.8, (0.3, 0.5))),
+        (lambda s: edits.move_line(s, 0, 0.9), Bands(0.8, (0.49, 0.5))),
+        (lambda s: edits.move_horizon(s, 0.9), Bands(0.9, (0.2, 0.5))),
+        (lambda s: edits.move_horizon(s, 0.1), Bands(0.51, (0.2, 0.5))),
+        (lambda s: edits.split_band(s, 0), Bands(0.8, (0.1, 0.2, 0.5))),
+        (lambda s: edits.add_line(s, 0.6), Bands(0.8, (0.2, 0.5, 0.6))),
+        (lambda s: edits.remove_line(s, 1), Bands(0.8, (0.2,))),
+        (lambda s: edits.with_bands(s, Bands(1.0)), Bands(1.0)),
+    ],
+)
+def test_edits_change_the_bands_and_nothing_else(edit, expected: Bands) -> None:
+    after = edit(STUDY)
+    assert after.bands.horizon == pytest.approx(expected.horizon)
+    assert after.bands.lines == pytest.approx(expected.lines)
+    assert edits.with_bands(after, STUDY.bands) == STUDY
+
+
+def test_edits_that_do_not_fit_say_so() -> None:
+    with pytest.raises(UsageError):
+        edits.add_line(STUDY, 0.95)
+    with pytest.raises(UsageError):
+        edits.split_band(edits.with_bands(STUDY, Bands(0.015)), 0)
+    with pytest.raises(ValueError, match="no bands"):
+        edits.move_line(Study(), 0, 0.5)
