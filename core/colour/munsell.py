@@ -7,9 +7,11 @@ hundred-steps, 0..100 around the circle: 5R is 5, 5YR is 15, 5RP is 95.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -233,34 +235,48 @@ def srgb_to_munsell(rgb: ArrayLike) -> Floats:
     tools/build_munsell_table.py. Value: ASTM D1535-08.
     """
     rgb = np.asarray(rgb)
+    result = np.empty(rgb.shape, dtype=np.float64)
+    for part, out in _chunks(rgb, result):
+        out[:, 0], out[:, 2] = _hue_and_chroma(part)
+        out[:, 1] = _fast_value(part)
+    return result
+
+
+_CHUNK = 1 << 15  # the working arrays of so many pixels stay in the processor's cache
+
+
+def _chunks(rgb: NDArray[Any], result: Floats) -> Iterator[tuple[NDArray[np.float32], Floats]]:
+    """Parts of the colours, clipped, shape (3, n), each with its place in the result, (n, 3)."""
     if rgb.ndim == 0 or rgb.shape[-1] != 3:
         raise ValueError(f"colours need a last axis of 3, not shape {rgb.shape}")
-    flat = rgb.reshape(-1, 3)
-    result = np.empty(flat.shape, dtype=np.float64)
+    flat, out = rgb.reshape(-1, 3), result.reshape(-1, 3)
     for start in range(0, len(flat), _CHUNK):
         part = np.ascontiguousarray(flat[start : start + _CHUNK].T, dtype=np.float32)
         if np.isnan(part).any():
             raise ValueError("a colour is NaN: leave such pixels out before asking")
-        np.clip(part, 0.0, 1.0, out=part)
-        vectors = _vectors_of(part)
-        hue = np.arctan2(vectors.imag, vectors.real) * np.float32(50 / np.pi)
-        hue[hue < 0] += 100
-        hue[hue >= 100] = 0  # what rounding leaves of -1e-9
-        out = result[start : start + _CHUNK]
-        out[:, 0] = hue
-        out[:, 1] = _fast_value(part)
-        out[:, 2] = np.abs(vectors)
-    return result.reshape(rgb.shape)
+        yield np.clip(part, 0.0, 1.0, out=part), out[start : start + _CHUNK]
+
+
+def _hue_and_chroma(
+    rgb: NDArray[np.float32],
+) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
+    vectors = _vectors_of(rgb)
+    hue = np.arctan2(vectors.imag, vectors.real) * np.float32(50 / np.pi)
+    hue[hue < 0] += 100
+    hue[hue >= 100] = 0  # what rounding leaves of -1e-9
+    return hue, np.abs(vectors)
 
 
 def Lab_to_munsell(Lab: ArrayLike) -> Floats:
     """Munsell hue, value and chroma, shape (..., 3), of CIELAB, shape (..., 3).
 
     Value comes from the exact Y; hue and chroma from the nearest sRGB holds (clipped), so a
-    colour beyond sRGB reads a little less chromatic than it is.
+    colour beyond sRGB reads a little less chromatic than it is. NaN raises ValueError.
     """
     Lab = np.asarray(Lab, dtype=np.float64)
-    result = srgb_to_munsell(Lab_to_srgb(Lab))
+    result = np.empty(Lab.shape, dtype=np.float64)
+    for part, out in _chunks(Lab_to_srgb(Lab), result):
+        out[:, 0], out[:, 2] = _hue_and_chroma(part)
     result[..., 1] = _value_of(np.clip(Lab_to_XYZ(Lab)[..., 1] * 100, 0, 100))
     return result
 

@@ -1,0 +1,198 @@
+"""Ways to look at a picture: values only, values in steps, squint, and other eyes' colours.
+
+A grey stands for a colour when both have the same Munsell value, that is the same Y: an average
+of the three numbers of a pixel would make blues too light and yellows too dark.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.colour.lab import LINEAR_TO_XYZ
+from core.colour.munsell import munsell_value, munsell_Y
+from core.colour.srgb import LINEAR_OF_8BIT, linear_to_srgb, srgb8_to_linear, srgb_to_hex
+from core.colour.vision import CVD_MATRICES
+
+Pixels = NDArray[np.uint8]
+
+VALUE_STEPS = (3, 5, 9)
+"""Numbers of steps a value study is taught with (common practice)."""
+
+_FULL = 65535
+
+
+@cache
+def _Y16_of_code() -> NDArray[np.uint32]:
+    """Share of Y of each code of red, green and blue, shape (3, 256), in 1/65535."""
+    shares = LINEAR_TO_XYZ[1][:, None] * LINEAR_OF_8BIT.astype(np.float64)
+    return np.rint(shares * _FULL).astype(np.uint32)
+
+
+@cache
+def _code_of_Y16() -> Pixels:
+    """sRGB code of each linear light in 1/65535."""
+    return np.rint(linear_to_srgb(np.arange(_FULL + 1) / _FULL) * 255).astype(np.uint8)
+
+
+def _Y16(pixels: Pixels) -> NDArray[np.uint32]:
+    red, green, blue = _Y16_of_code()
+    Y16 = red[pixels[..., 0]]
+    Y16 += green[pixels[..., 1]]
+    Y16 += blue[pixels[..., 2]]
+    np.minimum(Y16, _FULL, out=Y16)
+    return np.asarray(Y16)
+
+
+def _grey(codes: Pixels) -> Pixels:
+    return np.repeat(codes[..., None], 3, axis=-1)
+
+
+def values_view(pixels: Pixels) -> Pixels:
+    """Each pixel as the grey of its own Munsell value.
+
+    Parameters
+    ----------
+    pixels : ndarray, shape (..., 3), uint8
+        Encoded sRGB.
+
+    Returns
+    -------
+    ndarray, shape (..., 3), uint8
+    """
+    return _grey(_code_of_Y16()[_Y16(pixels)])
+
+
+def step_values(steps: int) -> tuple[float, ...]:
+    """The Munsell values that stand for the steps of a value scale, dark to light.
+
+    Each lies in the middle of its step: of 5 steps the values 1, 3, 5, 7, 9.
+    """
+    return tuple((index + 0.5) * 10 / steps for index in range(steps))
+
+
+@cache
+def _step_code_of_Y16(steps: int) -> Pixels:
+    value = munsell_value(np.arange(_FULL + 1) / _FULL * 100)
+    step = np.minimum((value * steps / 10).astype(int), steps - 1)
+    light = munsell_Y(step_values(steps)) / 100
+    return np.asarray(np.rint(linear_to_srgb(light) * 255).astype(np.uint8)[step])
+
+
+def value_steps_view(pixels: Pixels, steps: int) -> Pixels:
+    """The picture in a few greys, evenly spaced in Munsell value.
+
+    Parameters
+    ----------
+    pixels : ndarray, shape (..., 3), uint8
+    steps : int
+        2 or more; VALUE_STEPS are the ones taught.
+
+    Raises
+    ------
+    ValueError
+        Fewer than 2 steps.
+    """
+    if steps < 2:
+        raise ValueError(f"a value scale needs 2 steps or more, not {steps}")
+    return _grey(_step_code_of_Y16(steps)[_Y16(pixels)])
+
+
+def grey_of_value(value: float) -> str:
+    """`#rrggbb` of the grey of a Munsell value, 0..10.
+
+    >>> grey_of_value(10)
+    '#ffffff'
+    """
+    light = float(munsell_Y(value)) / 100
+    return srgb_to_hex(linear_to_srgb([light, light, light]))
+
+
+def _encode(linear: NDArray[np.float32]) -> Pixels:
+    """8-bit sRGB of linear light; overwrites `linear`."""
+    linear *= np.float32(_FULL)
+    linear += np.float32(0.5)
+    np.clip(linear, 0, _FULL, out=linear)
+    return _code_of_Y16()[linear.astype(np.uint16)]
+
+
+def squint_view(pixels: Pixels, strength: float) -> Pixels:
+    """The picture as through half-closed eyes: small things melt, the large masses stay.
+
+    Parameters
+    ----------
+    pixels : ndarray, shape (h, w, 3), uint8
+    strength : float
+        The blur's standard deviation as a share of the longer side, 0..0.1; 0.01 is a squint.
+
+    Returns
+    -------
+    ndarray, shape (h, w, 3), uint8
+        Blurred in linear light, as an eye out of focus does it.
+    """
+    if strength <= 0:
+        return pixels.copy()
+    sigma = min(strength, 0.1) * max(pixels.shape[:2])
+    # A wide blur does not need every pixel: averaging blocks first saves most of the work.
+    block = max(1, int(sigma / 1.5))
+    small = _shrink(srgb8_to_linear(pixels), block)
+    from scipy.ndimage import gaussian_filter1d  # deferred: start-up time
+
+    for axis in (0, 1):
+        # Blocks blur too: the box by (n^2 - 1) / 12, the lines drawn between them by n^2 / 6.
+        blurred = (block**2 - 1) / 12 + (block**2 / 6 if block > 1 else 0)
+        rest = np.sqrt(max(sigma**2 - blurred, 0.0)) / block
+        small = gaussian_filter1d(small, rest, axis=axis, mode="nearest", truncate=3)
+    return _encode(_enlarge(small, block, pixels.shape[:2]))
+
+
+def _shrink(linear: NDArray[np.float32], block: int) -> NDArray[np.float32]:
+    """Means of blocks; the last rows and columns are repeated to fill their blocks."""
+    if block == 1:
+        return linear
+    for axis in (0, 1):
+        length = linear.shape[axis]
+        starts = np.arange(0, length, block)
+        sums = np.add.reduceat(linear, starts, axis=axis)
+        counts = np.minimum(starts + block, length) - starts
+        shape = [1, 1, 1]
+        shape[axis] = len(starts)
+        linear = np.asarray(sums / counts.reshape(shape).astype(np.float32))
+    return linear
+
+
+def _enlarge(small: NDArray[np.float32], block: int, shape: tuple[int, ...]) -> NDArray[np.float32]:
+    """Linear interpolation between the middles of blocks."""
+    if block == 1:
+        return small
+    for axis in (0, 1):
+        place = np.clip((np.arange(shape[axis]) + 0.5) / block - 0.5, 0, small.shape[axis] - 1)
+        low = np.minimum(place.astype(np.intp), max(small.shape[axis] - 2, 0))
+        high = np.minimum(low + 1, small.shape[axis] - 1)
+        weight_shape = [1, 1, 1]
+        weight_shape[axis] = len(place)
+        weight = (place - low).astype(np.float32).reshape(weight_shape)
+        first = small.take(low, axis=axis)
+        small = first + (small.take(high, axis=axis) - first) * weight
+    return small
+
+
+def cvd_view(pixels: Pixels, kind: str) -> Pixels:
+    """The picture as an eye without one kind of cone sees it.
+
+    Parameters
+    ----------
+    pixels : ndarray, shape (..., 3), uint8
+    kind : "protan", "deutan" or "tritan"
+
+    Raises
+    ------
+    ValueError
+        An unknown kind.
+    """
+    if kind not in CVD_MATRICES:
+        raise ValueError(f"not a kind of colour vision: {kind!r}")
+    matrix = CVD_MATRICES[kind].T.astype(np.float32)
+    return _encode(srgb8_to_linear(pixels) @ matrix)

@@ -1,0 +1,46 @@
+"""Numbers become words here and nowhere else, so that window, cards and command line agree."""
+
+from core.words.names import (
+    class_with_article,
+    class_word,
+    family_name,
+    hue_short,
+    intensity_text,
+    neutral_name,
+    second_line,
+    value_end,
+    value_number,
+    value_word_text,
+)
+from core.words.sentences import (
+    band_notes,
+    band_sentence,
+    colour_sentence_part,
+    hue_phrase,
+    intensity_phrase,
+    value_phrase,
+)
+from core.words.toning import ToneDownParts, box_family, tone_down_sentence, touch_family
+
+__all__ = [
+    "ToneDownParts",
+    "band_notes",
+    "band_sentence",
+    "box_family",
+    "class_with_article",
+    "class_word",
+    "colour_sentence_part",
+    "family_name",
+    "hue_phrase",
+    "hue_short",
+    "intensity_phrase",
+    "intensity_text",
+    "neutral_name",
+    "second_line",
+    "tone_down_sentence",
+    "touch_family",
+    "value_end",
+    "value_number",
+    "value_phrase",
+    "value_word_text",
+]
