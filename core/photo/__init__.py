@@ -11,7 +11,8 @@
 
 from __future__ import annotations
 
+from core.photo.decoded import MAX_PIXELS
 from core.photo.model import Photo
-from core.photo.open import MAX_PIXELS, WORK_PIXELS, open_full, open_photo
+from core.photo.open import WORK_PIXELS, open_full, open_photo
 
 __all__ = ["MAX_PIXELS", "WORK_PIXELS", "Photo", "open_full", "open_photo"]

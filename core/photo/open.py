@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 import io
-from math import ceil, sqrt
 from pathlib import Path
+from typing import IO
 
-import numpy as np
-
-from core.errors import PhotoError
+from core.errors import Cancelled, PhotoError
 from core.i18n import translate
+from core.photo.boxes import read_avif, read_heif
+from core.photo.decoded import Decoded, damaged, quiet
+from core.photo.finish import finish
+from core.photo.jpeg import read_jpeg
 from core.photo.model import Photo
+from core.photo.plain import read_bmp, read_gif, read_webp
+from core.photo.png import read_png
+from core.photo.sniff import kind_of
+from core.photo.tiff import read_tiff
 from core.progress import Progress, ShouldStop, step
 
 WORK_PIXELS = 3_500_000
 """Most pixels of a working copy, unless the caller asks otherwise."""
 
-MAX_PIXELS = 130_000_000
-"""Larger pictures are refused."""
+_MAX_FILE_BYTES = 1_000_000_000
+_MAX_PACKED_BYTES = 300_000_000
 
 
 def open_photo(
@@ -28,32 +34,61 @@ def open_photo(
     progress: Progress | None = None,
     should_stop: ShouldStop | None = None,
 ) -> Photo:
-    """Open a picture file."""
-    step(0.0, progress, should_stop)
-    from PIL import Image, ImageOps  # deferred: start-up time
+    """Open a picture: JPEG, PNG, WebP, TIFF, HEIC, AVIF, GIF or BMP, told by its content.
 
-    try:
-        data = source if isinstance(source, bytes) else Path(source).read_bytes()
-        image = Image.open(io.BytesIO(data))
-        width, height = image.size
-        k = max(1, ceil(sqrt(width * height / max_work_pixels)))
-        image.draft(None, (max(1, width // k), max(1, height // k)))
-        upright = ImageOps.exif_transpose(image)
-    except (OSError, SyntaxError, ValueError) as error:
-        raise PhotoError(translate("photo", "This picture could not be opened.")) from error
-    if (upright.width < upright.height) != (width < height):
-        width, height = height, width
-    opaque = None
-    if upright.has_transparency_data:
-        rgba = np.asarray(upright.convert("RGBA"))
-        opaque = rgba[..., 3] > 127
-        opaque.flags.writeable = False
-    pixels = np.array(upright.convert("RGB"))
-    pixels.flags.writeable = False
-    step(1.0, progress, should_stop)
+    Colours become sRGB (profiles, EXIF and gamma included), the picture is turned upright
+    once, and of several pictures in a file the main one is taken.
+
+    Parameters
+    ----------
+    source : path or bytes
+        A file, or a file's content.
+    name : str or None
+        What to call it; the file's name when None.
+    max_work_pixels : int
+        The working copy has at most about so many pixels (a narrow panorama up to twice as
+        many). Large JPEGs are decoded at a reduced scale, other formats are averaged in
+        linear light.
+    progress, should_stop
+        See `core.progress`.
+
+    Returns
+    -------
+    Photo
+
+    Raises
+    ------
+    PhotoError
+        Whatever is wrong with the file, in one sentence.
+    Cancelled
+        `should_stop` answered True.
+    """
+    if max_work_pixels < 1:
+        raise ValueError(f"max_work_pixels must be positive: {max_work_pixels}")
+    step(0.0, progress, should_stop)
     if name is None:
         name = "" if isinstance(source, bytes) else Path(source).name
-    return Photo(pixels, opaque, width, height, name)
+    try:
+        with quiet():
+            decoded = _decode(source, max_work_pixels)
+            step(0.3, progress, should_stop)
+            photo = finish(decoded, max_work_pixels, name, progress, should_stop)
+    except (PhotoError, Cancelled):
+        raise
+    except MemoryError as error:
+        raise PhotoError(
+            translate(
+                "photo",
+                "There is not enough memory to open this picture: save a smaller copy and open "
+                "that.",
+            )
+        ) from error
+    except Exception as error:
+        # The decoders are many and the files come from anywhere: what none of them foresaw is
+        # still a damaged file to the user.
+        raise PhotoError(damaged()) from error
+    step(1.0, progress, should_stop)
+    return photo
 
 
 def open_full(
@@ -63,7 +98,10 @@ def open_full(
     progress: Progress | None = None,
     should_stop: ShouldStop | None = None,
 ) -> Photo:
-    """Open a picture file at its full resolution."""
+    """Open a picture at its full resolution; otherwise as `open_photo`.
+
+    JPEGs above `MAX_PIXELS` are halved all the same, for memory.
+    """
     return open_photo(
         source,
         name=name,
@@ -71,3 +109,55 @@ def open_full(
         progress=progress,
         should_stop=should_stop,
     )
+
+
+def _decode(source: Path | str | bytes, max_work_pixels: int) -> Decoded:
+    if isinstance(source, bytes):
+        return _decode_stream(io.BytesIO(source), len(source), max_work_pixels)
+    path = Path(source)
+    try:
+        if path.is_dir():
+            raise PhotoError(
+                translate("photo", "This is a folder: choose a picture inside it instead.")
+            )
+        if path.exists() and not path.is_file():
+            raise PhotoError(translate("photo", "This is not a file: choose a picture file."))
+        with path.open("rb") as stream:
+            return _decode_stream(stream, path.stat().st_size, max_work_pixels)
+    except FileNotFoundError as error:
+        text = translate("photo", "There is no file {name}: it may have been moved or renamed.")
+        raise PhotoError(text.format(name=path.name)) from error
+    except PermissionError as error:
+        text = translate(
+            "photo", "You are not allowed to read {name}: copy it to a folder of your own."
+        )
+        raise PhotoError(text.format(name=path.name)) from error
+    except OSError as error:
+        text = translate("photo", "{name} cannot be read: copy it to another place and try again.")
+        raise PhotoError(text.format(name=path.name)) from error
+    except ValueError as error:  # a zero byte in the path
+        raise PhotoError(translate("photo", "This is not the name of a file.")) from error
+
+
+def _decode_stream(stream: IO[bytes], size: int, max_work_pixels: int) -> Decoded:
+    kind = kind_of(stream.read(4096))
+    stream.seek(0)
+    # A TIFF may be large and is read piece by piece; the others are small for their pixels.
+    if size > (_MAX_FILE_BYTES if kind == "tiff" else _MAX_PACKED_BYTES):
+        raise PhotoError(
+            translate("photo", "This file is too large to open: save a smaller copy as a JPEG.")
+        )
+    if kind == "tiff":
+        return read_tiff(stream)
+    data = stream.read()
+    if kind == "jpeg":
+        return read_jpeg(data, max_work_pixels)
+    readers = {
+        "png": read_png,
+        "webp": read_webp,
+        "heif": read_heif,
+        "avif": read_avif,
+        "gif": read_gif,
+        "bmp": read_bmp,
+    }
+    return readers[kind](data)
