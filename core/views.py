@@ -28,7 +28,7 @@ _FULL = 65535
 def _Y16_of_code() -> NDArray[np.uint32]:
     """Share of Y of each code of red, green and blue, shape (3, 256), in 1/65535."""
     shares = LINEAR_TO_XYZ[1][:, None] * LINEAR_OF_8BIT.astype(np.float64)
-    return np.rint(shares * _FULL).astype(np.uint32)
+    return np.asarray(np.rint(shares * _FULL), dtype=np.uint32)
 
 
 @cache
@@ -138,45 +138,57 @@ def squint_view(pixels: Pixels, strength: float) -> Pixels:
     # A wide blur does not need every pixel: averaging blocks first saves most of the work.
     block = max(1, int(sigma / 1.5))
     small = _shrink(srgb8_to_linear(pixels), block)
+    # Blocks blur too: the box by (n^2 - 1) / 12, the lines drawn between them by n^2 / 6.
+    blurred = (block**2 - 1) / 12 + block**2 / 6 if block > 1 else 0
+    rest = float(np.sqrt(max(sigma**2 - blurred, 0.0))) / block
     from scipy.ndimage import gaussian_filter1d  # deferred: start-up time
 
     for axis in (0, 1):
-        # Blocks blur too: the box by (n^2 - 1) / 12, the lines drawn between them by n^2 / 6.
-        blurred = (block**2 - 1) / 12 + (block**2 / 6 if block > 1 else 0)
-        rest = np.sqrt(max(sigma**2 - blurred, 0.0)) / block
         small = gaussian_filter1d(small, rest, axis=axis, mode="nearest", truncate=3)
-    return _encode(_enlarge(small, block, pixels.shape[:2]))
+    if block == 1:
+        return _encode(small)
+    height, width = pixels.shape[:2]
+    small = _between(small, np.arange(width), block, axis=1)
+    result = np.empty_like(pixels)
+    for top in range(0, height, _ROWS):
+        rows = np.arange(top, min(top + _ROWS, height))
+        result[rows] = _encode(_between(small, rows, block, axis=0))
+    return result
+
+
+_ROWS = 32  # the working arrays of so many rows stay in the processor's cache
 
 
 def _shrink(linear: NDArray[np.float32], block: int) -> NDArray[np.float32]:
-    """Means of blocks; the last rows and columns are repeated to fill their blocks."""
+    """Means of blocks; the last row and column are repeated to fill their blocks."""
     if block == 1:
         return linear
     for axis in (0, 1):
         length = linear.shape[axis]
-        starts = np.arange(0, length, block)
-        sums = np.add.reduceat(linear, starts, axis=axis)
-        counts = np.minimum(starts + block, length) - starts
-        shape = [1, 1, 1]
-        shape[axis] = len(starts)
-        linear = np.asarray(sums / counts.reshape(shape).astype(np.float32))
+        first = np.arange(0, length, block)
+        total = linear.take(first, axis=axis)
+        for step in range(1, block):
+            total += linear.take(np.minimum(first + step, length - 1), axis=axis)
+        linear = total / np.float32(block)
     return linear
 
 
-def _enlarge(small: NDArray[np.float32], block: int, shape: tuple[int, ...]) -> NDArray[np.float32]:
-    """Linear interpolation between the middles of blocks."""
-    if block == 1:
-        return small
-    for axis in (0, 1):
-        place = np.clip((np.arange(shape[axis]) + 0.5) / block - 0.5, 0, small.shape[axis] - 1)
-        low = np.minimum(place.astype(np.intp), max(small.shape[axis] - 2, 0))
-        high = np.minimum(low + 1, small.shape[axis] - 1)
-        weight_shape = [1, 1, 1]
-        weight_shape[axis] = len(place)
-        weight = (place - low).astype(np.float32).reshape(weight_shape)
-        first = small.take(low, axis=axis)
-        small = first + (small.take(high, axis=axis) - first) * weight
-    return small
+def _between(
+    small: NDArray[np.float32], places: NDArray[np.intp], block: int, axis: int
+) -> NDArray[np.float32]:
+    """Rows or columns of the full picture, by lines drawn between the middles of blocks."""
+    last = small.shape[axis] - 1
+    at = np.clip((places + 0.5) / block - 0.5, 0, last)
+    low = at.astype(np.intp)
+    shape = [1, 1, 1]
+    shape[axis] = len(places)
+    weight = (at - low).astype(np.float32).reshape(shape)
+    result = small.take(np.minimum(low + 1, last), axis=axis)
+    start = small.take(low, axis=axis)
+    result -= start
+    result *= weight
+    result += start
+    return result
 
 
 def cvd_view(pixels: Pixels, kind: str) -> Pixels:

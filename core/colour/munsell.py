@@ -122,7 +122,7 @@ def _value_of(Y: Floats) -> Floats:
 @cache
 def _value_table() -> tuple[Floats, Floats]:
     V = np.linspace(0, 10, 513)
-    return V, np.polyval(_Y_OF_V, V)
+    return V, munsell_Y(V)
 
 
 @cache
