@@ -1,0 +1,152 @@
+"""The colour of a sky from top to bottom, and where lines fit it."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bands.changepoints import Cuts, best_cuts
+from core.bands.mask import LEAST_COVERAGE, row_medians
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Profile:
+    """The sky row by row.
+
+    Attributes
+    ----------
+    y : ndarray, shape (n,)
+        Top of each row, as a fraction of the photo's height.
+    work : ndarray, shape (n, 3)
+        Median colour in the working space.
+    weights : ndarray, shape (n,)
+        Share of the row that is sky.
+    horizon : float
+        Where the sky ends.
+    """
+
+    y: Floats
+    work: Floats
+    weights: Floats
+    horizon: float
+
+
+def make_profile(
+    fine: NDArray[np.float32], mask: NDArray[np.bool_], horizon: float
+) -> Profile | None:
+    """Row medians of the sky above the horizon; None when no row holds enough sky."""
+    rows = fine.shape[0]
+    count = max(1, min(rows, round(horizon * rows)))
+    medians = row_medians(fine[:count], mask[:count])
+    coverage = mask[:count].mean(axis=1)
+    kept = coverage >= LEAST_COVERAGE
+    if not kept.any():
+        return None
+    work = _median_filter(medians[kept].astype(np.float64), max(1, round(0.005 * rows)))
+    return Profile(np.arange(count)[kept] / rows, work, coverage[kept], horizon)
+
+
+def _median_filter(values: Floats, reach: int) -> Floats:
+    """Running median over `reach` samples either way; the ends use what there is."""
+    padded = np.pad(values, ((reach, reach), (0, 0)), constant_values=np.nan)
+    windows = np.lib.stride_tricks.sliding_window_view(padded, 2 * reach + 1, axis=0)
+    return np.asarray(np.nanmedian(windows, axis=-1), dtype=np.float64)
+
+
+_SHORTEST = 0.06
+"""Bands thinner than this share of the sky need a strong reason."""
+
+_THINNEST = 0.025
+_THIN_MUST_SAVE = 2.5
+"""How many bands' worth of cost a proposal with a thin band must save."""
+
+_LEAST_PRICE = 2.0
+"""What one more band costs at least, in squared working-space units: a step of 3 units in the
+middle of a sky is not worth a line."""
+
+_PRICE_PER_SPREAD = 0.27
+"""The price also grows with how far the sky's rows spread about their mean: a sunset that runs
+through many colours is still painted in a handful of bands."""
+
+MOST = 7
+"""Most bands proposed unasked: common practice in classrooms is three to seven."""
+
+
+def cut_profile(profile: Profile, count: int | None = None) -> tuple[float, ...]:
+    """Where lines fit the profile best.
+
+    Parameters
+    ----------
+    profile : Profile
+    count : int, optional
+        How many bands; otherwise as many as the colours are worth, at most `MOST`.
+
+    Returns
+    -------
+    tuple of float
+        Lines as fractions of the photo's height, ascending; snapped to an edge of the
+        profile close by, or else to whole percents. Fewer than asked for where the sky has
+        too few rows.
+    """
+    cuts = _worth_it(profile) if count is None else _asked_for(profile, count)
+    return tuple(_snapped(profile, float(profile.y[at])) for at in cuts.at)
+
+
+def _asked_for(profile: Profile, count: int) -> Cuts:
+    n = len(profile.y)
+    shortest = int(min(_SHORTEST, 0.5 / count) * n)
+    cuts = best_cuts(profile.work, profile.weights, most=count, shortest=max(1, shortest))
+    return cuts[max(cuts)]
+
+
+def _worth_it(profile: Profile) -> Cuts:
+    n, weight = len(profile.y), float(profile.weights.sum())
+    wide = best_cuts(profile.work, profile.weights, most=MOST, shortest=max(1, int(_SHORTEST * n)))
+    if not wide:
+        return best_cuts(profile.work, profile.weights, most=1)[1]
+    price = max(_LEAST_PRICE, _PRICE_PER_SPREAD * math.sqrt(wide[1].cost / weight))
+
+    def total(pieces: int, cuts: dict[int, Cuts]) -> float:
+        return cuts[pieces].cost / weight + price * pieces
+
+    best = min(wide, key=lambda k: total(k, wide))
+    shortest = max(1, int(_THINNEST * n))
+    thin = best_cuts(profile.work, profile.weights, most=MOST, shortest=shortest)
+    best_thin = min(thin, key=lambda k: total(k, thin))
+    if total(best_thin, thin) < total(best, wide) - _THIN_MUST_SAVE * price:
+        return thin[best_thin]
+    return wide[best]
+
+
+_SNAP_REACH = 0.015
+_SNAP_PROMINENCE = 2.0
+"""Working-space units per percent of the height by which an edge must stand out."""
+
+
+def _snapped(profile: Profile, line: float) -> float:
+    """The line at the steepest place close by, or at the nearest whole percent."""
+    y = profile.y
+    grid = round(line, 2)
+    if len(y) < 30:
+        return line
+    pitch = float(np.median(np.diff(y)))
+    half = max(1, round(0.005 / pitch))
+    steps = np.zeros(len(y))
+    steps[half:-half] = np.linalg.norm(
+        profile.work[2 * half :] - profile.work[: -2 * half], axis=1
+    ) / (2 * half * pitch * 100)
+    # The middle of steps[i] lies at the top of row i.
+    near = np.flatnonzero(np.abs(y - line) <= _SNAP_REACH)
+    around = np.flatnonzero(np.abs(y - line) <= 2.5 * _SNAP_REACH)
+    if len(near) == 0:
+        return grid
+    peak = int(near[np.argmax(steps[near])])
+    before, after = around[around <= peak], around[around >= peak]
+    prominence = steps[peak] - max(steps[before].min(), steps[after].min())
+    at_an_end = peak in (near[0], near[-1])
+    return grid if at_an_end or prominence < _SNAP_PROMINENCE else float(y[peak])

@@ -1,0 +1,182 @@
+"""The lines proposed for a photo, and whether the proposal trusts itself."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bands.grid import Grid, make_grid
+from core.bands.lines import MAX_BANDS, MIN_BAND, Bands
+from core.bands.mask import fine_mask, row_medians, whole_mask
+from core.bands.profile import Profile, cut_profile, make_profile
+from core.bands.sky import Candidate, find_sky
+from core.i18n import translate
+from core.photo import Photo
+from core.progress import Progress, ShouldStop, step
+
+
+@dataclass(frozen=True, eq=False)
+class Proposal:
+    """Bands for a photo.
+
+    Attributes
+    ----------
+    bands : Bands
+    sure : bool
+        Whether nothing speaks against the proposal.
+    reason : str or None
+        One sentence, translated, why it is unsure; None when it is sure.
+    rivals : tuple of float
+        Other heights at which the sky may end, best first, as fractions of the height.
+    sky : ndarray, shape (h, w), bool
+        At the size of the working copy: pixels a reading may use. Foreground that reaches
+        above the horizon is left out. Read-only.
+    """
+
+    bands: Bands
+    sure: bool
+    reason: str | None
+    rivals: tuple[float, ...]
+    sky: NDArray[np.bool_]
+
+
+def propose(
+    photo: Photo,
+    *,
+    count: int | None = None,
+    horizon: float | None = None,
+    progress: Progress | None = None,
+    should_stop: ShouldStop | None = None,
+) -> Proposal:
+    """Find the sky of a photo and cut it into bands.
+
+    Parameters
+    ----------
+    photo : Photo
+    count : int, optional
+        How many bands, 1..26; otherwise as many as the colours are worth, at most 7.
+    horizon : float, optional
+        Where the sky ends, as a fraction of the height; otherwise it is searched.
+    progress, should_stop : callable, optional
+
+    Raises
+    ------
+    ValueError
+        `count` or `horizon` out of range.
+    Cancelled
+        `should_stop` answered True.
+    """
+    if count is not None and not 1 <= count <= MAX_BANDS:
+        raise ValueError(f"count must lie in 1..{MAX_BANDS}, got {count}")
+    if horizon is not None and not MIN_BAND <= horizon <= 1.0:
+        raise ValueError(f"horizon must lie in {MIN_BAND}..1, got {horizon}")
+    step(0.0, progress, should_stop)
+    grid = make_grid(photo)
+    step(0.2, progress, should_stop)
+    found = find_sky(grid, progress=_part(progress, 0.2, 0.8), should_stop=should_stop)
+    step(0.8, progress, should_stop)
+    if horizon is None:
+        chosen, rivals = found[0], _rivals(found)
+    else:
+        chosen, rivals = _at_horizon(found, grid, horizon), []
+    mask = fine_mask(grid, chosen.skyline)
+    ends = max(MIN_BAND, min(1.0, horizon if horizon is not None else chosen.horizon))
+    profile = make_profile(grid.fine, mask, ends)
+    lines = () if profile is None else cut_profile(profile, count)
+    bands = Bands(ends, _apart(lines, ends))
+    reason = _doubt(grid, mask, profile, None if horizon is not None else chosen, rivals)
+    height, width = photo.pixels.shape[:2]
+    sky = whole_mask(mask, height, width, photo.opaque)
+    step(1.0, progress, should_stop)
+    return Proposal(bands, reason is None, reason, tuple(r.horizon for r in rivals), sky)
+
+
+def _part(progress: Progress | None, start: float, end: float) -> Progress | None:
+    if progress is None:
+        return None
+    return lambda share: progress(start + (end - start) * share)
+
+
+_RIVAL_SHARE, _RIVAL_WITHIN, _RIVAL_LEAST = 0.55, 8.0, 2.5
+
+
+def _rivals(found: list[Candidate]) -> list[Candidate]:
+    """Candidates that come close to the first."""
+    best = found[0]
+    least = max(_RIVAL_SHARE * best.score, best.score - _RIVAL_WITHIN, _RIVAL_LEAST)
+    return [c for c in found[1:] if c.score > least and c.horizon >= MIN_BAND]
+
+
+_SAME_HORIZON = 0.08
+
+
+def _at_horizon(found: list[Candidate], grid: Grid, horizon: float) -> Candidate:
+    """The skyline that goes with a given horizon: a found one that is near, or a level one."""
+    near = min(found, key=lambda c: abs(c.horizon - horizon))
+    if abs(near.horizon - horizon) <= _SAME_HORIZON and near.horizon < 1.0:
+        return near
+    level = np.full(grid.columns, min(grid.rows, math.ceil(horizon * grid.rows)), dtype=np.intp)
+    return Candidate(level, horizon, 0.0)
+
+
+def _apart(lines: tuple[float, ...], horizon: float) -> tuple[float, ...]:
+    """Lines that snapping moved too close to each other or to an end are left out."""
+    kept: list[float] = []
+    for line in sorted(lines):
+        if line - (kept[-1] if kept else 0.0) >= MIN_BAND and horizon - line >= MIN_BAND:
+            kept.append(line)
+    return tuple(kept)
+
+
+_FAINT = 7.0
+"""Score below which the end of the sky is faint."""
+
+_SIDEWAYS = 12.0
+"""Working-space units between the left and the right third."""
+
+
+def _doubt(
+    grid: Grid,
+    mask: NDArray[np.bool_],
+    profile: Profile | None,
+    chosen: Candidate | None,
+    rivals: list[Candidate],
+) -> str | None:
+    """Why the proposal may be wrong, in one sentence; None when nothing speaks against it."""
+    if profile is None:
+        return translate(
+            "bands", "Hardly any sky was found: move the horizon line to where the sky ends."
+        )
+    if rivals:
+        return translate("bands", "The sky may end at another height too: check the horizon line.")
+    if chosen is not None and chosen.horizon < 0.985 and chosen.score < _FAINT:
+        return translate(
+            "bands", "The land hardly stands out from the sky here: check the horizon line."
+        )
+    if _varies_sideways(grid, mask, profile):
+        return translate(
+            "bands",
+            "This sky changes more from left to right than from top to bottom: "
+            "bands describe only part of it.",
+        )
+    return None
+
+
+def _varies_sideways(grid: Grid, mask: NDArray[np.bool_], profile: Profile) -> bool:
+    columns = grid.fine.shape[1]
+    third, rows = columns // 3, max(1, round(profile.horizon * grid.fine.shape[0]))
+    if third == 0:
+        return False
+    left, right = slice(0, third), slice(columns - third, columns)
+    both = (mask[:rows, left].mean(axis=1) > 0.3) & (mask[:rows, right].mean(axis=1) > 0.3)
+    if not both.any():
+        return False
+    a = row_medians(grid.fine[:rows, left], mask[:rows, left])[both]
+    b = row_medians(grid.fine[:rows, right], mask[:rows, right])[both]
+    sideways = float(np.median(np.linalg.norm(a - b, axis=1)))
+    middle = np.median(profile.work, axis=0)
+    downwards = 4 * float(np.median(np.linalg.norm(profile.work - middle, axis=1)))
+    return sideways > max(_SIDEWAYS, downwards)

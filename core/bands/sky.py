@@ -1,0 +1,186 @@
+"""Finding the sky: which skyline parts the photo best, and which others come close."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bands.grid import Grid
+from core.bands.mixture import Mixture, fit_mixture
+from core.bands.skyline import (
+    Skyline,
+    best_skyline,
+    first_guesses,
+    is_sky,
+    signed_edges,
+)
+from core.progress import Progress, ShouldStop, step
+
+Floats32 = NDArray[np.float32]
+
+
+@dataclass(frozen=True)
+class Candidate:
+    """One way to end the sky.
+
+    Attributes
+    ----------
+    skyline : ndarray, shape (columns,), int
+        Cells of sky from the top of each column.
+    horizon : float
+        One height for the whole skyline, 0..1.
+    score : float
+        How well it parts the photo; larger is better, the units are the working space's.
+    """
+
+    skyline: Skyline
+    horizon: float
+    score: float
+
+
+_SKY_PARTS, _GROUND_PARTS = 3, 4
+_ROUNDS = (5, 3, 3)
+"""Steps of fitting before each drawing of the skyline."""
+
+_FIT_CELLS = 1500
+"""Cells a mixture is fitted to."""
+
+_CLIP = 3.0
+"""The most that one cell may say for or against the sky."""
+
+_STIFFNESS = 3.0
+_SETTLE_NEAR, _SETTLE_MIDDLE = 0.04, 0.06
+_SETTLE_COLOURS = 0.08
+_SETTLE_EDGES = 2.0
+_SETTLE_STIFFNESS = 1.5
+
+_EDGE_REWARD = 3.0
+_STRONG_EDGE = 10.0
+
+_INNER_EDGE = 0.3
+_TWINS = 0.03
+
+WHOLE_PICTURE = 4.0
+"""Score of a sky that fills the picture: what an edge must beat."""
+
+
+def find_sky(
+    grid: Grid, *, progress: Progress | None = None, should_stop: ShouldStop | None = None
+) -> list[Candidate]:
+    """Skylines that part the photo, best first.
+
+    The whole picture as sky is always among them. Candidates whose horizons nearly agree
+    are one.
+    """
+    edges = signed_edges(grid)
+    features = _features(grid)
+    reward = (_EDGE_REWARD * np.minimum(edges / _STRONG_EDGE, 1.5)).astype(np.float32)
+    found = [_candidate(grid, edges, np.full(grid.columns, grid.rows, dtype=np.intp))]
+    guesses = first_guesses(grid, edges)
+    for number, guess in enumerate(guesses):
+        step(number / len(guesses), progress, should_stop)
+        skyline = _refine(grid, features, reward, guess)
+        if skyline is not None:
+            found.append(_candidate(grid, edges, skyline))
+    found = [_minus_inner_edges(candidate, found) for candidate in found]
+    return _without_twins(sorted(found, key=lambda c: c.score, reverse=True))
+
+
+def _minus_inner_edges(candidate: Candidate, found: list[Candidate]) -> Candidate:
+    """Doubt a sky that holds another good skyline: what lies below land is water, not sky."""
+    inner = [
+        other.score
+        for other in found
+        if (other.skyline <= candidate.skyline + 1).all()
+        and other.horizon < candidate.horizon - _TWINS
+    ]
+    doubt = _INNER_EDGE * max([0.0, *inner])
+    return Candidate(candidate.skyline, candidate.horizon, candidate.score - doubt)
+
+
+def _features(grid: Grid) -> Floats32:
+    """What a cell is known by, shape (5, rows, columns): each spreads by about 1 in a sky."""
+    height = np.linspace(0, 1, grid.rows, dtype=np.float32)[:, None]
+    return np.stack(
+        [
+            grid.work[..., 0] / 8,
+            grid.work[..., 1] / 3,
+            grid.work[..., 2] / 3,
+            1.5 * np.log(grid.texture + 0.3),
+            np.broadcast_to(1.5 * height, grid.texture.shape),
+        ]
+    ).astype(np.float32)
+
+
+def _refine(grid: Grid, features: Floats32, reward: Floats32, guess: Skyline) -> Skyline | None:
+    """Learn sky and ground from a skyline and draw it anew, a few times over."""
+    skyline, everything = guess, features.reshape(len(features), -1)
+    sky_mix: Mixture | None = None
+    ground_mix: Mixture | None = None
+    for steps in _ROUNDS:
+        above = is_sky(skyline, grid.rows)
+        sky = features[:, above & grid.opaque]
+        ground = features[:, ~above & grid.opaque]
+        if min(sky.shape[1], ground.shape[1]) < max(8, above.size // 200):
+            return None
+        sky_mix = fit_mixture(_thinned(sky), _SKY_PARTS, rounds=steps, start=sky_mix)
+        ground_mix = fit_mixture(_thinned(ground), _GROUND_PARTS, rounds=steps, start=ground_mix)
+        ratio = sky_mix.log_density(everything) - ground_mix.log_density(everything)
+        gain = np.clip(ratio, -_CLIP, _CLIP).reshape(above.shape)
+        gain = np.where(grid.opaque, gain, 0.0).astype(np.float32)
+        again = best_skyline(gain, reward, stiffness=_STIFFNESS)
+        if np.array_equal(again, skyline):
+            break
+        skyline = again
+    return _settle(skyline, gain, reward)
+
+
+def _settle(skyline: Skyline, gain: Floats32, reward: Floats32) -> Skyline:
+    """Move a skyline to the edges near it, with what the colours say turned low.
+
+    The mixtures take a patch of dull sky for ground where the land is nearly its colour;
+    the edge of the land is there all the same.
+    """
+    rows = gain.shape[0]
+    heights = np.arange(rows + 1)[:, None]
+    near = np.abs(heights - skyline) <= _SETTLE_NEAR * rows
+    near |= np.abs(heights - np.median(skyline)) <= _SETTLE_MIDDLE * rows
+    held = np.where(near, _SETTLE_EDGES * reward, -1e6).astype(np.float32)
+    return best_skyline(_SETTLE_COLOURS * gain, held, stiffness=_SETTLE_STIFFNESS)
+
+
+def _thinned(points: Floats32) -> Floats32:
+    return np.ascontiguousarray(points[:, :: max(1, points.shape[1] // _FIT_CELLS)])
+
+
+def _candidate(grid: Grid, edges: Floats32, skyline: Skyline) -> Candidate:
+    horizon = float(np.quantile(skyline, 0.7)) / grid.rows
+    return Candidate(skyline, horizon, _score(grid, edges, skyline))
+
+
+def _score(grid: Grid, edges: Floats32, skyline: Skyline) -> float:
+    share = float(skyline.mean()) / grid.rows
+    if share > 0.985:
+        return WHOLE_PICTURE
+    columns = np.arange(grid.columns)
+    along = np.minimum(edges[skyline, columns], 3 * _STRONG_EDGE)
+    # A land's edge goes all the way; a cloud's is strong in places.
+    edge = float(along.mean() + np.quantile(along, 0.3)) / 2
+    above = is_sky(skyline, grid.rows)
+    if not above.any() or above.all():
+        return -np.inf
+    rough = np.log(grid.texture + 0.3)
+    rougher_below = float(rough[~above].mean() - rough[above].mean())
+    jagged = float(np.abs(np.diff(skyline)).mean())
+    tiny = max(0.0, 0.12 - share) * 100
+    return edge + 2.5 * rougher_below - jagged - tiny
+
+
+def _without_twins(candidates: list[Candidate]) -> list[Candidate]:
+    kept: list[Candidate] = []
+    for candidate in candidates:
+        if all(abs(candidate.horizon - other.horizon) > _TWINS for other in kept):
+            kept.append(candidate)
+    return kept
