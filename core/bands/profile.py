@@ -28,12 +28,15 @@ class Profile:
         Share of the row that is sky.
     horizon : float
         Where the sky ends.
+    mixed : float
+        Working-space units: median distance of a row's pixels from its colour, over the rows.
     """
 
     y: Floats
     work: Floats
     weights: Floats
     horizon: float
+    mixed: float
 
 
 def make_profile(
@@ -47,8 +50,10 @@ def make_profile(
     kept = coverage >= LEAST_COVERAGE
     if not kept.any():
         return None
+    away = np.linalg.norm(fine[:count] - medians[:, None, :], axis=-1, keepdims=True)
+    mixed = float(np.median(row_medians(away, mask[:count])[kept]))
     work = _median_filter(medians[kept].astype(np.float64), max(1, round(0.005 * rows)))
-    return Profile(np.arange(count)[kept] / rows, work, coverage[kept], horizon)
+    return Profile(np.arange(count)[kept] / rows, work, coverage[kept], horizon, mixed)
 
 
 def _median_filter(values: Floats, reach: int) -> Floats:
@@ -72,6 +77,10 @@ middle of a sky is not worth a line."""
 _PRICE_PER_SPREAD = 0.27
 """The price also grows with how far the sky's rows spread about their mean: a sunset that runs
 through many colours is still painted in a handful of bands."""
+
+_PRICE_OF_MIXED = 0.02
+"""And with the square of how mixed each row is: where cloud and sky share a row, its colour jumps
+from one to the other without the sky having changed."""
 
 MOST = 7
 """Most bands proposed unasked: common practice in classrooms is three to seven."""
@@ -110,6 +119,7 @@ def _worth_it(profile: Profile) -> Cuts:
     if not wide:
         return best_cuts(profile.work, profile.weights, most=1)[1]
     price = max(_LEAST_PRICE, _PRICE_PER_SPREAD * math.sqrt(wide[1].cost / weight))
+    price += _PRICE_OF_MIXED * profile.mixed**2
 
     def total(pieces: int, cuts: dict[int, Cuts]) -> float:
         return cuts[pieces].cost / weight + price * pieces
