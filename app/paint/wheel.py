@@ -33,40 +33,41 @@ _RING_LINE: Final = "#5c5c5c"
 def paint_wheel(painter: QPainter, rect: QRectF, view: WheelView) -> WheelGeometry:
     """Draw the wheel in the middle of `rect`; its geometry comes back for hit-testing."""
     geometry = wheel_geometry(rect, view)
+    paint_wheel_ground(painter, view, geometry)
+    paint_wheel_bands(painter, view, geometry)
+    return geometry
+
+
+def paint_wheel_ground(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+    """Draw what no band moves: wedges, names and rings. A widget may keep it as a picture."""
     with kept(painter):
         _paint_wedges(painter, view, geometry)
-        _paint_disc(painter, view, geometry)
+        _paint_rings(painter, view, geometry)
+
+
+def paint_wheel_bands(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+    """Draw the bands upon the ground: outlined wedges, words, ways and markers."""
+    with kept(painter):
+        _paint_outlines(painter, view, geometry)
+        _paint_words(painter, view, geometry)
         _paint_ways(painter, view, geometry)
         _paint_markers(painter, view, geometry)
-    return geometry
 
 
 def wedge_path(centre: QPointF, radius: float, wedge: int, inset: float = 0.0) -> QPainterPath:
     """Outline of a wedge, `inset` drawn in from its edges."""
-    inner = INNER * radius + inset
-    outer = outer_of(wedge) * radius - inset
     path = QPainterPath()
-    # Sides parallel to the gap, not to the radius, keep the gap even.
-    for distance, sign in ((inner, -1), (outer, -1), (outer, 1), (inner, 1)):
+    for distance, turn in ((outer_of(wedge) * radius - inset, 1), (INNER * radius + inset, -1)):
+        # Drawn in by a length, not by an angle, so that the gaps stay even.
         half = STEP_DEG / 2 - GAP_DEG / 2 - math.degrees(math.asin(min(inset / distance, 1.0)))
-        deg = wedge * STEP_DEG + sign * half
-        point = polar(centre, distance, deg)
-        if path.elementCount() == 0:
-            path.moveTo(point)
-        elif distance == outer and sign == 1:
-            _arc_to(path, centre, outer, deg - 2 * half, 2 * half)
-        else:
-            path.lineTo(point)
-    half = STEP_DEG / 2 - GAP_DEG / 2 - math.degrees(math.asin(min(inset / inner, 1.0)))
-    _arc_to(path, centre, inner, wedge * STEP_DEG + half, -2 * half)
+        square = QRectF(centre.x() - distance, centre.y() - distance, 2 * distance, 2 * distance)
+        # Qt counts degrees against the clock from the right.
+        start = 90.0 - (wedge * STEP_DEG - turn * half)
+        if turn == 1:
+            path.arcMoveTo(square, start)
+        path.arcTo(square, start, -turn * 2 * half)
     path.closeSubpath()
     return path
-
-
-def _arc_to(path: QPainterPath, centre: QPointF, radius: float, start: float, sweep: float) -> None:
-    """Arc clockwise from an angle given clockwise from straight up."""
-    square = QRectF(centre.x() - radius, centre.y() - radius, 2 * radius, 2 * radius)
-    path.arcTo(square, 90.0 - start, -sweep)
 
 
 def _paint_wedges(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
@@ -80,8 +81,12 @@ def _paint_wedges(painter: QPainter, view: WheelView, geometry: WheelGeometry) -
         if geometry.names and lit:
             for word in geometry.names[wedge]:
                 draw_text(painter, word.rect.center(), word.text, word.size, view.inks[wedge])
+
+
+def _paint_outlines(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
     if view.chosen is None:
         return
+    px, centre, radius = view.px, geometry.centre, geometry.radius
     marker = view.markers[view.chosen]
     width = max(1.7 * px, 0.0085 * radius)
     if marker.family is not None:
@@ -92,7 +97,7 @@ def _paint_wedges(painter: QPainter, view: WheelView, geometry: WheelGeometry) -
         haloed(painter, path, width, 2.0 * width, (3.2 * width, 2.2 * width), around=WHITE)
 
 
-def _paint_disc(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+def _paint_rings(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
     px, centre, radius = view.px, geometry.centre, geometry.radius
     line = max(1.0 * px, 0.0045 * radius)
     # The outer ring ends at the disc's edge, the others where the intensity word changes.
@@ -105,6 +110,10 @@ def _paint_disc(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> 
         inner, outer = 0.965 * DISC * radius, DISC * radius
         deg = wedge * STEP_DEG
         painter.drawLine(polar(centre, inner, deg), polar(centre, outer, deg))
+
+
+def _paint_words(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+    px, centre, radius = view.px, geometry.centre, geometry.radius
     for word in geometry.words:
         middle = word.rect.center()
         distance = math.hypot(middle.x() - centre.x(), middle.y() - centre.y())
@@ -127,7 +136,7 @@ def _paint_ways(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> 
     if geometry.way is not None:
         start, tip = geometry.way
         haloed(painter, along(start, tip), width, 2.4 * width)
-        _paint_arrowhead(painter, start, tip, max(0.052 * radius, 8 * px), px)
+        _paint_arrowhead(painter, start, tip, max(0.07 * radius, 10 * px), px)
 
 
 def _paint_arrowhead(

@@ -33,23 +33,13 @@ NAME: Final = 0.083
 LEAST_NAME_PX: Final = 12.0
 # Directions tried for the intensity words, never near horizontal, the quieter ones first.
 _WORD_DIRECTIONS: Final = (
-    150,
-    210,
-    330,
-    30,
-    135,
-    225,
-    315,
-    45,
-    165,
-    195,
-    345,
-    15,
-    180,
-    0,
-    120,
-    240,
+    *(320, 40, 220, 140, 330, 30, 210, 150, 310, 50, 230, 130, 340, 20, 200, 160),
+    *(0, 180, 300, 60, 240, 120),
 )
+# Where each word may lie, as fractions of the disc: the middle of its ring first.
+_WORD_PLACES: Final = ((0.29, 0.32, 0.26), (0.56, 0.53, 0.60), (0.85, 0.80, 0.88))
+# Clearance beyond this, in fractions of R, is no better: so the words stay where they are.
+_ENOUGH: Final = 0.05
 
 
 @dataclass(frozen=True)
@@ -123,7 +113,7 @@ class WheelView:
 
 @dataclass(frozen=True)
 class Placed:
-    """A marker's disc and, when it was moved, the dot at its true place."""
+    """A marker's disc and its true place, which has a dot of its own once the disc left it."""
 
     disc: QPointF
     dot: QPointF
@@ -235,7 +225,7 @@ def _place_markers(
     size /= 1.02
     placed = []
     for point, (x, y) in zip(true, moved, strict=True):
-        away = math.hypot(point.x() - x, point.y() - y) > 1.0 * view.px
+        away = math.hypot(point.x() - x, point.y() - y) > 0.8 * size
         placed.append(Placed(centre + QPointF(x, y), centre + point, away))
     return size, tuple(placed)
 
@@ -305,7 +295,8 @@ def _fitting_size(
         half_width = max(text_size(line, size)[0] for line in lines) / 2
         for share in (0.5, 0.55, 0.6, 0.45, 0.65):
             middle = radius * (INNER + share * (outer_of(wedge) - INNER))
-            if _inside_wedge(wedge, middle, half_width, half_height, radius):
+            margin = (0.004 if size == least else 0.018) * radius
+            if _inside_wedge(wedge, middle, half_width, half_height, radius, margin):
                 return size, middle
         if size == least:
             return None
@@ -314,10 +305,14 @@ def _fitting_size(
 
 
 def _inside_wedge(
-    wedge: int, middle: float, half_width: float, half_height: float, radius: float
+    wedge: int,
+    middle: float,
+    half_width: float,
+    half_height: float,
+    radius: float,
+    margin: float,
 ) -> bool:
     spot = polar(QPointF(0, 0), middle, wedge * STEP_DEG)
-    margin = 0.008 * radius
     half_angle = math.radians(STEP_DEG / 2 - GAP_DEG / 2)
     for sx in (-1, 1):
         for sy in (-1, 1):
@@ -328,9 +323,10 @@ def _inside_wedge(
             side = distance * math.sin(half_angle - abs(off))
             if side < margin or distance > outer_of(wedge) * radius - margin:
                 return False
-            if distance < INNER * radius - 0.01 * radius and abs(off) < half_angle:
-                return False
-    return True
+    # The inner edge is an arc: the box comes nearest to the middle at one of its edges.
+    near_x = max(abs(spot.x()) - half_width, 0.0)
+    near_y = max(abs(spot.y()) - half_height, 0.0)
+    return math.hypot(near_x, near_y) >= INNER * radius + margin
 
 
 def _place_words(
@@ -346,39 +342,78 @@ def _place_words(
     if len(view.intensity_words) != 3:
         return ()
     letter = max(0.075 * radius, LEAST_NAME_PX * view.px)
-    middles = [
-        DISC * radius * 0.5 * (CHROMA_PLACES[i] + end)
-        for i, end in ((1, 0.42), (2, 0.70), (3, 1.0))
-    ]
-    if middles[1] - middles[0] < 0.95 * letter:
+    if DISC * radius * (CHROMA_PLACES[3] - CHROMA_PLACES[2]) < 0.95 * letter:
         return ()
-    obstacles = [(p.disc, size * (1.3 if i == view.chosen else 1.0)) for i, p in enumerate(placed)]
-    obstacles += [(p.dot, 2.5 * view.px) for p in placed if p.moved]
-    for line in (way, onward):
-        if line is not None:
-            obstacles += [
-                (line[0] + (line[1] - line[0]) * (k / 12), 3 * view.px) for k in range(13)
-            ]
-    best: tuple[float, tuple[Word, ...]] = (-math.inf, ())
+    obstacles = _obstacles(view, size, placed, way, onward)
+    best: tuple[float, tuple[Word, ...]] = (0.0, ())
+    widths = [text_size(text, letter)[0] for text in view.intensity_words]
     for direction in _WORD_DIRECTIONS:
+        turn = math.radians(direction)
         words, score = [], 0.0
-        for text, middle in zip(view.intensity_words, middles, strict=True):
-            width = text_size(text, letter)[0]
-            spot = polar(centre, middle, direction)
-            rect = QRectF(spot.x() - width / 2, spot.y() - letter * 0.5, width, letter)
-            corners = (rect.topLeft(), rect.topRight(), rect.bottomLeft(), rect.bottomRight())
-            reach = max(math.dist((p.x(), p.y()), (centre.x(), centre.y())) for p in corners)
-            free = min((_clearance(rect, p) - r for p, r in obstacles), default=math.inf)
-            if free < 1.0 * view.px or reach > (INNER - 0.01) * radius:
-                continue
-            words.append(Word(text, rect, letter))
-            score += 10.0 + min(free / radius, 0.06) * 10.0
+        for text, width, shares in zip(view.intensity_words, widths, _WORD_PLACES, strict=True):
+            for share in shares:
+                x = centre.x() + share * DISC * radius * math.sin(turn)
+                y = centre.y() - share * DISC * radius * math.cos(turn)
+                reach = math.hypot(
+                    abs(x - centre.x()) + width / 2, abs(y - centre.y()) + letter / 2
+                )
+                if reach > INNER * radius:
+                    continue
+                free = _least_clearance(x, y, width / 2, letter / 2, obstacles)
+                if free >= 0.0:
+                    rect = QRectF(x - width / 2, y - letter / 2, width, letter)
+                    words.append(Word(text, rect, letter))
+                    score += 10.0 + min(free / radius, _ENOUGH) * 10.0
+                    break
         if score > best[0] + 1e-9:
             best = (score, tuple(words))
+        if score >= 3 * (10.0 + _ENOUGH * 10.0) - 1e-9:
+            break
     return best[1]
 
 
-def _clearance(rect: QRectF, point: QPointF) -> float:
-    dx = max(rect.left() - point.x(), 0.0, point.x() - rect.right())
-    dy = max(rect.top() - point.y(), 0.0, point.y() - rect.bottom())
-    return math.hypot(dx, dy)
+_Obstacle = tuple[float, float, float]
+
+
+def _obstacles(
+    view: WheelView,
+    size: float,
+    placed: tuple[Placed, ...],
+    way: tuple[QPointF, QPointF] | None,
+    onward: tuple[QPointF, QPointF] | None,
+) -> list[_Obstacle]:
+    """Discs (x, y, radius) that no word may touch; lines as rows of small discs."""
+    px = view.px
+    result = [
+        (p.disc.x(), p.disc.y(), px + size * (1.3 if i == view.chosen else 1.0))
+        for i, p in enumerate(placed)
+    ]
+    for place in placed:
+        if place.moved:
+            result.append((place.dot.x(), place.dot.y(), 4.5 * px))
+            middle = (place.dot + place.disc) / 2
+            result.append((middle.x(), middle.y(), 3.0 * px))
+    for line in (way, onward):
+        if line is not None:
+            for k in range(8):
+                spot = line[0] + (line[1] - line[0]) * (k / 7)
+                result.append((spot.x(), spot.y(), 5.0 * px))
+    return result
+
+
+def _least_clearance(
+    x: float, y: float, half_width: float, half_height: float, obstacles: list[_Obstacle]
+) -> float:
+    least = math.inf
+    for ox, oy, reach in obstacles:
+        dx = abs(ox - x) - half_width
+        dy = abs(oy - y) - half_height
+        if dx > dy:
+            free = dx - reach if dy <= 0.0 else math.hypot(dx, dy) - reach
+        else:
+            free = dy - reach if dx <= 0.0 else math.hypot(dx, dy) - reach
+        if free < 0.0:
+            return free
+        if free < least:
+            least = free
+    return least
