@@ -13,7 +13,7 @@ stop() {
 
 can_install() { [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; }
 
-# Root installs Debian packages; anybody else is told the command. $1 says what is missing.
+# Root installs Debian packages; anybody else is told the one command. $1 says what is missing.
 need_packages() {
     missing=$1
     shift
@@ -37,27 +37,41 @@ find_python() {
     return 1
 }
 
-find_or_install_python() {
-    find_python && return
-    if command -v python3 >/dev/null 2>&1; then
-        stop "Gradewash needs Python 3.11 or newer, and this machine has $(python3 -V 2>&1). Please" \
-            "install a newer one (on Ubuntu 22.04: sudo apt install python3.11 python3.11-venv)."
+# What apt has to bring, all of it at once: Python, its venv module, Qt's system libraries.
+system_packages() {
+    if ! find_python; then
+        if command -v python3 >/dev/null 2>&1; then
+            stop "Gradewash needs Python 3.11 or newer, and this machine has $(python3 -V 2>&1)." \
+                "Please install a newer one (on Ubuntu 22.04: sudo apt install python3.11 python3.11-venv)."
+        fi
+        echo python3 python3-venv
+        # Without Python nothing can look which libraries are there: name them all.
+        sed -n 's/^    "lib.*": "\(.*\)",$/\1/p' "$root/tools/system_libraries.py"
+        return
     fi
-    need_packages "Gradewash needs Python 3.11 or newer" python3 python3-venv
-    find_python || stop "Gradewash needs Python 3.11 or newer, and apt offers $(python3 -V 2>&1)."
+    if ! venv_fits && ! "$python" -c 'import venv, ensurepip' 2>/dev/null; then
+        echo "$python-venv"
+    fi
+    "$python" "$root/tools/system_libraries.py" || stop "tools/system_libraries.py failed."
 }
 
+install_system_packages() {
+    packages=$(system_packages) || exit 1
+    [ -n "$packages" ] || return 0
+    # shellcheck disable=SC2086  # one word a package
+    need_packages "Some system packages are missing" $packages
+    find_python || stop "Gradewash needs Python 3.11 or newer, and apt offers $(python3 -V 2>&1)."
+    packages=$("$python" "$root/tools/system_libraries.py")
+    [ -z "$packages" ] || stop "Still missing after the installation: $packages"
+}
+
+venv_fits() { "$venv/bin/python" -c 'import pip' 2>/dev/null && new_enough "$venv/bin/python"; }
+
 make_venv() {
-    "$venv/bin/python" -c 'import pip' 2>/dev/null && new_enough "$venv/bin/python" && return
-    find_or_install_python
-    if ! "$python" -c 'import venv, ensurepip' 2>/dev/null; then
-        case $python in
-            python3) package=python3-venv ;;
-            *) package=$python-venv ;;
-        esac
-        need_packages "Python's venv module is missing" "$package"
-    fi
-    mkdir -p "$venv" 2>/dev/null || stop "You may not write in $root: please copy Gradewash to a folder of yours."
+    venv_fits && return
+    find_python
+    mkdir -p "$venv" 2>/dev/null ||
+        stop "You may not write in $root: please copy Gradewash to a folder of yours."
     say "Making a Python environment in .venv (only this once) ..."
     "$python" -m venv --clear "$venv" >"$log" 2>&1 || {
         cat "$log" >&2
@@ -90,21 +104,12 @@ install_packages() {
     stamp_of "$1" >"$stamp"
 }
 
-install_libraries() {
-    packages=$("$venv/bin/python" "$root/tools/system_libraries.py") || stop "tools/system_libraries.py failed."
-    [ -z "$packages" ] && return
-    # shellcheck disable=SC2086  # one word a package
-    need_packages "Qt needs system libraries that are missing" $packages
-    packages=$("$venv/bin/python" "$root/tools/system_libraries.py")
-    [ -z "$packages" ] || stop "Still missing after the installation: $packages"
-}
-
 set_up() {
     venv=$root/.venv
     log=$(mktemp)
     trap 'rm -f "$log"' EXIT
+    install_system_packages
     make_venv
-    install_libraries
     install_packages "$1"
     rm -f "$log"
     trap - EXIT
