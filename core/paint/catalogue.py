@@ -1,0 +1,157 @@
+"""Paints a school is likely to own: generic names, usual pigments, and what they behave like.
+
+A paint is measured when the dataset holds a paint of its name; otherwise it stands in, by the
+measurements of its nearest relative, and says so. Colour Index names are the usual ones for these
+names (common practice); the label of the tube in hand decides. Transparency, staining and
+granulation: common practice, as usually printed for these pigments. No manufacturer is meant.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Literal
+
+from core.paint.measured import half_load_ml, parts_to_tint_white
+
+Group = Literal["yellow", "orange", "red", "violet", "blue", "green", "brown", "black", "white"]
+Transparency = Literal["transparent", "half transparent", "half opaque", "opaque"]
+Degree = Literal["low", "medium", "high"]
+
+STRONG_BELOW = 0.1
+"""Parts that bring one part of white to L* 60; a paint that needs fewer is a strong stainer."""
+
+
+@dataclass(frozen=True)
+class Paint:
+    """One paint of a box.
+
+    Attributes
+    ----------
+    key : str
+        Stable name for files.
+    name : str
+        English name; shown through `core.paint.words_paint.paint_name`.
+    measured_as : str
+        Whose measurements it uses, a key of `MeasuredPaints.keys`.
+    colour_index : tuple of str
+        Usual Colour Index names ("PB29"); empty where usage differs too much to say.
+    group : Group
+        The everyday word for its colour.
+    transparency, staining, granulation
+        Usual behaviour; granulation "low" means none to speak of.
+    lists : tuple of str
+        Metals or compounds a label of such a paint commonly names ("cadmium", "cobalt").
+    """
+
+    key: str
+    name: str
+    measured_as: str
+    colour_index: tuple[str, ...]
+    group: Group
+    transparency: Transparency
+    staining: Degree
+    granulation: Degree
+    lists: tuple[str, ...] = ()
+
+    @property
+    def is_stand_in(self) -> bool:
+        """Whether another paint's measurements are used."""
+        return self.key != self.measured_as
+
+    @property
+    def tint_parts(self) -> float:
+        """Parts that bring one part of white to L* 60; small is strong."""
+        return parts_to_tint_white(self.measured_as)
+
+    @property
+    def is_strong(self) -> bool:
+        """Whether one part too many spoils a mix."""
+        return self.tint_parts < STRONG_BELOW
+
+    @property
+    def half_load_ml(self) -> float:
+        """Load at which half the light of its strongest band is gone."""
+        return half_load_ml(self.measured_as)
+
+
+_T, _HT, _HO, _O = "transparent", "half transparent", "half opaque", "opaque"
+
+# key, name, measured as, Colour Index, group, transparency, staining, granulation, lists
+_ROWS: tuple[Paint, ...] = (
+    Paint("lemon_yellow", "lemon yellow", "lemon_yellow", (), "yellow", _HT, "medium", "low"),
+    Paint(
+        "cadmium_yellow",
+        "cadmium yellow",
+        "cadmium_yellow",
+        ("PY35",),
+        "yellow",
+        _O,
+        "medium",
+        "low",
+        ("cadmium",),
+    ),
+    Paint("raw_sienna", "raw sienna", "raw_sienna", ("PBr7",), "yellow", _HT, "low", "medium"),
+    Paint(
+        "cadmium_red",
+        "cadmium red",
+        "cadmium_red",
+        ("PR108",),
+        "red",
+        _O,
+        "high",
+        "low",
+        ("cadmium",),
+    ),
+    Paint(
+        "alizarin_crimson",
+        "alizarin crimson",
+        "alizarin_crimson",
+        ("PR83",),
+        "red",
+        _T,
+        "high",
+        "low",
+    ),
+    Paint("burnt_sienna", "burnt sienna", "burnt_sienna", ("PBr7",), "brown", _HT, "low", "medium"),
+    Paint("sap_green", "sap green", "sap_green", (), "green", _HT, "medium", "low"),
+    Paint(
+        "cerulean_blue",
+        "cerulean blue",
+        "cerulean_blue",
+        ("PB35",),
+        "blue",
+        _HO,
+        "low",
+        "high",
+        ("cobalt",),
+    ),
+    Paint(
+        "cobalt_blue",
+        "cobalt blue",
+        "cobalt_blue",
+        ("PB28",),
+        "blue",
+        _HT,
+        "low",
+        "medium",
+        ("cobalt",),
+    ),
+    Paint("ultramarine", "ultramarine", "ultramarine", ("PB29",), "blue", _T, "low", "high"),
+    Paint("prussian_blue", "prussian blue", "prussian_blue", ("PB27",), "blue", _T, "high", "low"),
+    Paint("ivory_black", "ivory black", "ivory_black", ("PBk9",), "black", _HO, "medium", "medium"),
+    Paint("chinese_white", "chinese white", "chinese_white", ("PW4",), "white", _HO, "low", "low"),
+    # Stand-ins: school paints nobody measured, by their nearest measured relative.
+    Paint("mid_yellow", "mid yellow", "cadmium_yellow", ("PY74",), "yellow", _HT, "medium", "low"),
+    Paint("yellow_ochre", "yellow ochre", "raw_sienna", ("PY43",), "yellow", _HO, "low", "medium"),
+    Paint("warm_red", "warm red", "cadmium_red", ("PR112",), "red", _HO, "high", "low"),
+    Paint("crimson", "crimson", "alizarin_crimson", (), "red", _T, "high", "low"),
+    Paint(
+        "green_blue", "green-leaning blue", "prussian_blue", ("PB15",), "blue", _T, "high", "low"
+    ),
+    Paint("black", "black", "ivory_black", ("PBk7",), "black", _HO, "medium", "low"),
+    Paint("white", "white", "chinese_white", ("PW6",), "white", _O, "low", "low"),
+)
+
+CATALOGUE: MappingProxyType[str, Paint] = MappingProxyType({paint.key: paint for paint in _ROWS})
+"""Every paint known, by key."""

@@ -1,0 +1,110 @@
+"""The closest mix: whatever the box reaches best, by colour difference alone."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.paint.measured import measured_paints
+from core.paint.metric import local_metric
+from core.paint.recipes import nearest_rows, recipes_of
+from core.paint.refine import PART_COST, Found, refine
+from core.progress import ShouldStop, step
+
+SUBSETS = 24
+"""How many sets of paints the exact film judges for each colour."""
+
+PAINT_COST = 0.5
+"""Delta E 2000 a further paint must gain to be worth opening."""
+
+
+@dataclass(frozen=True, eq=False)
+class Candidates:
+    """Mixes found for one target, the simplest good one first.
+
+    Attributes
+    ----------
+    parts : ndarray, shape (n, 13), int
+        By measured paint.
+    load_ml, delta_E, cost : ndarray, shape (n,), float
+        Load, CIEDE2000 to the target, and the difference with what simplicity costs.
+    Lab : ndarray, shape (n, 3), float
+    """
+
+    parts: NDArray[np.int64]
+    load_ml: NDArray[np.float64]
+    Lab: NDArray[np.float64]
+    delta_E: NDArray[np.float64]
+    cost: NDArray[np.float64]
+
+
+def closest_mixes(
+    keys: tuple[str, ...],
+    targets: ArrayLike,
+    must: frozenset[str] = frozenset(),
+    should_stop: ShouldStop | None = None,
+) -> tuple[Candidates, ...]:
+    """Mixes of one to three paints near each target.
+
+    Parameters
+    ----------
+    keys : tuple of str
+        Measured paints that may be used, without repeats.
+    targets : array_like, shape (n, 3), float
+        CIELAB.
+    must : frozenset of str
+        Measured paints every mix has to hold.
+    should_stop : callable, optional
+
+    Returns
+    -------
+    tuple of Candidates, one a target
+        Empty candidates when `must` cannot be met.
+    """
+    targets = np.atleast_2d(np.asarray(targets, dtype=np.float64))
+    recipes = recipes_of(keys)
+    needed = {keys.index(key) for key in must if key in keys}
+    allowed = np.array([needed <= set(subset) for subset in recipes.subsets])
+    if len(needed) < len(must):
+        allowed[:] = False
+    metric = local_metric(targets)
+    rows = recipes.rows
+    columns: list[tuple[int, ...]] = []
+    loads, aims, owner = [], [], []
+    for number, target in enumerate(targets):
+        step(0.0, None, should_stop)
+        distance, row = nearest_rows(recipes, metric[number], target)
+        distance[~allowed] = np.inf
+        for subset in np.argsort(distance)[:SUBSETS]:
+            if not np.isfinite(distance[subset]):
+                break
+            columns.append(tuple(rows[c] for c in recipes.subsets[subset]))
+            load = np.zeros(len(measured_paints().keys))
+            load[rows] = recipes.shares[row[subset]] * recipes.load_ml[row[subset]]
+            loads.append(load)
+            aims.append(target)
+            owner.append(number)
+    if not columns:
+        empty = Candidates(
+            np.zeros((0, 13), np.int64), np.zeros(0), np.zeros((0, 3)), np.zeros(0), np.zeros(0)
+        )
+        return (empty,) * len(targets)
+    found = refine(columns, np.array(loads), np.array(aims))
+    owners = np.array(owner)[found.start]
+    return tuple(_sorted(found, owners == number) for number in range(len(targets)))
+
+
+def _sorted(found: Found, chosen: NDArray[np.bool_]) -> Candidates:
+    parts, delta_E = found.parts[chosen], found.delta_E[chosen]
+    paints = (parts > 0).sum(axis=1)
+    cost = delta_E + PAINT_COST * (paints - 1) + PART_COST * parts.sum(axis=1)
+    order = np.argsort(cost, kind="stable")
+    return Candidates(
+        parts[order],
+        found.load_ml[chosen][order],
+        found.Lab[chosen][order],
+        delta_E[order],
+        cost[order],
+    )
