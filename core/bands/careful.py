@@ -1,0 +1,168 @@
+"""A band's colour as it is said and mixed: a colour that exists in the band.
+
+The median of each channel can be a colour nobody sees where cloud and sky share a band. The
+geometric median, the point with the least summed distance to all pixels, lies in the larger of
+the two.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bands.lines import Bands
+from core.bands.space import srgb8_to_work, work_to_Lab
+from core.bands.stats import LEAST_THIRD, clipped_pixels
+from core.bands.twofold import has_two_peaks
+from core.colour.difference import delta_E_2000
+from core.photo import Photo
+from core.progress import Progress, ShouldStop, step
+from core.reading import BandReading, ColourReading, read_colours
+
+Floats = NDArray[np.float64]
+Bools = NDArray[np.bool_]
+
+SAMPLE = 20_000
+"""Pixels looked at in each band."""
+
+_SPREAD_SAMPLE = 4_000
+_GOLDEN = 0.6180339887498949
+
+
+def read_bands(
+    photo: Photo,
+    sky: Bools,
+    bands: Bands,
+    *,
+    progress: Progress | None = None,
+    should_stop: ShouldStop | None = None,
+) -> tuple[BandReading, ...]:
+    """Read every band with care.
+
+    Parameters
+    ----------
+    photo : Photo
+    sky : ndarray, shape (h, w), bool
+        The usable pixels, as in `Proposal.sky`.
+    bands : Bands
+    progress, should_stop : callable, optional
+
+    Returns
+    -------
+    tuple of BandReading
+        From the top. The same photo gives the same answer: nothing is random.
+
+    Raises
+    ------
+    ValueError
+        `sky` and the photo differ in shape.
+    Cancelled
+        `should_stop` answered True.
+    """
+    if sky.shape != photo.pixels.shape[:2]:
+        raise ValueError(f"a mask of {sky.shape} for pixels of {photo.pixels.shape}")
+    readings = []
+    for number, (letter, edges) in enumerate(
+        zip(bands.letters, pairwise(bands.edges), strict=True)
+    ):
+        step(number / bands.count, progress, should_stop)
+        readings.append(_read_band(photo, sky, letter, *edges))
+    step(1.0, progress, should_stop)
+    return tuple(readings)
+
+
+def _read_band(photo: Photo, sky: Bools, letter: str, top: float, bottom: float) -> BandReading:
+    height, width = sky.shape
+    first = min(round(top * height), height - 1)
+    last = max(round(bottom * height), first + 1)
+    usable = np.flatnonzero(sky[first:last])
+    area = (last - first) * width
+    chosen = _spread_out(usable, SAMPLE)
+    rgb8 = photo.pixels[first:last].reshape(-1, 3)[chosen]
+    if len(rgb8) == 0:
+        return BandReading(letter, top, bottom, None, None, None, None, 0.0, False, 0.0, 0.0)
+    work = srgb8_to_work(rgb8)
+    third = (chosen % width) * 3 // width
+    thirds = [work[third == k] for k in range(3)]
+    least = max(1.0, LEAST_THIRD * SAMPLE / 3)
+    share = min(1.0, SAMPLE / len(usable))
+    parts = [part if len(part) >= min(least, share * area / 3) else None for part in thirds]
+    middles = [geometric_median(part) for part in (work, *parts) if part is not None and len(part)]
+    Lab = work_to_Lab(np.stack(middles))
+    colours = list(read_colours(Lab))
+    whole = colours.pop(0)
+    left, centre, right = (
+        colours.pop(0) if part is not None and len(part) else None for part in parts
+    )
+    return BandReading(
+        letter=letter,
+        top=top,
+        bottom=bottom,
+        colour=whole,
+        left=left,
+        centre=centre,
+        right=right,
+        spread=_spread(work, whole),
+        two_colours=_two_colours(work),
+        clipped_share=float(clipped_pixels(rgb8).mean()),
+        pixel_share=len(usable) / area,
+    )
+
+
+def _spread_out(indices: NDArray[np.intp], most: int) -> NDArray[np.intp]:
+    """At most `most` of the indices, evenly but not in step with any pattern of the picture."""
+    count = len(indices)
+    if count <= most:
+        return indices
+    number = np.arange(most)
+    place = (number + (number * _GOLDEN) % 1.0) * (count / most)
+    return indices[np.minimum(place.astype(np.intp), count - 1)]
+
+
+def geometric_median(points: NDArray[np.floating], *, within: float = 1e-3) -> Floats:
+    """The point with the least summed distance to all.
+
+    Parameters
+    ----------
+    points : ndarray, shape (n, d)
+        At least one point.
+    within : float
+        Stop once a step is shorter than this.
+
+    Notes
+    -----
+    Weiszfeld, 1937, "Sur le point pour lequel la somme des distances de n points donnés est
+    minimum", from the mean, so that of two equal halves neither wins. Distances are kept
+    away from 0, where the iteration would stop.
+    """
+    middle = points.mean(axis=0, dtype=np.float64)
+    for _ in range(100):
+        away = points - middle.astype(points.dtype)
+        distance = np.sqrt(np.einsum("ij,ij->i", away, away))
+        pull = 1 / np.maximum(distance, 1e-3)
+        change = np.einsum("i,ij->j", pull, away) / pull.sum()
+        middle = middle + change
+        if float(np.abs(change).max()) < within:
+            break
+    return np.asarray(middle, dtype=np.float64)
+
+
+def _spread(work: NDArray[np.float32], colour: ColourReading) -> float:
+    """Median distance of the pixels from the band's colour, delta E 2000."""
+    some = work[:: max(1, len(work) // _SPREAD_SAMPLE)]
+    return float(np.median(delta_E_2000(work_to_Lab(some), np.array(colour.Lab))))
+
+
+def _two_colours(work: NDArray[np.float32]) -> bool:
+    """Whether the pixels fall into two groups along the direction in which they spread most."""
+    away = (work - work.mean(axis=0)).astype(np.float64)
+    spread = np.einsum("ij,ik->jk", away, away)
+    _, directions = np.linalg.eigh(spread)
+    along = np.einsum("ij,j->i", away, directions[:, -1])
+    low, high = float(along.min()), float(along.max())
+    if high - low < 1e-6:
+        return False
+    counts, _ = np.histogram(along, bins=256, range=(low, high))
+    return has_two_peaks(counts.astype(np.float64), (high - low) / 256)

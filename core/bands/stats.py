@@ -1,0 +1,245 @@
+"""A band's colour in a fraction of a millisecond: histograms summed from the top down.
+
+While a line is dragged its bands change with every move of the mouse. The photo is counted once
+into histograms per row, third and channel, each row holding the sum of those above it; a band is
+then the difference of two rows, however tall it is.
+"""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from dataclasses import replace
+from itertools import pairwise
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bands.lines import Bands
+from core.bands.space import srgb8_to_work, work_to_Lab
+from core.bands.twofold import has_two_peaks
+from core.colour.difference import delta_E_2000
+from core.photo import Photo
+from core.progress import Progress, ShouldStop, step
+from core.reading import BandReading, read_colours
+
+Floats = NDArray[np.float64]
+Bools = NDArray[np.bool_]
+
+BINS = 512
+MOST_ROWS = 1000
+_MOST_PIXELS = 1_700_000
+"""Pixels counted: beyond these, columns are skipped; medians of thousands do not notice."""
+
+_CHUNK_PIXELS = 60_000
+"""Pixels counted at a time: their intermediate results stay in the processor's cache."""
+
+LEAST_THIRD = 0.005
+"""A third with less sky than this share of its area has no colour of its own."""
+
+_REMEMBERED = 64
+
+
+def clipped_pixels(rgb8: NDArray[np.uint8]) -> Bools:
+    """Which pixels, shape (...), have a channel of `rgb8`, shape (..., 3), at an end."""
+    # 255 wraps to 0, so both ends are below 2.
+    ends = (rgb8 + np.uint8(1)) < 2
+    return np.asarray(ends[..., 0] | ends[..., 1] | ends[..., 2])
+
+
+class BandStats:
+    """The photo, counted, so that bands can be read as fast as a line is dragged.
+
+    Colours are medians of each channel. They stray from the careful reading where cloud and sky
+    mix: read again with `read_bands` once a line rests.
+    """
+
+    def __init__(
+        self,
+        photo: Photo,
+        sky: Bools,
+        *,
+        progress: Progress | None = None,
+        should_stop: ShouldStop | None = None,
+    ) -> None:
+        """Count a photo.
+
+        Parameters
+        ----------
+        photo : Photo
+        sky : ndarray, shape (h, w), bool
+            The usable pixels, as in `Proposal.sky`.
+        progress, should_stop : callable, optional
+
+        Raises
+        ------
+        ValueError
+            `sky` and the photo differ in shape.
+        Cancelled
+            `should_stop` answered True.
+        """
+        if sky.shape != photo.pixels.shape[:2]:
+            raise ValueError(f"a mask of {sky.shape} for pixels of {photo.pixels.shape}")
+        height, width = sky.shape
+        stride = max(1, -(-height * width // _MOST_PIXELS))
+        pixels, sky = photo.pixels[:, ::stride], sky[:, ::stride]
+        self._rows = min(height, MOST_ROWS)
+        self._low, self._width = _ranges(pixels, sky)
+        self._cumulative, self._clipped = self._count(pixels, sky, progress, should_stop)
+        # Pixels, sky or not, in the whole of each third.
+        self._areas = np.bincount(_thirds(pixels.shape[1]), minlength=3) * float(height)
+        self._known: OrderedDict[tuple[float, float], BandReading] = OrderedDict()
+
+    def read(self, bands: Bands) -> tuple[BandReading, ...]:
+        """Read all bands; those that did not change since the last call cost nothing."""
+        wanted = list(pairwise(bands.edges))
+        new = [edges for edges in wanted if edges not in self._known]
+        for edges, reading in zip(new, self._read(new), strict=True):
+            self._known[edges] = reading
+        readings = []
+        for letter, edges in zip(bands.letters, wanted, strict=True):
+            self._known.move_to_end(edges)
+            readings.append(replace(self._known[edges], letter=letter))
+        while len(self._known) > _REMEMBERED:
+            self._known.popitem(last=False)
+        return tuple(readings)
+
+    def _count(
+        self,
+        pixels: NDArray[np.uint8],
+        sky: Bools,
+        progress: Progress | None,
+        should_stop: ShouldStop | None,
+    ) -> tuple[NDArray[np.uint32], NDArray[np.uint32]]:
+        height, width = sky.shape
+        shape = (self._rows + 1, 3, 3, BINS)
+        cumulative = np.zeros(shape, dtype=np.uint32)
+        clipped = np.zeros(self._rows + 1, dtype=np.uint32)
+        starts = np.arange(self._rows + 1) * height // self._rows
+        at_once = max(1, _CHUNK_PIXELS * self._rows // (height * width))
+        low = self._low.astype(np.float32)
+        scale = (1 / self._width).astype(np.float32)
+        channel = np.arange(3, dtype=np.int64) * BINS
+        third = _thirds(width) * (3 * BINS)
+        for first in range(0, self._rows, at_once):
+            step(first / self._rows, progress, should_stop)
+            last = min(first + at_once, self._rows)
+            part = slice(int(starts[first]), int(starts[last]))
+            usable = sky[part]
+            rgb8 = pixels[part][usable]
+            bins = (srgb8_to_work(rgb8) - low) * scale
+            np.clip(bins, 0, BINS - 1, out=bins)
+            group = np.repeat(np.arange(last - first), np.diff(starts[first : last + 1]))
+            cell = (group[:, None] * (9 * BINS) + third[None, :])[usable]
+            index = bins.astype(np.int64)
+            index += cell[:, None] + channel
+            size = (last - first) * 9 * BINS
+            counts = np.bincount(index.reshape(-1), minlength=size)
+            cumulative[first + 1 : last + 1] = counts.reshape(last - first, 3, 3, BINS)
+            ends = np.bincount(cell[clipped_pixels(rgb8)] // (9 * BINS), minlength=last - first)
+            clipped[first + 1 : last + 1] = ends
+        # numpy's own running sum down the first axis is thirty times slower.
+        for row in range(1, self._rows + 1):
+            cumulative[row] += cumulative[row - 1]
+        return cumulative, np.cumsum(clipped, dtype=np.uint32)
+
+    def _between(self, table: NDArray[np.uint32], top: float, bottom: float) -> Floats:
+        """Counts between two heights; rows a line runs through count in part."""
+        counts: Floats = self._above(table, bottom) - self._above(table, top)
+        return counts
+
+    def _above(self, table: NDArray[np.uint32], y: float) -> Floats:
+        place = min(max(y, 0.0), 1.0) * self._rows
+        row = min(int(place), self._rows - 1)
+        part = place - row
+        if part <= 0:
+            return table[row].astype(np.float64)
+        return np.asarray(table[row] * (1 - part) + table[row + 1] * part)
+
+    def _read(self, wanted: list[tuple[float, float]]) -> list[BandReading]:
+        """Readings without letters."""
+        if not wanted:
+            return []
+        counted = np.stack([self._between(self._cumulative, *edges) for edges in wanted])
+        # Left, centre, right, and the whole last.
+        regions = np.concatenate([counted, counted.sum(axis=1, keepdims=True)], axis=1)
+        quartiles = self._low + self._width * _quantiles(regions)
+        Lab = work_to_Lab(quartiles[1])
+        pixels = regions[:, :, 0].sum(axis=-1)
+        heights = np.array([bottom - top for top, bottom in wanted])
+        areas = heights[:, None] * np.append(self._areas, self._areas.sum())
+        least = np.maximum(0.5, LEAST_THIRD * areas)
+        least[:, 3] = 0.5
+        coloured = pixels >= least
+        colours = iter(read_colours(Lab[coloured]))
+        readings = []
+        for i, (top, bottom) in enumerate(wanted):
+            left, centre, right, whole = (next(colours) if has else None for has in coloured[i])
+            count = float(pixels[i, 3])
+            clipped = float(self._between(self._clipped, top, bottom)) / max(count, 0.5)
+            readings.append(
+                BandReading(
+                    letter="",
+                    top=top,
+                    bottom=bottom,
+                    colour=whole,
+                    left=left,
+                    centre=centre,
+                    right=right,
+                    spread=_spread(quartiles[:, i, 3]) if whole is not None else 0.0,
+                    two_colours=whole is not None and self._two_colours(regions[i, 3]),
+                    clipped_share=min(clipped, 1.0),
+                    pixel_share=min(count / max(float(areas[i, 3]), 0.5), 1.0),
+                )
+            )
+        return readings
+
+    def _two_colours(self, histograms: Floats) -> bool:
+        return any(
+            has_two_peaks(counts, float(width))
+            for counts, width in zip(histograms, self._width, strict=True)
+        )
+
+
+def _thirds(columns: int) -> NDArray[np.int64]:
+    """0, 1 or 2 for each column: left, centre or right."""
+    return np.arange(columns, dtype=np.int64) * 3 // max(columns, 1)
+
+
+def _ranges(pixels: NDArray[np.uint8], sky: Bools) -> tuple[Floats, Floats]:
+    """Where the bins of each channel begin, and how wide they are: no wider than the sky needs."""
+    sparse = slice(None, None, max(1, int((sky.size / 40_000) ** 0.5)))
+    work = srgb8_to_work(pixels[sparse, sparse][sky[sparse, sparse]])
+    if len(work) == 0:
+        work = np.zeros((1, 3), dtype=np.float32)
+    low, high = work.min(axis=0).astype(np.float64), work.max(axis=0).astype(np.float64)
+    margin = 0.02 * (high - low) + 0.5
+    return low - margin, (high - low + 2 * margin) / BINS
+
+
+def _quantiles(histograms: Floats) -> Floats:
+    """Quartiles and median, shape (3, ...), of histograms, shape (..., bins), in bins.
+
+    Counts are spread evenly inside a bin. Where a quantile falls exactly between two bins
+    with a gap, it is the gap's middle, as the median of an even number of values is.
+    """
+    running = np.cumsum(histograms, axis=-1)
+    total = running[..., -1]
+    answers = []
+    for share in (0.25, 0.5, 0.75):
+        target = (share * total)[..., None]
+        slack = 1e-9 * total[..., None] + 1e-12
+        low = np.minimum((running < target - slack).sum(axis=-1), BINS - 1)
+        high = np.minimum((running <= target + slack).sum(axis=-1), BINS - 1)
+        count = np.take_along_axis(histograms, low[..., None], -1)[..., 0]
+        before = np.take_along_axis(running, low[..., None], -1)[..., 0] - count
+        inside = (target[..., 0] - before) / np.maximum(count, 1e-12)
+        inside = low + np.clip(inside, 0.0, 1.0)
+        answers.append(np.where(high > low, (inside + high) / 2, inside))
+    return np.stack(answers)
+
+
+def _spread(quartiles: Floats) -> float:
+    """Median distance from the middle, delta E 2000, as the quartiles, shape (3, 3), tell it."""
+    low, middle, high = quartiles
+    moved = middle + np.diag((high - low) / 2)
+    return float(np.linalg.norm(delta_E_2000(work_to_Lab(middle), work_to_Lab(moved))))
