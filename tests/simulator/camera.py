@@ -244,9 +244,9 @@ def with_tape(
     h, w = paper.shape[:2]
     mask = np.ones((h, w), dtype=bool)
     mask[top:bottom, left:right] = False
-    t, b, l, r = (round(outer * v) for v in (top, h - bottom, left, w - right))
+    t, b, lft, rgt = (round(outer * v) for v in (top, h - bottom, left, w - right))
     inner = np.zeros_like(mask)
-    inner[t : h - b, l : w - r] = True
+    inner[t : h - b, lft : w - rgt] = True
     mask &= inner
     grain = 1 + 0.02 * noise_field(rng, (h, w), 2.0)
     paper[mask] = (np.asarray(tape) * grain[..., None])[mask]

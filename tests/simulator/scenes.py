@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from simulator.camera import Shot, encode, photograph
-from simulator.sheets import Bloom, Floats, Painting, SheetSpec, density_mixer, paint
+from simulator.sheets import Bloom, Floats, Painting, SheetSpec, Wash, paint
 
 TUNING_SEEDS = 1000
 """The sheet check was built looking at seeds below this."""
@@ -19,28 +19,51 @@ REPORT_SEED = 5000
 HARD_WIDTH = 0.025
 """The truth's boundary: a transition with a 10-90% width below this share of the height is hard."""
 
-# Skies from the top down, as linear RGB over paper white. Invented: a clear day, two sunsets,
-# a dawn, a storm light, a violet dusk and a pale morning.
-SKIES: tuple[tuple[tuple[float, float, float], ...], ...] = (
-    ((0.07, 0.20, 0.58), (0.17, 0.38, 0.72), (0.40, 0.62, 0.85), (0.72, 0.84, 0.92)),
+# Skies from the top down, as washes (amounts in half loads, see sheets.Wash). Invented: a clear
+# day, two sunsets, a dawn, a storm light, a violet dusk and a pale morning.
+SKIES: tuple[tuple[Wash, ...], ...] = (
     (
-        (0.10, 0.13, 0.42),
-        (0.30, 0.22, 0.50),
-        (0.70, 0.34, 0.36),
-        (0.90, 0.52, 0.20),
-        (0.95, 0.80, 0.35),
+        {"ultramarine": 2.2, "cobalt_blue": 0.6},
+        {"cobalt_blue": 1.2},
+        {"cerulean_blue": 0.6},
+        {"cerulean_blue": 0.18, "lemon_yellow": 0.03},
     ),
-    ((0.16, 0.30, 0.58), (0.62, 0.50, 0.62), (0.92, 0.56, 0.34), (0.78, 0.22, 0.12)),
-    ((0.32, 0.40, 0.66), (0.80, 0.62, 0.70), (0.95, 0.83, 0.62)),
-    ((0.12, 0.15, 0.20), (0.30, 0.35, 0.40), (0.62, 0.60, 0.50), (0.85, 0.78, 0.55)),
     (
-        (0.12, 0.10, 0.40),
-        (0.26, 0.20, 0.52),
-        (0.48, 0.38, 0.66),
-        (0.74, 0.55, 0.72),
-        (0.80, 0.42, 0.42),
+        {"ultramarine": 2.4, "alizarin_crimson": 0.5},
+        {"ultramarine": 0.7, "alizarin_crimson": 0.6},
+        {"alizarin_crimson": 0.5, "cadmium_red": 0.25},
+        {"cadmium_yellow": 0.9, "cadmium_red": 0.3},
+        {"cadmium_yellow": 0.5},
     ),
-    ((0.45, 0.62, 0.80), (0.70, 0.80, 0.86), (0.92, 0.86, 0.74)),
+    (
+        {"cobalt_blue": 1.6},
+        {"cobalt_blue": 0.3, "alizarin_crimson": 0.3},
+        {"cadmium_yellow": 0.45, "cadmium_red": 0.3},
+        {"cadmium_red": 1.8, "cadmium_yellow": 0.6},
+    ),
+    (
+        {"ultramarine": 0.7, "burnt_sienna": 0.08},
+        {"alizarin_crimson": 0.25},
+        {"cadmium_yellow": 0.25},
+    ),
+    (
+        {"ultramarine": 2.0, "burnt_sienna": 1.5},
+        {"ultramarine": 0.8, "burnt_sienna": 0.5},
+        {"raw_sienna": 0.5, "ultramarine": 0.15},
+        {"raw_sienna": 0.5, "lemon_yellow": 0.3},
+    ),
+    (
+        {"ultramarine": 2.6, "alizarin_crimson": 0.9},
+        {"ultramarine": 1.3, "alizarin_crimson": 0.6},
+        {"ultramarine": 0.5, "alizarin_crimson": 0.4},
+        {"alizarin_crimson": 0.3, "ultramarine": 0.1},
+        {"cadmium_red": 0.6, "alizarin_crimson": 0.2},
+    ),
+    (
+        {"cerulean_blue": 0.6},
+        {"cerulean_blue": 0.2, "alizarin_crimson": 0.03},
+        {"cadmium_yellow": 0.12, "cadmium_red": 0.05},
+    ),
 )
 
 
@@ -84,35 +107,19 @@ def even_lines(rng: np.random.Generator, bands: int) -> tuple[float, ...]:
     return tuple(float(v) for v in np.cumsum(sizes / sizes.sum())[:-1])
 
 
-def vary(
-    rng: np.random.Generator, colour: tuple[float, float, float], amount: float
-) -> tuple[float, float, float]:
-    density = -np.log(np.asarray(colour))
-    grey = density.mean()
-    density = grey + (density - grey) * (1 + amount * rng.uniform(-1, 1))
-    density = density * (1 + amount * rng.uniform(-1, 1)) + amount * rng.normal(0, 0.08, 3)
-    r, g, b = np.exp(-np.clip(density, 0.03, 5))
-    return float(r), float(g), float(b)
+def scaled(wash: Wash, strength: float) -> Wash:
+    return {key: amount * strength for key, amount in wash.items()}
 
 
-def reference_picture(
-    colours: tuple[tuple[float, float, float], ...],
-    lines: tuple[float, ...],
-    widths: tuple[float, ...],
-    aspect: float,
-    seed: int,
-) -> NDArray[np.uint8]:
+def vary(rng: np.random.Generator, wash: Wash, amount: float) -> Wash:
+    """Somebody else's mix of the same wash: other proportions, another strength."""
+    strength = np.exp(amount * rng.normal(0, 0.8))
+    return {key: float(v * strength * np.exp(amount * rng.normal())) for key, v in wash.items()}
+
+
+def reference_picture(spec: SheetSpec, seed: int) -> NDArray[np.uint8]:
     """The sky photo: the same bands, smooth, with a photo's grain and no paper."""
-    spec = SheetSpec(
-        colours,
-        lines,
-        widths,
-        aspect=aspect,
-        wobble=0.003,
-        granulation=0.0,
-        seed=seed + 31,
-        height=600,
-    )
+    spec = replace(spec, wobble=0.003, granulation=0.0, seed=seed + 31, height=600)
     rng = np.random.default_rng([55, seed])
     linear = paint(spec).paint
     noisy = linear + rng.standard_normal(linear.shape) * 0.01 * np.sqrt(linear + 0.01)
@@ -143,20 +150,24 @@ def scene(
     rng = np.random.default_rng([11, seed])
     sky = SKIES[rng.integers(len(SKIES))]
     bands = int(rng.integers(3, len(sky) + 1))
-    colours = tuple(vary(rng, c, 0.10) for c in sky[len(sky) - bands :])
+    strength = rng.uniform(1.2, 1.9)
+    washes = tuple(vary(rng, scaled(wash, strength), 0.12) for wash in sky[len(sky) - bands :])
     lines = even_lines(rng, bands)
     aspect = float(rng.uniform(1.2, 1.6))
     gaps = np.diff([0.0, *lines, 1.0])
     room = np.minimum(gaps[:-1], gaps[1:])
     soft = tuple(float(v) for v in np.clip(rng.uniform(0.3, 0.9, bands - 1) * room, 0.05, 0.3))
-    reference = reference_picture(colours, lines, soft, aspect, seed)
-
-    spec = SheetSpec(
-        colours,
+    plain = SheetSpec(
+        washes,
         lines,
         soft,
         aspect=aspect,
         seed=seed,
+        skew=tuple(float(v) for v in rng.uniform(-0.3, 0.3, bands - 1)),
+    )
+    reference = reference_picture(plain, seed)
+    spec = replace(
+        plain,
         granulation=float(rng.uniform(0.01, 0.09)),
         texture=float(rng.uniform(0.004, 0.018)),
         ragged=float(rng.uniform(0.001, 0.005)),
@@ -170,12 +181,12 @@ def scene(
             placed = np.asarray(lines)
         spec = replace(
             spec,
-            colours=tuple(vary(rng, c, 0.25) for c in colours),
+            washes=tuple(vary(rng, wash, 0.25) for wash in washes),
+            skew=tuple(float(v) for v in rng.uniform(-0.3, 0.3, bands - 1)),
             lines=tuple(float(v) for v in placed),
         )
     if faults and not copy:
         spec = with_faults(spec, rng)
-    spec = replace(spec, mixer=density_mixer(spec.colours))
     if spec_changes is not None:
         spec = spec_changes(spec, rng)
     shot = random_shot(rng, seed)

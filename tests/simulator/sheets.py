@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.ndimage import gaussian_filter, gaussian_filter1d
+from scipy.ndimage import gaussian_filter, gaussian_filter1d, map_coordinates
+
+from core.colour import XYZ_to_linear
+from core.paint.measured import half_load_ml, load_reflectance, measured_paints
 
 Floats = NDArray[np.float64]
-Mixer = Callable[[int, Floats, Floats], Floats]
-"""(transition k, share of the band below, wash strength) -> linear RGB over paper white."""
+Wash = dict[str, float]
+"""Paint key -> amount, in loads that take half the light from the paint's strongest band."""
 
 
 @dataclass(frozen=True)
@@ -31,6 +33,8 @@ class SheetSpec:
 
     Attributes
     ----------
+    washes : tuple of Wash
+        What each band was painted with.
     lines : tuple of float
         Where neighbouring bands meet, fractions of the painted height.
     widths : tuple of float
@@ -40,9 +44,13 @@ class SheetSpec:
         width); the rest is 10% wide.
     inner_edges : tuple of (y, from, to, strength)
         Drying edges inside a band: the wash below is weaker by that factor.
+    skew : tuple of float
+        How much slower a transition sets in above its line than it ends below, -1..1.
+    picture : (h, w, 3) float64 or None
+        Paint this instead of the washes (linear light over paper white).
     """
 
-    colours: tuple[tuple[float, float, float], ...]
+    washes: tuple[Wash, ...]
     lines: tuple[float, ...]
     widths: tuple[float, ...]
     aspect: float = 1.4
@@ -58,8 +66,9 @@ class SheetSpec:
     border: tuple[float, float, float, float] = (0.06, 0.06, 0.06, 0.06)
     tint: tuple[float, float, float] = (0.90, 0.89, 0.86)
     seed: int = 0
-    height: int = 900
-    mixer: Mixer | None = field(default=None, compare=False)
+    height: int = 720
+    skew: tuple[float, ...] = ()
+    picture: Floats | None = field(default=None, compare=False)
 
 
 @dataclass(frozen=True, eq=False)
@@ -82,16 +91,35 @@ class Painting:
     spec: SheetSpec
 
 
-def density_mixer(colours: tuple[tuple[float, float, float], ...]) -> Mixer:
-    """Blend neighbouring washes in optical density."""
-    density = -np.log(np.clip(np.asarray(colours, dtype=np.float64), 0.004, 1.0))
+def wash_density(shares: Floats, washes: tuple[Wash, ...]) -> Floats:
+    """Optical density (n, 3) over paper white of washes run together, by the film model.
 
-    def mix(k: int, share: Floats, strength: Floats) -> Floats:
-        below = density[min(k + 1, len(density) - 1)]
-        blended = density[k] + share[..., None] * (below - density[k])
-        return np.exp(-blended * strength[..., None])
+    `shares` (n, bands) says how much of each band's wash lies there.
+    """
+    keys = measured_paints().keys
+    loads = np.array([[wash.get(key, 0.0) * half_load_ml(key) for key in keys] for wash in washes])
+    XYZ = load_reflectance(shares @ loads) @ measured_paints().weights
+    white = load_reflectance(np.zeros(len(keys))) @ measured_paints().weights
+    linear = XYZ_to_linear(XYZ) / XYZ_to_linear(white)
+    return -np.log(np.clip(linear, 0.003, 1.0))
 
-    return mix
+
+def step(z: Floats, width: Floats | float, skew: float) -> Floats:
+    """A smooth step, 0 above and 1 below z = 0, with the given 10-90% width."""
+    slow = np.where(z < 0, 1 + skew, 1 - skew)
+    return 1 / (1 + np.exp(-np.clip(z * 4.394 / (np.asarray(width) * slow), -40, 40)))
+
+
+def band_shares(
+    y: Floats, lines: tuple[float, ...], widths: Floats, skew: tuple[float, ...]
+) -> Floats:
+    """Share (n, bands) of each band's wash at the heights `y` (n,)."""
+    below = [np.ones_like(y)]
+    for k, line in enumerate(lines):
+        below.append(step(y - line, widths[k], skew[k] if k < len(skew) else 0.0))
+    below.append(np.zeros_like(y))
+    shares = np.stack([below[k] * (1 - below[k + 1]) for k in range(len(lines) + 1)], -1)
+    return shares / shares.sum(-1, keepdims=True)
 
 
 def noise_field(rng: np.random.Generator, shape: tuple[int, int], sigma: float) -> Floats:
@@ -122,26 +150,26 @@ def paint(spec: SheetSpec) -> Painting:
     rng = np.random.default_rng([77, spec.seed])
     H = spec.height
     W = round(H * spec.aspect)
-    mixer = spec.mixer or density_mixer(spec.colours)
     y = (np.arange(H)[:, None] + 0.5) / H
     x = (np.arange(W)[None] + 0.5) / W
 
     strength = np.ones((H, W))
-    shares = []
+    courses = []
+    crisp = np.zeros((H, W))  # where the crisp variant of a partly hard transition holds
+    soft_widths, crisp_widths = np.array(spec.widths), np.array(spec.widths)
+    middles = np.array([0.0, *(np.add(spec.lines[1:], spec.lines[:-1]) / 2), 1.0])
     for k, (line, width) in enumerate(zip(spec.lines, spec.widths, strict=True)):
         course = line + wobble_line(rng, W, W / 12, spec.wobble * min(1.0, width / 0.02 + 0.3))
-        spread = np.full(W, width)
-        crisp = np.full(W, 1.0 if width < 0.02 else 0.0)
+        courses.append(course)
+        hard = np.full(W, 1.0 if width < 0.02 else 0.0)
         partial = spec.partial[k] if k < len(spec.partial) else None
         if partial is not None:
-            inside = 1 / (1 + np.exp(-(x[0] - partial[0]) / 0.008))
-            inside *= 1 / (1 + np.exp((x[0] - partial[1]) / 0.008))
-            spread = np.exp(np.log(0.10) * (1 - inside) + np.log(width) * inside)
-            crisp = inside
-        z = (y - course[None]) / (spread[None] / 4.394)
-        shares.append(1 / (1 + np.exp(-np.clip(z, -40, 40))))
+            hard = 1 / (1 + np.exp(-(x[0] - partial[0]) / 0.008))
+            hard *= 1 / (1 + np.exp((x[0] - partial[1]) / 0.008))
+            soft_widths[k] = 0.10
+            crisp[round(middles[k] * H) : round(middles[k + 1] * H)] = hard
         rim = np.exp(-(((y - course[None] + 0.003) / 0.004) ** 2))
-        strength *= 1 + spec.rim * crisp[None] * rim
+        strength *= 1 + spec.rim * hard[None] * rim
     for edge_y, start, end, factor in spec.inner_edges:
         course = edge_y + wobble_line(rng, W, W / 10, spec.wobble)
         inside = ((x > start) & (x < end)).astype(float)
@@ -161,16 +189,32 @@ def paint(spec: SheetSpec) -> Painting:
     drift = noise_field(rng, (H, W), 0.08 * H)
     strength *= np.clip(1 + spec.granulation * grain + 0.03 * drift, 0.3, 2.0)
 
-    if not spec.lines:
-        colour = mixer(0, np.zeros((H, W)), strength)
+    if spec.picture is not None:
+        density = -np.log(np.clip(resized(spec.picture, (H, W)), 0.003, 1.0))
     else:
-        # Only the two bands next to a place are mixed there: the nearest line decides which.
-        middles = [0.0, *(np.add(spec.lines[1:], spec.lines[:-1]) / 2), 1.0]
-        colour = np.empty((H, W, 3))
-        for k, share in enumerate(shares):
-            a, b = round(middles[k] * H), round(middles[k + 1] * H)
-            colour[a:b] = mixer(k, share[a:b], strength[a:b])
+        # Colours are mixed once for every height; the wobble of the lines bends that ladder.
+        ladder = (np.arange(4 * H) + 0.5) / (4 * H)
+        nominal = np.array([0.0, *spec.lines, 1.0])
+        bent = np.stack([np.zeros(W), *courses, np.ones(W)])
+        at = np.stack([np.interp(y[:, 0], bent[:, j], nominal) for j in range(W)], -1)
+        density = np.empty((H, W, 3))
+        variants = [(soft_widths, 1 - crisp), (crisp_widths, crisp)]
+        density[:] = 0.0
+        for widths, share in variants[: 2 if crisp.any() else 1]:
+            mixed = wash_density(band_shares(ladder, spec.lines, widths, spec.skew), spec.washes)
+            for c in range(3):
+                density[..., c] += share * np.interp(at, ladder, mixed[:, c])
+    colour = np.exp(-density * strength[..., None])
     return on_paper(colour, spec, rng)
+
+
+def resized(picture: Floats, shape: tuple[int, int]) -> Floats:
+    rows = np.linspace(0, picture.shape[0] - 1, shape[0])
+    columns = np.linspace(0, picture.shape[1] - 1, shape[1])
+    grid = np.meshgrid(rows, columns, indexing="ij")
+    return np.stack(
+        [map_coordinates(picture[..., c], grid, order=1, mode="nearest") for c in range(3)], -1
+    )
 
 
 def bloom_factor(
