@@ -1,0 +1,164 @@
+"""A row of choices in one frame; the chosen one is ink."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QSizePolicy, QWidget
+
+from app.look import look
+from app.look.space import CONTROL, EDGE, RADIUS
+from app.look.type import CHOSEN, MEDIUM
+
+_SIDE = 15
+
+
+class _Segment(QRadioButton):
+    """One choice; a radio button to a screen reader and to the arrow keys."""
+
+    def __init__(self, text: str, parent: QWidget) -> None:
+        super().__init__(text, parent)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
+
+    def hitButton(self, pos: object) -> bool:
+        return True
+
+    def sizeHint(self) -> QSize:
+        scale = look().type
+        width = QFontMetricsF(scale.font("control", CHOSEN)).horizontalAdvance(self.text())
+        return QSize(round(width + 2 * scale.grow(_SIDE)), scale.grow(CONTROL))
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
+
+    def enterEvent(self, event: object) -> None:
+        self.update()
+
+    def leaveEvent(self, event: object) -> None:
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        theme = look().theme
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        ink = theme.ink if self.isEnabled() else theme.second
+        if self.isChecked():
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(theme.ink if self.isEnabled() else theme.edge))
+            painter.drawRoundedRect(QRectF(self.rect()), RADIUS, RADIUS)
+            ink = theme.on_ink
+        elif self.underMouse() and self.isEnabled():
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(theme.rule))
+            painter.drawRoundedRect(QRectF(self.rect()).adjusted(3, 3, -3, -3), 3, 3)
+        painter.setPen(QColor(ink))
+        painter.setFont(look().type.font("control", CHOSEN if self.isChecked() else MEDIUM))
+        painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self.text())
+        painter.end()
+
+
+class SegmentedControl(QWidget):
+    """One of a few choices.
+
+    Signals
+    -------
+    chosen(str)
+        The key the user chose; not sent by `set_chosen`.
+    """
+
+    chosen = Signal(str)
+
+    def __init__(
+        self, options: Sequence[tuple[str, str]], name: str, parent: QWidget | None = None
+    ) -> None:
+        """`options` are (key, text) pairs; `name` is what a screen reader says of the group."""
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self._group = QButtonGroup(self)
+        self._segments: dict[str, _Segment] = {}
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        for key, text in options:
+            segment = _Segment(text, self)
+            segment.setAccessibleDescription(name)
+            segment.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+            segment.clicked.connect(lambda _checked=False, key=key: self.chosen.emit(key))
+            self._group.addButton(segment)
+            self._segments[key] = segment
+            row.addWidget(segment)
+        self._group.buttonToggled.connect(self._toggled)
+        if options:
+            self._segments[options[0][0]].setChecked(True)
+
+    def _toggled(self, button: QRadioButton, checked: bool) -> None:
+        # Tab goes to the chosen one; the arrow keys go on from there.
+        policy = Qt.FocusPolicy.StrongFocus if checked else Qt.FocusPolicy.ClickFocus
+        button.setFocusPolicy(policy)
+        self.update()
+
+    def set_chosen(self, key: str) -> None:
+        """Show a key as chosen."""
+        self._segments[key].setChecked(True)
+
+    @property
+    def current(self) -> str:
+        """The key chosen now."""
+        return next(key for key, segment in self._segments.items() if segment.isChecked())
+
+    def set_texts(self, texts: dict[str, str]) -> None:
+        """Rename the choices, as when the language changes."""
+        for key, text in texts.items():
+            self._segments[key].setText(text)
+            self._segments[key].updateGeometry()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        theme = look().theme
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        frame = QRectF(self.rect()).adjusted(EDGE / 2, EDGE / 2, -EDGE / 2, -EDGE / 2)
+        pen = QPen(QColor(theme.edge), EDGE)
+        if not self.isEnabled():
+            pen.setDashPattern([3.2, 2.4])
+        painter.setPen(pen)
+        painter.setBrush(QColor(theme.raised))
+        path = QPainterPath()
+        path.addRoundedRect(frame, RADIUS, RADIUS)
+        painter.drawPath(path)
+        segments = list(self._segments.values())
+        painter.setPen(QPen(QColor(theme.rule), 1.25))
+        for left, right in pairwise(segments):
+            if not (left.isChecked() or right.isChecked()):
+                x = right.x() + 0.5
+                inset = 0.26 * self.height()
+                painter.drawLine(QPointF(x, inset), QPointF(x, self.height() - inset))
+        painter.end()
+
+
+def _preview() -> QWidget:
+    page = QWidget()
+    row = QHBoxLayout(page)
+    control = SegmentedControl(
+        [
+            ("colour", "Colour"),
+            ("values", "Values"),
+            ("steps", "Value steps"),
+            ("squint", "Squint"),
+        ],
+        "View",
+    )
+    control.set_chosen("values")
+    row.addWidget(control)
+    row.addStretch()
+    return page
+
+
+if __name__ == "__main__":
+    from app.widgets.preview import show
+
+    raise SystemExit(show(_preview, 480, 80))

@@ -1,0 +1,111 @@
+"""A number between a minus and a plus."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent, QWheelEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
+
+from app.look import look
+from app.look.space import WITHIN
+from app.look.type import CHOSEN, FIRST
+from app.widgets.buttons import IconButton
+from core.i18n import translate
+
+
+class Stepper(QWidget):
+    """A whole number stepped up and down.
+
+    Signals
+    -------
+    stepped(int)
+        The number the user asked for; not sent by `set_value`.
+    """
+
+    stepped = Signal(int)
+
+    def __init__(self, label: str, fewer: str, more: str, parent: QWidget | None = None) -> None:
+        """`label` stands before it; `fewer` and `more` name the buttons for a screen reader."""
+        super().__init__(parent)
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self._value, self._low, self._high = 0, 0, 99
+        self._label = QLabel(label, self)
+        self._number = QLabel("0", self)
+        self._number.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._minus = IconButton("minus", fewer, self)
+        self._plus = IconButton("plus", more, self)
+        self._minus.clicked.connect(lambda: self._ask(self._value - 1))
+        self._plus.clicked.connect(lambda: self._ask(self._value + 1))
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(self._label)
+        row.addSpacing(WITHIN + 2)
+        for part in (self._minus, self._number, self._plus):
+            row.addWidget(part)
+        self._refresh()
+
+    def set_range(self, low: int, high: int) -> None:
+        """The ends; a button at its end is unavailable."""
+        self._low, self._high = low, high
+        self._refresh()
+
+    def set_value(self, value: int) -> None:
+        """Show a number."""
+        self._value = value
+        self._refresh()
+
+    @property
+    def value(self) -> int:
+        """The number shown."""
+        return self._value
+
+    def changeEvent(self, event: object) -> None:
+        super().changeEvent(event)
+        if hasattr(self, "_plus"):
+            self._refresh()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Up:
+            self._ask(self._value + 1)
+        elif event.key() == Qt.Key.Key_Down:
+            self._ask(self._value - 1)
+        else:
+            super().keyPressEvent(event)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        # A page scrolled past the stepper must not change it.
+        event.ignore()
+
+    def _ask(self, value: int) -> None:
+        if self._low <= value <= self._high:
+            self.stepped.emit(value)
+
+    def _refresh(self) -> None:
+        scale = look().type
+        self._label.setFont(scale.font("control", FIRST))
+        self._number.setFont(scale.font("label", CHOSEN, columns=True))
+        self._number.setFixedWidth(scale.grow(38))
+        self._number.setText(str(self._value))
+        spoken = translate("stepper", "{label}: {number}")
+        self._number.setAccessibleName(spoken.format(label=self._label.text(), number=self._value))
+        self._minus.set_available(self._value > self._low)
+        self._plus.set_available(self._value < self._high)
+
+
+def _preview() -> QWidget:
+    page = QWidget()
+    row = QHBoxLayout(page)
+    stepper = Stepper("Bands", "Fewer bands", "More bands")
+    stepper.set_range(1, 7)
+    stepper.set_value(5)
+    stepper.stepped.connect(stepper.set_value)
+    row.addWidget(stepper)
+    row.addStretch()
+    return page
+
+
+if __name__ == "__main__":
+    from app.widgets.preview import show
+
+    raise SystemExit(show(_preview, 300, 80))

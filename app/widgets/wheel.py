@@ -1,0 +1,223 @@
+"""The wheel and the ladder as widgets: they show a view and say which band was pressed."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
+from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
+
+from app.look import look
+from app.paint.ladder import LadderGeometry, LadderView, ladder_geometry, ladder_hit, paint_ladder
+from app.paint.wheel import paint_wheel_bands, paint_wheel_ground
+from app.paint.wheel_geometry import (
+    WheelGeometry,
+    WheelView,
+    wedge_at,
+    wheel_geometry,
+    wheel_hit,
+)
+from core.i18n import translate
+
+
+class _BandChart(QWidget):
+    """Choosing a band by mouse and by arrow keys."""
+
+    band_chosen = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setProperty("ground", "wall")
+
+    def _count(self) -> int:
+        raise NotImplementedError
+
+    def _chosen(self) -> int | None:
+        raise NotImplementedError
+
+    def _hit(self, point: QPointF) -> int | None:
+        raise NotImplementedError
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        index = self._hit(event.position())
+        if index is not None and event.button() == Qt.MouseButton.LeftButton:
+            self.band_chosen.emit(index)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        over = self._hit(event.position()) is not None
+        self.setCursor(Qt.CursorShape.PointingHandCursor if over else Qt.CursorShape.ArrowCursor)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        step = {
+            Qt.Key.Key_Down: 1,
+            Qt.Key.Key_Right: 1,
+            Qt.Key.Key_Up: -1,
+            Qt.Key.Key_Left: -1,
+        }.get(Qt.Key(event.key()))
+        if step is None or not self._count():
+            super().keyPressEvent(event)
+            return
+        chosen = self._chosen()
+        wanted = 0 if chosen is None else min(max(chosen + step, 0), self._count() - 1)
+        if wanted != chosen:
+            self.band_chosen.emit(wanted)
+
+
+class WheelWidget(_BandChart):
+    """The painter's wheel with one marker a band.
+
+    Signals
+    -------
+    band_chosen(int)
+        A marker was pressed, or an arrow key moved on from the chosen one.
+    """
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view: WheelView | None = None
+        self._geometry: WheelGeometry | None = None
+        self._ground: QPixmap | None = None
+        self._ground_key: object = None
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setSizePolicy(policy)
+        self.setAccessibleName(translate("wheel", "Colour wheel"))
+
+    def set_view(self, view: WheelView | None, description: str = "") -> None:
+        """Show a view; `description` is what a screen reader says of it."""
+        self._view = view
+        self._geometry = None
+        if self.accessibleDescription() != description:
+            self.setAccessibleDescription(description)
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        return QSize(310, 310)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(160, 160)
+
+    def _area(self) -> QRectF:
+        return QRectF(self.rect())
+
+    @property
+    def layout_now(self) -> WheelGeometry | None:
+        """Where everything lies at the widget's present size."""
+        if self._geometry is None and self._view is not None:
+            self._geometry = wheel_geometry(self._area(), self._view)
+        return self._geometry
+
+    def resizeEvent(self, event: QEvent) -> None:
+        self._geometry = None
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        view, geometry = self._view, self.layout_now
+        if view is None or geometry is None:
+            return
+        ratio = self.devicePixelRatioF()
+        key = (
+            self.size(),
+            ratio,
+            view.colours,
+            view.names,
+            view.lit,
+            view.muted,
+            view.show_names,
+            view.px,
+            look(),
+        )
+        if key != self._ground_key or self._ground is None:
+            self._ground = QPixmap(self.size() * ratio)
+            self._ground.setDevicePixelRatio(ratio)
+            self._ground.fill(Qt.GlobalColor.transparent)
+            painter = QPainter(self._ground)
+            paint_wheel_ground(painter, view, geometry)
+            painter.end()
+            self._ground_key = key
+        painter = QPainter(self)
+        painter.drawPixmap(0, 0, self._ground)
+        paint_wheel_bands(painter, view, geometry)
+        painter.end()
+
+    def _count(self) -> int:
+        return len(self._view.markers) if self._view is not None else 0
+
+    def _chosen(self) -> int | None:
+        return self._view.chosen if self._view is not None else None
+
+    def _hit(self, point: QPointF) -> int | None:
+        geometry = self.layout_now
+        return wheel_hit(geometry, point) if geometry is not None else None
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.ToolTip and self._view is not None:
+            geometry = self.layout_now
+            place = QPointF(event.pos())
+            wedge = wedge_at(geometry, place) if geometry is not None else None
+            if wedge is not None and (self._view.lit is None or wedge in self._view.lit):
+                QToolTip.showText(event.globalPos(), self._view.names[wedge], self)
+            else:
+                QToolTip.hideText()
+            return True
+        return super().event(event)
+
+
+class LadderWidget(_BandChart):
+    """The value ladder with one letter a band.
+
+    Signals
+    -------
+    band_chosen(int)
+        A letter was pressed, or an arrow key moved on from the chosen one.
+    """
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view: LadderView | None = None
+        self._geometry: LadderGeometry | None = None
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
+        self.setSizePolicy(policy)
+        self.setAccessibleName(translate("ladder", "Value ladder"))
+
+    def set_view(self, view: LadderView | None, description: str = "") -> None:
+        """Show a view; `description` is what a screen reader says of it."""
+        self._view = view
+        self._geometry = None
+        if self.accessibleDescription() != description:
+            self.setAccessibleDescription(description)
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        across = self._view is not None and self._view.across
+        return QSize(450, 180) if across else QSize(94, 310)
+
+    def minimumSizeHint(self) -> QSize:
+        across = self._view is not None and self._view.across
+        return QSize(200, 110) if across else QSize(78, 160)
+
+    @property
+    def layout_now(self) -> LadderGeometry | None:
+        """Where everything lies at the widget's present size."""
+        if self._geometry is None and self._view is not None:
+            self._geometry = ladder_geometry(QRectF(self.rect()), self._view)
+        return self._geometry
+
+    def resizeEvent(self, event: QEvent) -> None:
+        self._geometry = None
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        if self._view is None:
+            return
+        painter = QPainter(self)
+        self._geometry = paint_ladder(painter, QRectF(self.rect()), self._view)
+        painter.end()
+
+    def _count(self) -> int:
+        return len(self._view.marks) if self._view is not None else 0
+
+    def _chosen(self) -> int | None:
+        return self._view.chosen if self._view is not None else None
+
+    def _hit(self, point: QPointF) -> int | None:
+        geometry = self.layout_now
+        return ladder_hit(geometry, point) if geometry is not None else None
