@@ -29,6 +29,7 @@ from app.paint.marks import (
     tag_width,
 )
 from app.paint.spread import spread_disc, spread_line
+from app.paint.views import ladder_view, wheel_view
 from app.paint.wheel import paint_wheel
 from app.paint.wheel_geometry import WheelMarker, WheelView, wheel_geometry, wheel_hit
 
@@ -48,6 +49,7 @@ __all__ = [
     "grip_width",
     "ladder_geometry",
     "ladder_hit",
+    "ladder_view",
     "paint_badge",
     "paint_bracket",
     "paint_chip",
@@ -63,4 +65,5 @@ __all__ = [
     "tag_width",
     "wheel_geometry",
     "wheel_hit",
+    "wheel_view",
 ]

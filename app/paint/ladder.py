@@ -50,8 +50,8 @@ class LadderView:
     chosen : int or None
     white_is : 10 or 0
         The number the class gives to white; light is always on top, or on the right.
-    white_word, black_word : str
-        Both ends in words.
+    ends : (str, str)
+        What stands at white and at black: "10 white", "0 black".
     across : bool
         Lying, for the class view: black left, white right, letters above, ends on ink tags.
     px : float
@@ -65,8 +65,7 @@ class LadderView:
     marks: tuple[LadderMark, ...]
     chosen: int | None = None
     white_is: Literal[10, 0] = 10
-    white_word: str = "white"
-    black_word: str = "black"
+    ends: tuple[str, str] = ("", "")
     across: bool = False
     px: float = 1.0
     numbers: bool = True
@@ -88,11 +87,6 @@ class LadderGeometry:
     """Boxes of the words at white and at black."""
 
 
-def end_texts(view: LadderView) -> tuple[str, str]:
-    """The words at white and at black: "10 white", "0 black"."""
-    return f"{view.white_is} {view.white_word}", f"{10 - view.white_is} {view.black_word}"
-
-
 def ladder_geometry(rect: QRectF, view: LadderView) -> LadderGeometry:
     """Lay the ladder out in a rectangle."""
     return _lying(rect, view) if view.across else _standing(rect, view)
@@ -111,7 +105,7 @@ def ladder_hit(geometry: LadderGeometry, point: QPointF, slack: float = 4.0) -> 
 def _standing(rect: QRectF, view: LadderView) -> LadderGeometry:
     px = view.px
     text = min(max(0.15 * rect.width(), 12 * px), 16 * px)
-    widest = max(text_size(words, text)[0] for words in end_texts(view))
+    widest = max(text_size(words, text)[0] for words in view.ends)
     text *= min(1.0, rect.width() / max(widest, 1e-9))
     row = 1.55 * text
     bar = QRectF(
@@ -162,7 +156,7 @@ def _lying(rect: QRectF, view: LadderView) -> LadderGeometry:
     count = len(places)
     if count > 1 and (2 * radius + 5 * px) * (count - 1) > rect.width() - 2.6 * radius:
         radius = min(radius, 0.49 * (rect.width() - 2.6 * radius) / (count - 1))
-    white, black = end_texts(view)
+    white, black = view.ends
     tag_top = bar.bottom() + 0.05 * height
     white_width = text_size(white, text, FIRST)[0] + 0.9 * text
     black_width = text_size(black, text, FIRST)[0] + 0.9 * text
@@ -234,7 +228,7 @@ def _paint_bar(painter: QPainter, view: LadderView, geometry: LadderGeometry) ->
 
 
 def _paint_ends(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
-    for words, rect in zip(end_texts(view), geometry.ends, strict=True):
+    for words, rect in zip(view.ends, geometry.ends, strict=True):
         if geometry.across:
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(QColor(BLACK))

@@ -11,7 +11,6 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 from app.look.theme import WALL
 from app.paint.ink import BLACK, WHITE, along, disc, draw_text, haloed, kept, lettered_disc
 from app.paint.wheel_geometry import (
-    CHROMA_PLACES,
     DISC,
     GAP_DEG,
     INNER,
@@ -23,6 +22,7 @@ from app.paint.wheel_geometry import (
     polar,
     wheel_geometry,
 )
+from core.reading import INTENSITY_RINGS
 
 # From the middle outwards; the third is the wall.
 RING_GREYS: Final = ("#9b9b9b", "#909090", WALL, "#7d7d7d")
@@ -101,7 +101,7 @@ def _paint_rings(painter: QPainter, view: WheelView, geometry: WheelGeometry) ->
     px, centre, radius = view.px, geometry.centre, geometry.radius
     line = max(1.0 * px, 0.0045 * radius)
     # The outer ring ends at the disc's edge, the others where the intensity word changes.
-    ends = (1.0, *reversed(CHROMA_PLACES[1:4]))
+    ends = (1.0, *reversed(INTENSITY_RINGS[1:4]))
     for grey, end in zip(reversed(RING_GREYS), ends, strict=True):
         edge = OUTLINE if end == 1.0 else _RING_LINE
         disc(painter, centre, DISC * end * radius + line / 2, grey, edge, line)
@@ -118,7 +118,9 @@ def _paint_words(painter: QPainter, view: WheelView, geometry: WheelGeometry) ->
         middle = word.rect.center()
         distance = math.hypot(middle.x() - centre.x(), middle.y() - centre.y())
         share = distance / (DISC * radius)
-        grey = RING_GREYS[1 if share < CHROMA_PLACES[2] else 2 if share < CHROMA_PLACES[3] else 3]
+        grey = RING_GREYS[
+            1 if share < INTENSITY_RINGS[2] else 2 if share < INTENSITY_RINGS[3] else 3
+        ]
         # Ring lines stop at the word; nothing crosses a letter.
         patch = word.rect.adjusted(-3 * px, 0.5 * px, 3 * px, -0.5 * px)
         painter.setPen(Qt.PenStyle.NoPen)

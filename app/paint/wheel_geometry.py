@@ -15,6 +15,7 @@ from PySide6.QtCore import QPointF, QRectF
 
 from app.paint.ink import text_size
 from app.paint.spread import spread_disc
+from core.reading import INTENSITY_RINGS
 
 WEDGES: Final = 12
 STEP_DEG: Final = 30.0
@@ -23,9 +24,6 @@ INNER: Final = 0.655
 OUTER_OF_CLASS: Final = (1.0, 0.95, 0.975, 0.95)
 GAP_DEG: Final = 1.5
 DISC: Final = 0.62
-# Chroma and its place, as a fraction of the disc; skies live below 8, so they get the room.
-CHROMA_STEPS: Final = (0.0, 1.5, 4.0, 7.4, 14.0)
-CHROMA_PLACES: Final = (0.0, 0.16, 0.42, 0.70, 0.97)
 MARKER: Final = 0.078
 LEAST_MARKER_PX: Final = 11.0
 CLEAR_PX: Final = 6.0
@@ -51,8 +49,9 @@ class WheelMarker:
     letter : str
     wheel_deg : float or None
         Clockwise from yellow; None has no direction at all and lies in the middle.
-    chroma : float
-        Munsell chroma.
+    place : float
+        Distance from the middle as a fraction of the disc, from `core.reading.intensity_place`:
+        a marker stands in the ring whose word it is given.
     colour, ink : str
         "#rrggbb" of the disc and of its letter.
     family, complement : int or None
@@ -61,7 +60,7 @@ class WheelMarker:
 
     letter: str
     wheel_deg: float | None
-    chroma: float
+    place: float
     colour: str
     ink: str
     family: int | None = None
@@ -150,18 +149,6 @@ def outer_of(wedge: int) -> float:
     return OUTER_OF_CLASS[wedge % 4]
 
 
-def chroma_place(chroma: float) -> float:
-    """Distance from the middle for a Munsell chroma, as a fraction of R."""
-    if chroma >= CHROMA_STEPS[-1]:
-        return DISC * CHROMA_PLACES[-1]
-    for i in range(1, len(CHROMA_STEPS)):
-        if chroma <= CHROMA_STEPS[i]:
-            share = (chroma - CHROMA_STEPS[i - 1]) / (CHROMA_STEPS[i] - CHROMA_STEPS[i - 1])
-            step = CHROMA_PLACES[i] - CHROMA_PLACES[i - 1]
-            return DISC * (CHROMA_PLACES[i - 1] + max(share, 0.0) * step)
-    return DISC * CHROMA_PLACES[-1]
-
-
 def polar(centre: QPointF, distance: float, deg: float) -> QPointF:
     """The point at a distance and an angle clockwise from straight up."""
     turn = math.radians(deg)
@@ -212,7 +199,7 @@ def _place_markers(
 ) -> tuple[float, tuple[Placed, ...]]:
     true = []
     for marker in view.markers:
-        distance = chroma_place(marker.chroma) if marker.wheel_deg is not None else 0.0
+        distance = DISC * marker.place if marker.wheel_deg is not None else 0.0
         if view.in_wedge and marker.family is not None:
             middle = 0.5 * (INNER + outer_of(marker.family))
             true.append(polar(QPointF(0, 0), middle * radius, marker.family * STEP_DEG))
@@ -241,7 +228,7 @@ def _ways(
     onward_end = polar(centre, INNER * radius, marker.complement * STEP_DEG)
     onward = (centre, onward_end)
     start = placed[view.chosen].dot
-    core = DISC * CHROMA_PLACES[1] * radius
+    core = DISC * INTENSITY_RINGS[1] * radius
     distance = math.hypot(start.x() - centre.x(), start.y() - centre.y())
     if distance <= core:
         return None, onward
@@ -342,7 +329,7 @@ def _place_words(
     if len(view.intensity_words) != 3:
         return ()
     letter = max(0.075 * radius, LEAST_NAME_PX * view.px)
-    if DISC * radius * (CHROMA_PLACES[3] - CHROMA_PLACES[2]) < 0.95 * letter:
+    if DISC * radius * (INTENSITY_RINGS[3] - INTENSITY_RINGS[2]) < 0.95 * letter:
         return ()
     obstacles = _obstacles(view, size, placed, way, onward)
     best: tuple[float, tuple[Word, ...]] = (0.0, ())
