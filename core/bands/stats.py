@@ -152,8 +152,8 @@ class BandStats:
         row = min(int(place), self._rows - 1)
         part = place - row
         if part <= 0:
-            return table[row].astype(np.float64)
-        return np.asarray(table[row] * (1 - part) + table[row + 1] * part)
+            return np.asarray(table[row], dtype=np.float64)
+        return np.asarray(table[row] * (1 - part) + table[row + 1] * part, dtype=np.float64)
 
     def _read(self, wanted: list[tuple[float, float]]) -> list[BandReading]:
         """Readings without letters."""

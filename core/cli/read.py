@@ -1,0 +1,158 @@
+"""Read a sky photo in bands: hue, value and intensity of each, in words or as JSON."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from pathlib import Path
+
+from core.bands.careful import read_bands
+from core.bands.lines import MAX_BANDS, MIN_BAND, bands_by_hand
+from core.bands.propose import Proposal, propose
+from core.cli.report import Report, report_as_json, report_in_words
+from core.errors import UsageError
+from core.i18n import translate
+from core.photo import Photo, open_photo
+from core.wording import Wording
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """The arguments of `gradewash read`."""
+    parser.description = translate(
+        "command line", "Read a sky photo in bands: each band's hue, value and intensity."
+    )
+    parser.add_argument("photo", metavar="PHOTO", help=translate("command line", "the sky photo"))
+    parser.add_argument(
+        "--bands",
+        metavar="N",
+        help=translate(
+            "command line", "how many bands; otherwise as many as the colours are worth"
+        ),
+    )
+    parser.add_argument(
+        "--lines",
+        metavar="Y,Y,...",
+        help=translate(
+            "command line", "the lines by hand: heights from 0 (top) to 1 (bottom of the photo)"
+        ),
+    )
+    parser.add_argument(
+        "--horizon",
+        metavar="Y",
+        help=translate("command line", "where the sky ends, 0 to 1; otherwise it is searched"),
+    )
+    parser.add_argument(
+        "--json", action="store_true", help=translate("command line", "print JSON instead of words")
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Read the photo and print what was read."""
+    if args.bands is not None and args.lines is not None:
+        raise UsageError(
+            translate("command line", "--bands and --lines exclude each other: give one of them.")
+        )
+    count = None if args.bands is None else _count(args.bands)
+    lines = None if args.lines is None else _heights(args.lines)
+    horizon = None if args.horizon is None else _horizon(args.horizon)
+    report = read_photo(open_photo(Path(args.photo)), count=count, lines=lines, horizon=horizon)
+    if args.json:
+        print(json.dumps(report_as_json(report), indent=2, ensure_ascii=False))
+    else:
+        print(report_in_words(report, Wording()))
+    return 0
+
+
+def read_photo(
+    photo: Photo,
+    *,
+    count: int | None = None,
+    lines: tuple[float, ...] | None = None,
+    horizon: float | None = None,
+) -> Report:
+    """Propose lines, or take those given, and read the bands.
+
+    Raises
+    ------
+    UsageError
+        The lines do not fit into the sky.
+    """
+    proposal = propose(photo, count=count, horizon=horizon)
+    notices = list(photo.notices)
+    bands = proposal.bands
+    if lines is None:
+        if count is not None and bands.count != count:
+            notices.append(
+                translate(
+                    "command line", "The sky has room for {n} bands only, not for {asked}."
+                ).format(n=bands.count, asked=count)
+            )
+    else:
+        _refuse_lines_below(lines, proposal, horizon)
+        bands = bands_by_hand(lines, bands.horizon)
+    if proposal.reason is not None:
+        notices.append(proposal.reason)
+    return Report(photo, bands, read_bands(photo, proposal.sky, bands), tuple(notices))
+
+
+def _refuse_lines_below(
+    lines: tuple[float, ...], proposal: Proposal, horizon: float | None
+) -> None:
+    found = proposal.bands.horizon
+    below = [y for y in lines if found - MIN_BAND < y < 1.0]
+    if below and horizon is None:
+        raise UsageError(
+            translate(
+                "command line",
+                "The line {y:g} lies below the horizon, found at {horizon:.2f}: "
+                "say with --horizon where the sky ends.",
+            ).format(y=below[0], horizon=found)
+        )
+
+
+def _count(text: str) -> int:
+    try:
+        count = int(text)
+    except ValueError:
+        count = 0
+    if not 1 <= count <= MAX_BANDS:
+        raise UsageError(
+            translate(
+                "command line", "--bands {text} is not a number of bands: give 1 to {most}."
+            ).format(text=text, most=MAX_BANDS)
+        )
+    return count
+
+
+def _horizon(text: str) -> float:
+    y = _number(text)
+    if y is None or not MIN_BAND <= y <= 1.0:
+        raise UsageError(
+            translate(
+                "command line", "--horizon {text} is not a height in the photo: give 0.01 to 1."
+            ).format(text=text)
+        )
+    return y
+
+
+def _heights(text: str) -> tuple[float, ...]:
+    heights = []
+    for piece in text.split(","):
+        y = _number(piece)
+        if y is None:
+            raise UsageError(
+                translate(
+                    "command line",
+                    "--lines {text} does not list heights: give numbers with commas between, "
+                    "such as 0.2,0.45.",
+                ).format(text=text)
+            )
+        heights.append(y)
+    return tuple(heights)
+
+
+def _number(text: str) -> float | None:
+    try:
+        return float(text)
+    except ValueError:
+        return None

@@ -1,0 +1,164 @@
+"""What `gradewash read` prints: a table and sentences, or JSON."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from core.bands.lines import Bands
+from core.i18n import translate
+from core.photo import Photo
+from core.reading import BandReading
+from core.wording import Wording
+from core.words import (
+    band_notes,
+    band_sentence,
+    hue_short,
+    intensity_text,
+    tone_down_sentence,
+    value_number,
+    value_word_text,
+)
+
+_COLOUR_FIELDS = (
+    "hue",
+    "hue_class",
+    "wheel_deg",
+    "munsell",
+    "value",
+    "value_word",
+    "chroma",
+    "intensity_word",
+    "Lab",
+    "srgb",
+    "complement",
+)
+
+
+@dataclass(frozen=True)
+class Report:
+    """A photo that was read.
+
+    Attributes
+    ----------
+    photo : Photo
+    bands : Bands
+    readings : tuple of BandReading
+    notices : tuple of str
+        What should be known of the photo and of the lines, translated.
+    """
+
+    photo: Photo
+    bands: Bands
+    readings: tuple[BandReading, ...]
+    notices: tuple[str, ...]
+
+
+def report_as_json(report: Report) -> dict[str, Any]:
+    """The report as JSON holds it; the README documents the form."""
+    return {
+        "photo": {
+            "file": report.photo.name,
+            "width": report.photo.width,
+            "height": report.photo.height,
+            "notices": list(report.notices),
+        },
+        "horizon": round(report.bands.horizon, 4),
+        "bands": [_band_as_json(reading, Wording()) for reading in report.readings],
+    }
+
+
+def _band_as_json(reading: BandReading, wording: Wording) -> dict[str, Any]:
+    colour = reading.colour
+    place = {
+        "letter": reading.letter,
+        "top": round(reading.top, 4),
+        "bottom": round(reading.bottom, 4),
+    }
+    words = {
+        "notes": list(band_notes(reading, wording)),
+        "sentence": band_sentence(reading, wording),
+    }
+    if colour is None:
+        return {**place, **dict.fromkeys(_COLOUR_FIELDS), **words}
+    hue, munsell = colour.hue, colour.munsell
+    return {
+        **place,
+        "hue": hue.family,
+        "hue_class": hue.hue_class,
+        "wheel_deg": None if hue.wheel_deg is None else round(hue.wheel_deg, 1),
+        "munsell": munsell.notation,
+        "value": round(munsell.value, 2),
+        "value_word": colour.value_word,
+        "chroma": round(munsell.chroma, 2),
+        "intensity_word": colour.intensity_word,
+        "Lab": [round(number, 2) + 0.0 for number in colour.Lab],
+        "srgb": colour.hex,
+        "complement": colour.complement,
+        **words,
+    }
+
+
+def report_in_words(report: Report, wording: Wording) -> str:
+    """The report as plain text: a table, then sentences that can be read aloud."""
+    photo = report.photo
+    head = translate("command line", "{name}, {width} x {height} pixels; the sky ends at {y}.")
+    parts = [
+        head.format(
+            name=photo.name,
+            width=photo.width,
+            height=photo.height,
+            y=_percent(report.bands.horizon),
+        )
+    ]
+    parts.extend(report.notices)
+    parts.extend(["", *_table([_table_head(), *(_row(r, wording) for r in report.readings)])])
+    for reading in report.readings:
+        sentences = [
+            band_sentence(reading, wording),
+            *band_notes(reading, wording),
+            tone_down_sentence(reading, wording),
+        ]
+        parts.extend(["", " ".join(s for s in sentences if s)])
+    return "\n".join(parts)
+
+
+def _table_head() -> tuple[str, ...]:
+    return (
+        translate("command line", "Band"),
+        translate("command line", "Height"),
+        translate("command line", "Hue"),
+        translate("command line", "Value"),
+        translate("command line", "Intensity"),
+        translate("command line", "Munsell"),
+        translate("command line", "sRGB"),
+    )
+
+
+def _row(reading: BandReading, wording: Wording) -> tuple[str, ...]:
+    place = f"{_percent(reading.top)} - {_percent(reading.bottom)}"
+    colour = reading.colour
+    if colour is None:
+        return (reading.letter, place, translate("command line", "no sky"), "", "", "", "")
+    value = f"{value_number(colour.munsell.value, wording)} {value_word_text(colour.value_word)}"
+    return (
+        reading.letter,
+        place,
+        hue_short(colour.hue),
+        value,
+        intensity_text(colour.intensity_word),
+        colour.munsell.notation,
+        colour.hex,
+    )
+
+
+def _table(rows: list[tuple[str, ...]]) -> list[str]:
+    widths = [max(len(cell) for cell in column) for column in zip(*rows, strict=True)]
+    return [
+        "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip()
+        for row in rows
+    ]
+
+
+def _percent(y: float) -> str:
+    return f"{100 * y:.0f}%"
