@@ -183,7 +183,7 @@ def _between(
     shape = [1, 1, 1]
     shape[axis] = len(places)
     weight = (at - low).astype(np.float32).reshape(shape)
-    result = small.take(np.minimum(low + 1, last), axis=axis)
+    result: NDArray[np.float32] = small.take(np.minimum(low + 1, last), axis=axis)
     start = small.take(low, axis=axis)
     result -= start
     result *= weight
