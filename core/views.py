@@ -136,8 +136,10 @@ def squint_view(pixels: Pixels, strength: float) -> Pixels:
         return pixels.copy()
     sigma = min(strength, 0.1) * max(pixels.shape[:2])
     # A wide blur does not need every pixel: averaging blocks first saves most of the work.
-    block = max(1, int(sigma / 1.5))
+    block = max(1, int(sigma / 2))
     small = _shrink(srgb8_to_linear(pixels), block)
+    # One more block on each side, so that the outermost pixels lie between two middles as well.
+    small = np.pad(small, ((1, 1), (1, 1), (0, 0)), mode="edge")
     # Blocks blur too: the box by (n^2 - 1) / 12, the lines drawn between them by n^2 / 6.
     blurred = (block**2 - 1) / 12 + block**2 / 6 if block > 1 else 0
     rest = float(np.sqrt(max(sigma**2 - blurred, 0.0))) / block
@@ -146,7 +148,7 @@ def squint_view(pixels: Pixels, strength: float) -> Pixels:
     for axis in (0, 1):
         small = gaussian_filter1d(small, rest, axis=axis, mode="nearest", truncate=3)
     if block == 1:
-        return _encode(small)
+        return _encode(small[1:-1, 1:-1].copy())
     height, width = pixels.shape[:2]
     small = _between(small, np.arange(width), block, axis=1)
     result = np.empty_like(pixels)
@@ -176,14 +178,16 @@ def _shrink(linear: NDArray[np.float32], block: int) -> NDArray[np.float32]:
 def _between(
     small: NDArray[np.float32], places: NDArray[np.intp], block: int, axis: int
 ) -> NDArray[np.float32]:
-    """Rows or columns of the full picture, by lines drawn between the middles of blocks."""
-    last = small.shape[axis] - 1
-    at = np.clip((places + 0.5) / block - 0.5, 0, last)
+    """Rows or columns of the full picture, by lines drawn between the middles of blocks.
+
+    `small` has one block more at each end than the picture.
+    """
+    at = (places + 0.5) / block + 0.5
     low = at.astype(np.intp)
     shape = [1, 1, 1]
     shape[axis] = len(places)
     weight = (at - low).astype(np.float32).reshape(shape)
-    result: NDArray[np.float32] = small.take(np.minimum(low + 1, last), axis=axis)
+    result: NDArray[np.float32] = small.take(low + 1, axis=axis)
     start = small.take(low, axis=axis)
     result -= start
     result *= weight
