@@ -38,7 +38,7 @@ def lap(name):
 import PySide6.QtWidgets
 import numpy
 lap("import PySide6 + numpy")
-from core.bands.read import read_bands
+from core.bands.careful import read_bands
 from core.bands.propose import propose
 from core.bands.stats import BandStats
 from core.photo import open_photo

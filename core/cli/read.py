@@ -6,9 +6,9 @@ import argparse
 import json
 from pathlib import Path
 
+from core.bands.careful import read_bands
 from core.bands.lines import MAX_BANDS, MIN_BAND, bands_by_hand
 from core.bands.propose import Proposal, propose
-from core.bands.read import read_bands
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
