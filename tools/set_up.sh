@@ -87,10 +87,12 @@ stamp_of() {
 }
 
 install_packages() {
-    stamp="$venv/gradewash-$1"
-    if [ "$(cat "$stamp" 2>/dev/null)" = "$(stamp_of "$1")" ]; then
-        return
-    fi
+    # What the tests need includes what Gradewash needs.
+    for kind in "$1" test; do
+        if [ "$(cat "$venv/gradewash-$kind" 2>/dev/null)" = "$(stamp_of "$kind")" ]; then
+            return
+        fi
+    done
     say "Installing the Python packages that Gradewash needs (a few minutes, only this once) ..."
     case $1 in
         test) what="$root[dev]" ;;
@@ -101,7 +103,7 @@ install_packages() {
         tail -n 20 "$log" >&2
         stop "The Python packages could not be installed (see above). Is the network reachable?"
     }
-    stamp_of "$1" >"$stamp"
+    stamp_of "$1" >"$venv/gradewash-$1"
 }
 
 set_up() {
