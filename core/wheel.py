@@ -38,7 +38,7 @@ LOWER_BOUND: MappingProxyType[str, float] = MappingProxyType(
     {
         "red": 1.0,
         "red-orange": 8.05,
-        "orange": 11.8,
+        "orange": 12.0,
         "yellow-orange": 17.6,
         "yellow": 21.5,
         "yellow-green": 31.3,

@@ -24,9 +24,10 @@ FEW_PIXELS_SHARE = 0.2
 """Below this share of sky pixels a band's reading rests on little."""
 
 SIDES_NOTE_DELTA_E = 6.0
-"""From this difference between its left and right third a band gets a note. Above 5 an
-observer sees two colours (W. Mokrzycki, M. Tatol, 2011, "Colour difference delta E: a survey",
-Machine Graphics and Vision 20(4))."""
+"""From this difference between its left and right third, in CIEDE2000, a band gets a note.
+Above 5 in delta E*ab an observer sees two colours (W. Mokrzycki, M. Tatol, 2011, "Colour
+difference delta E: a survey", Machine Graphics and Vision 20(4)); CIEDE2000 is the smaller
+number for most pairs, so this is the more patient bound."""
 
 
 def hue_phrase(hue: HueReading, wording: Wording) -> str:
