@@ -32,12 +32,13 @@ _LIGHT_FROM: Final = 5
 
 @dataclass(frozen=True)
 class LadderMark:
-    """One band on the ladder: letter, Munsell value 0..10, colours "#rrggbb"."""
+    """One band on the ladder: letter, Munsell value 0..10, colours "#rrggbb", band number."""
 
     letter: str
     value: float
     colour: str
     ink: str
+    band: int | None = None
 
 
 @dataclass(frozen=True)

@@ -49,6 +49,7 @@ def wheel_view(
                 ink=ink_on(colour.hex),
                 family=None if family is None else FAMILIES.index(family),
                 complement=None if complement is None else FAMILIES.index(complement),
+                band=number,
             )
         )
     return WheelView(
@@ -78,7 +79,7 @@ def ladder_view(
         if number == chosen:
             marked = len(marks)
         marks.append(
-            LadderMark(reading.letter, colour.munsell.value, colour.hex, ink_on(colour.hex))
+            LadderMark(reading.letter, colour.munsell.value, colour.hex, ink_on(colour.hex), number)
         )
     return LadderView(
         marks=tuple(marks),

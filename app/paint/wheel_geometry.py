@@ -56,6 +56,8 @@ class WheelMarker:
         "#rrggbb" of the disc and of its letter.
     family, complement : int or None
         Number of its own wedge, and of the opposite one, from yellow; None when near neutral.
+    band : int or None
+        Number of the band; None: the marker's own number.
     """
 
     letter: str
@@ -65,6 +67,7 @@ class WheelMarker:
     ink: str
     family: int | None = None
     complement: int | None = None
+    band: int | None = None
 
 
 @dataclass(frozen=True)

@@ -9,6 +9,48 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from app.look import Look, TypeScale, apply_look, theme_for
 from app.widgets.focus import FocusRing
+from core.reading import BandReading, read_colour
+
+# CIELAB of an invented dusk, top band first.
+_DUSK = (
+    (45.0, 17.0, -42.0),
+    (56.0, 17.0, -33.0),
+    (70.0, 18.0, -21.0),
+    (83.0, 15.0, -9.0),
+    (75.0, 24.0, 6.0),
+)
+# Seven bands, three of one hue, two near neutral.
+_CROWD = (
+    (64.0, 28.0, 31.0),
+    (61.0, 28.0, 29.0),
+    (62.0, 26.0, 26.0),
+    (65.0, -2.0, -6.0),
+    (64.0, 2.0, -9.0),
+    (76.0, 5.0, 42.0),
+    (45.0, -3.0, -25.0),
+)
+
+
+def sample_readings(*, crowded: bool = False) -> tuple[BandReading, ...]:
+    """Readings of an invented sky, for previews and tests."""
+    colours = _CROWD if crowded else _DUSK
+    count = len(colours)
+    return tuple(
+        BandReading(
+            letter=chr(ord("A") + number),
+            top=number / count,
+            bottom=(number + 1) / count,
+            colour=read_colour(Lab),
+            left=None,
+            centre=None,
+            right=None,
+            spread=2.0,
+            two_colours=False,
+            clipped_share=0.0,
+            pixel_share=1.0,
+        )
+        for number, Lab in enumerate(colours)
+    )
 
 
 def show(make: Callable[[], QWidget], width: int, height: int) -> int:

@@ -7,10 +7,18 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from app.look import look
-from app.paint.ladder import LadderGeometry, LadderView, ladder_geometry, ladder_hit, paint_ladder
+from app.paint.ladder import (
+    LadderGeometry,
+    LadderMark,
+    LadderView,
+    ladder_geometry,
+    ladder_hit,
+    paint_ladder,
+)
 from app.paint.wheel import paint_wheel_bands, paint_wheel_ground
 from app.paint.wheel_geometry import (
     WheelGeometry,
+    WheelMarker,
     WheelView,
     wedge_at,
     wheel_geometry,
@@ -30,19 +38,26 @@ class _BandChart(QWidget):
         self.setMouseTracking(True)
         self.setProperty("ground", "wall")
 
-    def _count(self) -> int:
-        raise NotImplementedError
-
     def _chosen(self) -> int | None:
         raise NotImplementedError
 
     def _hit(self, point: QPointF) -> int | None:
         raise NotImplementedError
 
+    def _marks(self) -> tuple[WheelMarker, ...] | tuple[LadderMark, ...]:
+        raise NotImplementedError
+
+    def _count(self) -> int:
+        return len(self._marks())
+
+    def _band(self, index: int) -> int:
+        band = self._marks()[index].band
+        return index if band is None else band
+
     def mousePressEvent(self, event: QMouseEvent) -> None:
         index = self._hit(event.position())
         if index is not None and event.button() == Qt.MouseButton.LeftButton:
-            self.band_chosen.emit(index)
+            self.band_chosen.emit(self._band(index))
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         over = self._hit(event.position()) is not None
@@ -61,7 +76,7 @@ class _BandChart(QWidget):
         chosen = self._chosen()
         wanted = 0 if chosen is None else min(max(chosen + step, 0), self._count() - 1)
         if wanted != chosen:
-            self.band_chosen.emit(wanted)
+            self.band_chosen.emit(self._band(wanted))
 
 
 class WheelWidget(_BandChart):
@@ -139,8 +154,8 @@ class WheelWidget(_BandChart):
         paint_wheel_bands(painter, view, geometry)
         painter.end()
 
-    def _count(self) -> int:
-        return len(self._view.markers) if self._view is not None else 0
+    def _marks(self) -> tuple[WheelMarker, ...]:
+        return self._view.markers if self._view is not None else ()
 
     def _chosen(self) -> int | None:
         return self._view.chosen if self._view is not None else None
@@ -212,8 +227,8 @@ class LadderWidget(_BandChart):
         self._geometry = paint_ladder(painter, QRectF(self.rect()), self._view)
         painter.end()
 
-    def _count(self) -> int:
-        return len(self._view.marks) if self._view is not None else 0
+    def _marks(self) -> tuple[LadderMark, ...]:
+        return self._view.marks if self._view is not None else ()
 
     def _chosen(self) -> int | None:
         return self._view.chosen if self._view is not None else None
@@ -221,3 +236,34 @@ class LadderWidget(_BandChart):
     def _hit(self, point: QPointF) -> int | None:
         geometry = self.layout_now
         return ladder_hit(geometry, point) if geometry is not None else None
+
+
+def _preview() -> QWidget:
+    from PySide6.QtWidgets import QHBoxLayout
+
+    from app.paint.views import ladder_view, wheel_view
+    from app.widgets.preview import sample_readings
+    from core.wording import Wording
+
+    readings = sample_readings()
+    page = QWidget()
+    page.setProperty("ground", "wall")
+    page.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+    row = QHBoxLayout(page)
+    wheel, ladder = WheelWidget(), LadderWidget()
+
+    def choose(number: int) -> None:
+        wheel.set_view(wheel_view(readings, number))
+        ladder.set_view(ladder_view(readings, Wording(), number))
+
+    for chart in (wheel, ladder):
+        chart.band_chosen.connect(choose)
+        row.addWidget(chart)
+    choose(2)
+    return page
+
+
+if __name__ == "__main__":
+    from app.widgets.preview import show
+
+    raise SystemExit(show(_preview, 452, 338))

@@ -1,0 +1,120 @@
+"""From a band's reading to the texts of the table and of the spoken strip."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from core.i18n import translate
+from core.reading import BandReading
+from core.wording import Wording
+from core.words import (
+    band_notes,
+    band_sentence,
+    hue_short,
+    intensity_text,
+    second_line,
+    tone_down_sentence,
+    value_number,
+    value_word_text,
+)
+
+
+@dataclass(frozen=True)
+class ReadoutRow:
+    """One band's texts.
+
+    Attributes
+    ----------
+    letter : str
+    colour : str or None
+        "#rrggbb"; None when the band holds no sky: then `hue` says so and the rest is empty.
+    hue, hue_second : str
+        Family, and class or leaning.
+    value, value_second : str
+        Number, and word.
+    intensity, intensity_second : str
+        Word, and chroma.
+    spoken : str
+        The whole as a sentence, for a screen reader.
+    """
+
+    letter: str
+    colour: str | None
+    hue: str
+    hue_second: str
+    value: str
+    value_second: str
+    intensity: str
+    intensity_second: str
+    spoken: str
+
+
+@dataclass(frozen=True)
+class SpokenView:
+    """What is read aloud of one band: big words, their second lines, how to tone it down."""
+
+    letter: str
+    colour: str | None
+    hue: str
+    hue_second: str
+    value: str
+    value_second: str
+    intensity: str
+    intensity_second: str
+    sentence: str
+    spoken: str
+
+
+def readout_rows(readings: Sequence[BandReading], wording: Wording) -> tuple[ReadoutRow, ...]:
+    """The table's rows, top band first."""
+    return tuple(_row(reading, wording) for reading in readings)
+
+
+def _row(reading: BandReading, wording: Wording) -> ReadoutRow:
+    colour = reading.colour
+    spoken = band_sentence(reading, wording)
+    if colour is None:
+        nothing = translate("readout", "no sky here")
+        return ReadoutRow(reading.letter, None, nothing, "", "", "", "", "", spoken)
+    return ReadoutRow(
+        letter=reading.letter,
+        colour=colour.hex,
+        hue=hue_short(colour.hue),
+        hue_second=second_line(colour, wording),
+        value=value_number(colour.munsell.value, wording),
+        value_second=value_word_text(colour.value_word),
+        intensity=intensity_text(colour.intensity_word),
+        intensity_second=_chroma(colour.munsell.chroma),
+        spoken=spoken,
+    )
+
+
+def _chroma(chroma: float) -> str:
+    return translate("readout", "chroma {number}").format(number=f"{chroma:.1f}")
+
+
+def spoken_view(reading: BandReading, wording: Wording) -> SpokenView:
+    """The strip's texts for one band."""
+    row = _row(reading, wording)
+    if reading.colour is None:
+        return SpokenView(row.letter, None, _first_up(row.hue), *[""] * 5, row.spoken, row.spoken)
+    number = translate("readout", "value {number} of 10").format(number=row.value)
+    toning = tone_down_sentence(reading, wording)
+    notes = band_notes(reading, wording)
+    return SpokenView(
+        letter=row.letter,
+        colour=row.colour,
+        hue=_first_up(row.hue),
+        hue_second=row.hue_second,
+        value=_first_up(row.value_second),
+        value_second=number,
+        intensity=_first_up(row.intensity),
+        intensity_second=row.intensity_second,
+        sentence=" ".join((*notes[:1], toning)).strip(),
+        spoken=" ".join((row.spoken, toning)).strip(),
+    )
+
+
+def _first_up(text: str) -> str:
+    return text[:1].upper() + text[1:]
