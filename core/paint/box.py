@@ -89,7 +89,7 @@ SPLIT_PRIMARY = _box(
     "warm_red",
     "crimson",
     "ultramarine",
-    "green_blue",
+    "cool_blue",
 )
 """A warm and a cool paint of each primary (common practice)."""
 

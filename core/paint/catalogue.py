@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Literal
+from typing import Final, Literal
 
 from core.paint.measured import half_load_ml, parts_to_tint_white
 
@@ -42,6 +42,9 @@ class Paint:
         Usual behaviour; granulation "low" means none to speak of.
     lists : tuple of str
         Metals or compounds a label of such a paint commonly names ("cadmium", "cobalt").
+    leans : str
+        Which secondary the paint leans to, as split-primary palettes sort them: "orange",
+        "violet", "green", or "" for neither (common practice).
     """
 
     key: str
@@ -53,6 +56,7 @@ class Paint:
     staining: Degree
     granulation: Degree
     lists: tuple[str, ...] = ()
+    leans: str = ""
 
     @property
     def is_stand_in(self) -> bool:
@@ -75,11 +79,25 @@ class Paint:
         return half_load_ml(self.measured_as)
 
 
-_T, _HT, _HO, _O = "transparent", "half transparent", "half opaque", "opaque"
+_T: Final = "transparent"
+_HT: Final = "half transparent"
+_HO: Final = "half opaque"
+_O: Final = "opaque"
 
-# key, name, measured as, Colour Index, group, transparency, staining, granulation, lists
+# key, name, measured as, Colour Index, group, transparency, staining, granulation, lists, leans
 _ROWS: tuple[Paint, ...] = (
-    Paint("lemon_yellow", "lemon yellow", "lemon_yellow", (), "yellow", _HT, "medium", "low"),
+    Paint(
+        "lemon_yellow",
+        "lemon yellow",
+        "lemon_yellow",
+        (),
+        "yellow",
+        _HT,
+        "medium",
+        "low",
+        (),
+        "green",
+    ),
     Paint(
         "cadmium_yellow",
         "cadmium yellow",
@@ -90,8 +108,20 @@ _ROWS: tuple[Paint, ...] = (
         "medium",
         "low",
         ("cadmium",),
+        "orange",
     ),
-    Paint("raw_sienna", "raw sienna", "raw_sienna", ("PBr7",), "yellow", _HT, "low", "medium"),
+    Paint(
+        "raw_sienna",
+        "raw sienna",
+        "raw_sienna",
+        ("PBr7",),
+        "yellow",
+        _HT,
+        "low",
+        "medium",
+        (),
+        "orange",
+    ),
     Paint(
         "cadmium_red",
         "cadmium red",
@@ -102,6 +132,7 @@ _ROWS: tuple[Paint, ...] = (
         "high",
         "low",
         ("cadmium",),
+        "orange",
     ),
     Paint(
         "alizarin_crimson",
@@ -112,9 +143,22 @@ _ROWS: tuple[Paint, ...] = (
         _T,
         "high",
         "low",
+        (),
+        "violet",
     ),
-    Paint("burnt_sienna", "burnt sienna", "burnt_sienna", ("PBr7",), "brown", _HT, "low", "medium"),
-    Paint("sap_green", "sap green", "sap_green", (), "green", _HT, "medium", "low"),
+    Paint(
+        "burnt_sienna",
+        "burnt sienna",
+        "burnt_sienna",
+        ("PBr7",),
+        "brown",
+        _HT,
+        "low",
+        "medium",
+        (),
+        "orange",
+    ),
+    Paint("sap_green", "sap green", "sap_green", (), "green", _HT, "medium", "low", (), ""),
     Paint(
         "cerulean_blue",
         "cerulean blue",
@@ -125,6 +169,7 @@ _ROWS: tuple[Paint, ...] = (
         "low",
         "high",
         ("cobalt",),
+        "green",
     ),
     Paint(
         "cobalt_blue",
@@ -136,21 +181,90 @@ _ROWS: tuple[Paint, ...] = (
         "low",
         "medium",
         ("cobalt",),
+        "",
     ),
-    Paint("ultramarine", "ultramarine", "ultramarine", ("PB29",), "blue", _T, "low", "high"),
-    Paint("prussian_blue", "prussian blue", "prussian_blue", ("PB27",), "blue", _T, "high", "low"),
-    Paint("ivory_black", "ivory black", "ivory_black", ("PBk9",), "black", _HO, "medium", "medium"),
-    Paint("chinese_white", "chinese white", "chinese_white", ("PW4",), "white", _HO, "low", "low"),
-    # Stand-ins: school paints nobody measured, by their nearest measured relative.
-    Paint("mid_yellow", "mid yellow", "cadmium_yellow", ("PY74",), "yellow", _HT, "medium", "low"),
-    Paint("yellow_ochre", "yellow ochre", "raw_sienna", ("PY43",), "yellow", _HO, "low", "medium"),
-    Paint("warm_red", "warm red", "cadmium_red", ("PR112",), "red", _HO, "high", "low"),
-    Paint("crimson", "crimson", "alizarin_crimson", (), "red", _T, "high", "low"),
     Paint(
-        "green_blue", "green-leaning blue", "prussian_blue", ("PB15",), "blue", _T, "high", "low"
+        "ultramarine",
+        "ultramarine",
+        "ultramarine",
+        ("PB29",),
+        "blue",
+        _T,
+        "low",
+        "high",
+        (),
+        "violet",
     ),
-    Paint("black", "black", "ivory_black", ("PBk7",), "black", _HO, "medium", "low"),
-    Paint("white", "white", "chinese_white", ("PW6",), "white", _O, "low", "low"),
+    Paint(
+        "prussian_blue",
+        "prussian blue",
+        "prussian_blue",
+        ("PB27",),
+        "blue",
+        _T,
+        "high",
+        "low",
+        (),
+        "green",
+    ),
+    Paint(
+        "ivory_black",
+        "ivory black",
+        "ivory_black",
+        ("PBk9",),
+        "black",
+        _HO,
+        "medium",
+        "medium",
+        (),
+        "",
+    ),
+    Paint(
+        "chinese_white",
+        "chinese white",
+        "chinese_white",
+        ("PW4",),
+        "white",
+        _HO,
+        "low",
+        "low",
+        (),
+        "",
+    ),
+    # Stand-ins: school paints nobody measured, by their nearest measured relative.
+    Paint(
+        "mid_yellow",
+        "mid yellow",
+        "cadmium_yellow",
+        ("PY74",),
+        "yellow",
+        _HT,
+        "medium",
+        "low",
+        (),
+        "orange",
+    ),
+    Paint(
+        "yellow_ochre",
+        "yellow ochre",
+        "raw_sienna",
+        ("PY43",),
+        "yellow",
+        _HO,
+        "low",
+        "medium",
+        (),
+        "orange",
+    ),
+    Paint(
+        "warm_red", "warm red", "cadmium_red", ("PR112",), "red", _HO, "high", "low", (), "orange"
+    ),
+    Paint("crimson", "crimson", "alizarin_crimson", (), "red", _T, "high", "low", (), "violet"),
+    Paint(
+        "cool_blue", "cool blue", "prussian_blue", ("PB15",), "blue", _T, "high", "low", (), "green"
+    ),
+    Paint("black", "black", "ivory_black", ("PBk7",), "black", _HO, "medium", "low", (), ""),
+    Paint("white", "white", "chinese_white", ("PW6",), "white", _O, "low", "low", (), ""),
 )
 
 CATALOGUE: MappingProxyType[str, Paint] = MappingProxyType({paint.key: paint for paint in _ROWS})
