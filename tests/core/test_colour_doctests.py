@@ -1,0 +1,16 @@
+"""The examples in the docstrings hold."""
+
+import doctest
+
+import pytest
+
+from core import views, wheel
+from core.colour import munsell, srgb
+from core.words import toning
+
+
+@pytest.mark.parametrize("module", [views, wheel, munsell, srgb, toning], ids=lambda m: m.__name__)
+def test_examples(module):
+    result = doctest.testmod(module)
+    assert result.attempted > 0
+    assert result.failed == 0
