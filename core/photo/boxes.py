@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterator
+from typing import Any
 
 import numpy as np
 
@@ -58,6 +59,7 @@ def read_heif(data: bytes) -> Decoded:
         array = np.asarray(picture)
     except (OSError, SyntaxError, ValueError, RuntimeError, EOFError, IndexError) as error:
         raise PhotoError(damaged()) from error
+    info: dict[str, Any] = dict(picture.info)
     mode = str(picture.mode)
     height, width = array.shape[:2]
     if array.ndim == 2:
@@ -72,9 +74,9 @@ def read_heif(data: bytes) -> Decoded:
         height,
         "grey" if mode.startswith("L") else "rgb",
         alpha=array.shape[2] in (2, 4),
-        icc=picture.info.get("icc_profile") or None,
+        icc=info.get("icc_profile") or None,
     )
-    _name_colours(photo, picture.info.get("nclx_profile"))
+    _name_colours(photo, info.get("nclx_profile"))
     return photo
 
 

@@ -7,7 +7,6 @@ The reduced scale averages gamma-coded numbers over 2, 4 or 8 pixels. On skies t
 from __future__ import annotations
 
 import io
-import zlib
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
@@ -77,7 +76,7 @@ def read_jpeg(data: bytes, max_work_pixels: int) -> Decoded:
     kept = [b"\xff\xd8"]
     size = None
     scan_at = None
-    adobe = several = False
+    adobe = several = progressive = False
     for marker, start, end in segments(data):
         body = data[start + 4 : end]
         if marker == 0xE1 and body.startswith(b"Exif\0\0") and exif is None:
@@ -92,6 +91,7 @@ def read_jpeg(data: bytes, max_work_pixels: int) -> Decoded:
             scan_at = start
         elif marker in _FRAMES and len(body) >= 6:
             size = int.from_bytes(body[3:5], "big"), int.from_bytes(body[1:3], "big")
+            progressive = marker == 0xC2
         adobe |= marker == 0xEE and body.startswith(b"Adobe")
         # Only what decoding needs goes on; a damaged side segment must not stop a picture.
         if marker != 0xDA and (not 0xE1 <= marker <= 0xEF or marker == 0xEE) and marker != 0xFE:
@@ -99,7 +99,7 @@ def read_jpeg(data: bytes, max_work_pixels: int) -> Decoded:
     if size is None or scan_at is None:
         raise PhotoError(incomplete() if _ends_early(data) else damaged())
     check_size(*size, MAX_JPEG_PIXELS)
-    if data.count(b"\xff\xda") * size[0] * size[1] > _MAX_SCAN_PIXELS:
+    if progressive and data.count(b"\xff\xda") * size[0] * size[1] > _MAX_SCAN_PIXELS:
         raise PhotoError(damaged())
     kept.append(memoryview(data)[scan_at:])  # type: ignore[arg-type]
     factor = wanted_factor(*size, max_work_pixels, (1, 2, 4, 8))
@@ -143,7 +143,7 @@ def _decode(data: bytes, factor: int) -> JpegImagePlugin.JpegImageFile:
         other = attempt(data + b"\x5a\xa5\x3c" * 2000 + b"\xff\xd9")
     except (OSError, SyntaxError, ValueError) as error:
         raise PhotoError(incomplete()) from error
-    if zlib.crc32(np.asarray(image)) != zlib.crc32(np.asarray(other)):
+    if not np.array_equal(np.asarray(image), np.asarray(other)):
         raise PhotoError(incomplete())
     return image
 

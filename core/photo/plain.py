@@ -16,6 +16,9 @@ from core.photo.decoded import (
     several_pictures,
 )
 
+# Animated or not, Pillow's way of decoding WebP needs 16 bytes a pixel: 1 GB at this size.
+MAX_WEBP_PIXELS = 60_000_000
+
 
 def riff_chunks(data: bytes) -> Iterator[tuple[bytes, int, int]]:
     """Name, start and end of the content of each chunk of a WebP file."""
@@ -39,12 +42,12 @@ def read_webp(data: bytes) -> Decoded:
     side = {name: data[start:end] for name, start, end in riff_chunks(data) if name != b"ANMF"}
     for name in (b"VP8X", b"VP8 ", b"VP8L"):
         if name in side:
-            check_size(*_webp_size(name, side[name]))
+            check_size(*_webp_size(name, side[name]), MAX_WEBP_PIXELS)
     from PIL import WebPImagePlugin  # deferred: start-up time
 
     try:
         image = WebPImagePlugin.WebPImageFile(io.BytesIO(data))
-        check_size(*image.size)
+        check_size(*image.size, MAX_WEBP_PIXELS)
         several = image.n_frames > 1
         image.load()
     except (OSError, SyntaxError, ValueError, RuntimeError, EOFError) as error:

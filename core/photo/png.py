@@ -15,6 +15,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from core.colour.srgb import srgb_to_linear
 from core.errors import PhotoError
 from core.photo import meta
 from core.photo.decoded import (
@@ -34,7 +35,6 @@ from core.photo.spaces import (
     encoding_from_codes,
     encoding_of,
     gamma_curve,
-    srgb_to_linear,
 )
 
 _SIGNATURE = b"\x89PNG\r\n\x1a\n"
@@ -138,7 +138,8 @@ def _decode(clean: bytes, width: int, height: int, bits: int, colour: int) -> De
 
         def rows(top: int, bottom: int) -> NDArray[Any]:
             upper = upper_rows(top, bottom).astype(np.uint16)
-            return (upper << 8) | lower_rows(top, bottom)
+            both: NDArray[np.uint16] = (upper << 8) | lower_rows(top, bottom)
+            return both
 
     return Decoded(rows, width, height, width, height, model, alpha)
 

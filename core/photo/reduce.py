@@ -25,12 +25,13 @@ def wanted_factor(
     >>> wanted_factor(6000, 4000, 3_500_000, (1, 2, 4, 8))
     4
     """
-    exact = sqrt(width * height / max_pixels)
-    if exact > 1 and min(width, height) / exact < _FEW_ROWS:
-        exact /= sqrt(2)
-    if factors is None:
-        return max(1, ceil(exact - 1e-9))
-    return next((factor for factor in factors if factor >= exact - 1e-9), factors[-1])
+    offered = factors or range(1, ceil(sqrt(width * height / max_pixels)) + 2)
+    enough = [factor for factor in offered if width * height <= max_pixels * factor**2]
+    factor = enough[0] if enough else offered[-1]
+    finer = [f for f in offered if f < factor and width * height <= 2 * max_pixels * f**2]
+    if finer and min(width, height) < _FEW_ROWS * factor:
+        return finer[0]
+    return factor
 
 
 def block_sums(rows: NDArray[np.float32], factor: int) -> NDArray[np.float32]:

@@ -42,8 +42,7 @@ def xy_to_XYZ(xy: ArrayLike) -> Floats:
 def adapt_to_D50(white_XYZ: Floats) -> Floats:
     """3x3 matrix that takes XYZ under `white_XYZ` to XYZ under D50 (Bradford)."""
     scale = (_BRADFORD @ D50_XYZ) / (_BRADFORD @ white_XYZ)
-    matrix: Floats = np.linalg.inv(_BRADFORD) @ np.diag(scale) @ _BRADFORD
-    return matrix
+    return np.asarray(np.linalg.inv(_BRADFORD) @ np.diag(scale) @ _BRADFORD, dtype=np.float64)
 
 
 def primaries_to_XYZ_D50(
@@ -55,11 +54,10 @@ def primaries_to_XYZ_D50(
     -----
     Source: SMPTE RP 177-1993, the derivation of basic television colour equations.
     """
-    columns = np.stack([xy_to_XYZ(xy) for xy in primaries], axis=1)
+    columns = np.stack([xy_to_XYZ(xy) for xy in primaries], axis=1).astype(np.float64)
     white_XYZ = xy_to_XYZ(white)
     strengths = np.linalg.solve(columns, white_XYZ)
-    matrix: Floats = adapt_to_D50(white_XYZ) @ (columns * strengths)
-    return matrix
+    return np.asarray(adapt_to_D50(white_XYZ) @ (columns * strengths), dtype=np.float64)
 
 
 XYZ_D50_TO_LINEAR: Floats = np.linalg.inv(primaries_to_XYZ_D50(BT709, D65))
@@ -93,10 +91,13 @@ class Encoding:
         )
         return same_curve and bool(np.abs(self.matrix - np.eye(3)).max() < 3e-3)
 
+    def curve(self, channel: int) -> Curve:
+        """The curve of a channel."""
+        return self.curves[min(channel, len(self.curves) - 1)]
+
     def table(self, channel: int, levels: int) -> NDArray[np.float32]:
         """Linear light of an integer channel's `levels` codes."""
-        curve = self.curves[min(channel, len(self.curves) - 1)]
-        return curve(np.linspace(0.0, 1.0, levels)).astype(np.float32)
+        return self.curve(channel)(np.linspace(0.0, 1.0, levels)).astype(np.float32)
 
 
 def gamma_curve(gamma: float) -> Curve:

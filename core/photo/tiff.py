@@ -121,14 +121,15 @@ def _load(image: TiffImagePlugin.TiffImageFile, stream: IO[bytes], frame: int) -
         # round, it keeps the lower one: two passes give all 16 bits.
         lower = TiffImagePlugin.TiffImageFile(stream)
         lower.seek(frame)
-        lower.tile = [tile._replace(args=(_swapped(raw), *tile.args[1:])) for tile in tiles]
+        lower.tile = [_with_raw_mode(tile, _swapped(raw)) for tile in tiles]
         lower.load()
         lower_rows, _, _ = from_image(lower)
         upper_rows = rows
 
         def rows(top: int, bottom: int) -> NDArray[Any]:
             upper = upper_rows(top, bottom).astype(np.uint16)
-            return (upper << 8) | lower_rows(top, bottom)
+            both: NDArray[np.uint16] = (upper << 8) | lower_rows(top, bottom)
+            return both
 
     elif inverted:
         stored = rows
@@ -136,6 +137,10 @@ def _load(image: TiffImagePlugin.TiffImageFile, stream: IO[bytes], frame: int) -
     photo = Decoded(rows, *image.size, *image.size, model, alpha)
     photo.icc = bytes(icc) if isinstance(icc, bytes) and icc else None
     return photo
+
+
+def _with_raw_mode(tile: Any, raw: str) -> Any:
+    return tile._replace(args=(raw, *tile.args[1:]))
 
 
 def _swapped(raw: str) -> str:
@@ -162,7 +167,7 @@ def _read_unusual(stream: IO[bytes]) -> Decoded:
     stream.seek(0)
     try:
         with tifffile.TiffFile(stream) as file:
-            page = file.pages[0]
+            page: Any = file.pages[0]
             if _DNG in page.tags or page.photometric in _RAW_PHOTOMETRICS:
                 raise PhotoError(raw_sentence())
             check_size(page.imagewidth, page.imagelength)
