@@ -106,10 +106,10 @@ class SpokenStrip(QWidget):
         return round(self._plan(self._text_width(width)).height + 0.5)
 
     def sizeHint(self) -> QSize:
-        return QSize(900, self.heightForWidth(max(self.width(), 640)))
+        return QSize(900, self.heightForWidth(max(self.width(), 900)))
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(420, self.heightForWidth(max(self.width(), 420)))
+        return QSize(420, self.heightForWidth(max(self.width(), 900)))
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
