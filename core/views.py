@@ -12,8 +12,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.lab import LINEAR_TO_XYZ
-from core.colour.munsell import munsell_value, munsell_Y
 from core.colour.srgb import LINEAR_OF_8BIT, linear_to_srgb, srgb8_to_linear, srgb_to_hex
+from core.colour.value import munsell_value, munsell_Y
 from core.colour.vision import CVD_MATRICES
 
 Pixels = NDArray[np.uint8]

@@ -26,8 +26,9 @@ from scipy.interpolate import LinearNDInterpolator
 
 from core.colour.adaptation import D65_TO_C, WHITE_C_xy
 from core.colour.lab import linear_to_XYZ
-from core.colour.munsell import TABLE_PATH, munsell_value
+from core.colour.munsell import TABLE_PATH
 from core.colour.srgb import srgb_to_linear
+from core.colour.value import munsell_value
 
 NODES = 65
 UNIT = 0.002

@@ -16,8 +16,6 @@ from core.colour.munsell import (
     Lab_to_munsell,
     Munsell,
     munsell_of,
-    munsell_value,
-    munsell_Y,
     srgb_to_munsell,
 )
 from core.colour.srgb import (
@@ -27,6 +25,7 @@ from core.colour.srgb import (
     srgb_to_hex,
     srgb_to_linear,
 )
+from core.colour.value import munsell_value, munsell_Y
 
 __all__ = [
     "Lab_to_LCh",

@@ -16,8 +16,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.colour.lab import Lab_to_srgb, Lab_to_XYZ, linear_to_XYZ
-from core.colour.srgb import srgb_to_linear
+from core.colour.lab import Lab_to_srgb, Lab_to_XYZ
+from core.colour.value import fast_value, value_of_Y
 
 Floats = NDArray[np.float64]
 
@@ -27,11 +27,6 @@ HUE_LETTERS = ("R", "YR", "Y", "GY", "G", "BG", "B", "PB", "P", "RP")
 
 NO_HUE_CHROMA = 0.05
 """Below this chroma, which prints as 0.0, a colour has no hue and is written N."""
-
-# ASTM D1535-08, equation for Y in percent of the perfect reflecting diffuser: the polynomial of
-# Newhall, Nickerson and Judd (1943) times 0.975, rounded to five digits.
-_Y_OF_V = (0.00081939, -0.020484, 0.23352, -0.22533, 1.1914, 0.0)  # highest power first
-_Y_SLOPE = (5 * 0.00081939, -4 * 0.020484, 3 * 0.23352, -2 * 0.22533, 1.1914)
 
 
 @dataclass(frozen=True)
@@ -69,60 +64,6 @@ class Munsell:
             family, step = (family - 1) % 10, 100
         digits = f"{step / 10:.1f}".removesuffix(".0")
         return f"{digits}{HUE_LETTERS[family]} {self.value:.1f}/{self.chroma:.1f}"
-
-
-def munsell_Y(value: ArrayLike) -> Floats:
-    """Luminance factor Y in percent, shape (...), of Munsell value 0..10.
-
-    Notes
-    -----
-    Source: ASTM D1535-08, section on the relation of Y and V.
-    """
-    return np.asarray(np.polyval(_Y_OF_V, np.asarray(value, dtype=np.float64)))
-
-
-def munsell_value(Y: ArrayLike) -> Floats:
-    """Munsell value of luminance factor Y.
-
-    Parameters
-    ----------
-    Y : array_like, shape (...), float
-        Luminance factor in percent, 0..100; white is 100.
-
-    Returns
-    -------
-    ndarray, shape (...), float64
-        Munsell value, 0..10; the polynomial of `munsell_Y` inverted to 1e-10.
-
-    Raises
-    ------
-    ValueError
-        Y outside 0..100; the message gives the offending value.
-
-    Notes
-    -----
-    Source: ASTM D1535-08.
-    """
-    Y = np.asarray(Y, dtype=np.float64)
-    outside = (Y < 0) | (Y > 100)
-    if outside.any():
-        raise ValueError(f"luminance factor outside 0..100 percent: {Y[outside].flat[0]}")
-    return _value_of(Y)
-
-
-def _value_of(Y: Floats) -> Floats:
-    """Newton's steps from a table's answer; the error squares with each."""
-    table_V, table_Y = _value_table()
-    V = np.interp(Y, table_Y, table_V)
-    for _ in range(2):
-        V = V - (np.polyval(_Y_OF_V, V) - Y) / np.polyval(_Y_SLOPE, V)
-    return np.clip(V, 0.0, 10.0)
-
-
-@cache
-def _value_table() -> tuple[Floats, Floats]:
-    V = np.linspace(0, 10, 513)
-    return V, munsell_Y(V)
 
 
 @cache
@@ -186,30 +127,6 @@ def _vectors_of(rgb: NDArray[np.float32]) -> NDArray[np.complex64]:
     return np.asarray(result)
 
 
-@cache
-def _fast_value_tables() -> tuple[NDArray[np.float32], NDArray[np.float32], NDArray[np.float32]]:
-    """Share of Y of 65536 codes of each channel, and value (with its steps) of 4097 shares."""
-    linear = srgb_to_linear(np.arange(65536) / 65535)
-    shares = (_Y_SHARES[:, None] * linear).astype(np.float32)
-    value = _value_of(np.linspace(0, 100, 4097))
-    return shares, value.astype(np.float32), np.diff(value, append=value[-1]).astype(np.float32)
-
-
-def _fast_value(rgb: NDArray[np.float32]) -> NDArray[np.float32]:
-    """Munsell value of encoded sRGB within 0..1, shape (3, n) -> (n,), to 0.001."""
-    shares, value, step = _fast_value_tables()
-    codes = (rgb * np.float32(65535) + np.float32(0.5)).astype(np.uint16)
-    place = shares[0].take(codes[0]) + shares[1].take(codes[1]) + shares[2].take(codes[2])
-    place *= np.float32(4096)
-    whole = np.minimum(place.astype(np.intp), 4096)
-    return np.asarray(value.take(whole) + step.take(whole) * (place - whole.astype(np.float32)))
-
-
-_Y_SHARES: Floats = linear_to_XYZ(np.eye(3))[:, 1]
-
-_CHUNK = 1 << 15  # the working arrays of so many pixels stay in the processor's cache
-
-
 def srgb_to_munsell(rgb: ArrayLike) -> Floats:
     """Munsell hue, value and chroma of any sRGB colours, fast enough for whole pictures.
 
@@ -238,7 +155,7 @@ def srgb_to_munsell(rgb: ArrayLike) -> Floats:
     result = np.empty(rgb.shape, dtype=np.float64)
     for part, out in _chunks(rgb, result):
         out[:, 0], out[:, 2] = _hue_and_chroma(part)
-        out[:, 1] = _fast_value(part)
+        out[:, 1] = fast_value(part)
     return result
 
 
@@ -277,7 +194,7 @@ def Lab_to_munsell(Lab: ArrayLike) -> Floats:
     result = np.empty(Lab.shape, dtype=np.float64)
     for part, out in _chunks(Lab_to_srgb(Lab), result):
         out[:, 0], out[:, 2] = _hue_and_chroma(part)
-    result[..., 1] = _value_of(np.clip(Lab_to_XYZ(Lab)[..., 1] * 100, 0, 100))
+    result[..., 1] = value_of_Y(np.clip(Lab_to_XYZ(Lab)[..., 1] * 100, 0, 100))
     return result
 
 
