@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Literal
 
@@ -13,6 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 from app.look import look
 from app.look.icons import icon
 from app.look.space import GROUP, MARGIN, WITHIN
+from core.errors import GradewashError
 from core.i18n import translate
 
 
@@ -62,6 +64,14 @@ class Notices(QObject):
     def show(self, notice: Notice) -> None:
         """Any notice."""
         self.shown.emit(notice)
+
+    @contextmanager
+    def reporting(self) -> Iterator[None]:
+        """Around an edit that may not be allowed: what it says is shown, and nothing changes."""
+        try:
+            yield
+        except GradewashError as error:
+            self.problem(str(error))
 
     def withdraw(self, topic: str) -> None:
         """What notices of this topic said no longer holds."""

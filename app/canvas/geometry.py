@@ -189,7 +189,7 @@ def spread(wanted: Sequence[float], sizes: Sequence[float], gap: float) -> list[
     Isotonic regression by pooling neighbours that would overlap (pool adjacent violators;
     Ayer et al. 1955), on places from which the heights of those above are taken off.
     """
-    before = [0.0]
+    before = [0.0] * bool(wanted)
     for i in range(1, len(wanted)):
         before.append(before[-1] + (sizes[i - 1] + sizes[i]) / 2 + gap)
     pools: list[list[float]] = []  # [sum, count]

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QFontMetrics, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractButton, QDoubleSpinBox, QWidget
 
-from app.canvas.painting import BLACK, WHITE, paint_arrows, paint_tag
+from app.canvas.painting import paint_focus_ring
 from app.look import look
-from app.look.type import CHOSEN, FIRST
+from app.look.type import CHOSEN
+from app.paint.ink import BLACK, WHITE
+from app.paint.lines import GRIP_HEIGHT, GripView, grip_width, paint_grip
 from core.i18n import translate
 
 STEP = 0.002
@@ -17,6 +19,9 @@ STEP = 0.002
 PAD = 7
 """Room around the tag for the ring that shows focus."""
 
+_OPEN_HEIGHT = 28
+_WORD_HEIGHT = 18
+_ARROWS_WIDTH = 26
 _DRAG_FROM_PX = 3
 
 
@@ -52,23 +57,24 @@ class Grip(QDoubleSpinBox):
         self._press_y = 0.0
         self._dragging = False
         self._opened_by_press = False
+        self.setProperty("own_focus", True)
         self.setRange(0.0, 100.0)
         self.setDecimals(1)
+        self.setSuffix(translate("canvas", " %"))
         self.setKeyboardTracking(False)
         self.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
         self.setFrame(False)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setCursor(Qt.CursorShape.SizeVerCursor)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent, False)
+        plain = "background: transparent; border: none; padding: 0; margin: 0; min-height: 0;"
         self.setStyleSheet(
-            "QDoubleSpinBox { background: transparent; border: none; padding: 0; margin: 0; }"
-            "QDoubleSpinBox QLineEdit { background: transparent; border: none; padding: 0;"
-            f" color: {BLACK}; selection-background-color: {BLACK};"
-            f" selection-color: {WHITE}; }}"
+            f"QDoubleSpinBox {{ {plain} }}"
+            f"QLineEdit {{ {plain} color: {BLACK};"
+            f" selection-background-color: {BLACK}; selection-color: {WHITE}; }}"
         )
-        self.lineEdit().setAlignment(Qt.AlignmentFlag.AlignRight)
         self.lineEdit().setCursor(Qt.CursorShape.IBeamCursor)
         self.valueChanged.connect(lambda percent: self.wanted.emit(percent / 100))
+        self._fit()
 
     def show_line(self, y: float, *, horizon: bool, chosen: bool, name: str) -> None:
         """Show a line.
@@ -85,15 +91,15 @@ class Grip(QDoubleSpinBox):
             What it is, for a screen reader.
         """
         self._y = y
+        with QSignalBlocker(self):
+            self.setValue(y * 100)
         if (horizon, chosen) != (self._horizon, self._chosen):
             self._horizon, self._chosen = horizon, chosen
             self._fit()
-        self.setSuffix(translate("canvas", " %"))
-        with QSignalBlocker(self):
-            self.setValue(y * 100)
         if self.accessibleName() != name:
             self.setAccessibleName(name)
             self.setToolTip(name)
+        self.update()
 
     @property
     def opened(self) -> bool:
@@ -101,19 +107,17 @@ class Grip(QDoubleSpinBox):
         return self._chosen or self.hasFocus()
 
     @property
-    def tag_height(self) -> int:
-        """Height of the visible tag, without the room around it."""
-        return self.sizeHint().height() - 2 * PAD
+    def tag_height(self) -> float:
+        """Height of the tag alone, in pixels; its middle lies on the line's row."""
+        return float(look().type.grow(_OPEN_HEIGHT if self.opened else GRIP_HEIGHT))
 
     def sizeHint(self) -> QSize:
-        grow = look().type.grow
-        if not self.opened:
-            width = 30 if not self._horizon else 30 + self._word_width() + 4
-            return QSize(grow(width) + 2 * PAD, grow(26) + 2 * PAD)
-        height = 28 if not self._horizon else 44
-        return QSize(grow(84) + 2 * PAD, grow(height) + 2 * PAD)
+        width = round(grip_width(self._view(), self.tag_height))
+        below = look().type.grow(_WORD_HEIGHT) if self.opened and self._horizon else 0
+        return QSize(width + 2 * PAD, round(self.tag_height) + 2 * PAD + below)
 
-    minimumSizeHint = sizeHint
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
 
     def stepBy(self, steps: int) -> None:
         self.wanted.emit(min(max(self._y - steps * STEP, 0.0), 1.0))
@@ -140,13 +144,12 @@ class Grip(QDoubleSpinBox):
             super().keyPressEvent(event)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
-        self._opened_by_press = (
-            event.reason() == Qt.FocusReason.MouseFocusReason and not self._chosen
-        )
+        by_mouse = event.reason() == Qt.FocusReason.MouseFocusReason
+        self._opened_by_press = by_mouse and not self._chosen
         super().focusInEvent(event)
-        self.lineEdit().selectAll()
         self.focused.emit()
         self._fit()
+        self.lineEdit().selectAll()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
@@ -174,17 +177,17 @@ class Grip(QDoubleSpinBox):
             return
         press, self._press = self._press, None
         self.released.emit()
-        on_arrows = not self._opened_by_press and self._arrows_rect().contains(press)
+        on_arrows = not self._opened_by_press and self._arrows().contains(press)
         self._opened_by_press = False
         if on_arrows and self.opened and not self._dragging:
-            self.stepBy(1 if press.y() < self.height() / 2 else -1)
+            self.stepBy(1 if press.y() < self._tag().center().y() else -1)
 
     def wheelEvent(self, event: QEvent) -> None:
         event.ignore()  # the wheel zooms the photo, also over a grip
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if event.type() in (QEvent.Type.StyleChange, QEvent.Type.FontChange):
+        if event.type() == QEvent.Type.StyleChange:
             self._fit()
 
     def resizeEvent(self, event: QEvent) -> None:
@@ -193,49 +196,46 @@ class Grip(QDoubleSpinBox):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
-        tag = QRectF(self.rect()).adjusted(PAD, PAD, -PAD, -PAD)
-        paint_tag(painter, tag, opened=self.opened, focused=self.hasFocus())
-        grow = look().type.grow
-        colour = BLACK if self.opened else WHITE
-        paint_arrows(painter, self._arrows_rect().center(), grow(11), colour)
-        if self._horizon:
+        tag, view = self._tag(), self._view()
+        if self.hasFocus():
+            paint_focus_ring(painter, tag, 0.2 * tag.height())
+            # The editor draws the number.
+            view = GripView(view.kind, "") if view.kind == "open" else view
+        paint_grip(painter, tag, view)
+        if self.opened and self._horizon:
             painter.setFont(look().type.font("note", CHOSEN))
-            painter.setPen(colour)
-            if self.opened:
-                word = QRectF(tag.left(), tag.top() + 2, tag.width() - grow(22), grow(20))
-                flags = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-            else:
-                word = tag.adjusted(grow(26), 0, 0, 0)
-                flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-            painter.drawText(word, flags, _horizon_word())
+            painter.setPen(BLACK)
+            word = QRectF(tag.left(), tag.bottom() + 3, tag.width(), look().type.grow(18))
+            painter.drawText(word, Qt.AlignmentFlag.AlignCenter, _horizon_word())
 
-    def _arrows_rect(self) -> QRectF:
-        grow = look().type.grow
-        tag = QRectF(self.rect()).adjusted(PAD, PAD, -PAD, -PAD)
+    def _view(self) -> GripView:
         if self.opened:
-            return QRectF(tag.right() - grow(22), tag.top(), grow(20), tag.height())
-        return QRectF(tag.left() + 2, tag.top(), grow(26), tag.height())
+            return GripView("open", self.text())
+        return GripView("named", _horizon_word()) if self._horizon else GripView("plain")
 
-    def _word_width(self) -> int:
-        scale = look().type.scale
-        font = look().type.font("note", CHOSEN)
-        return round(QFontMetrics(font).horizontalAdvance(_horizon_word()) / scale)
+    def _tag(self) -> QRectF:
+        return QRectF(PAD, PAD, self.width() - 2 * PAD, self.tag_height)
+
+    def _arrows(self) -> QRectF:
+        tag, width = self._tag(), look().type.grow(_ARROWS_WIDTH)
+        return QRectF(tag.right() - width, tag.top(), width, tag.height())
 
     def _fit(self) -> None:
-        self.setFont(look().type.font("control", FIRST, columns=True))
-        self.lineEdit().setVisible(self.opened)
+        tag_text = round(0.58 * self.tag_height)  # as paint_grip sets the number
+        font = look().type.font("control", CHOSEN)
+        font.setPixelSize(tag_text)
+        self.setFont(font)
+        self.lineEdit().setVisible(self.hasFocus())
         self.resize(self.sizeHint())
         self._place_editor()
-        self.updateGeometry()
         self.update()
         self.resized.emit()
 
     def _place_editor(self) -> None:
-        grow = look().type.grow
-        top = PAD + 4 if not self._horizon else PAD + grow(19)
-        bottom = self.height() - PAD - 4
+        tag = self._tag().toRect()
+        left = tag.left() + round(0.38 * self.tag_height) - 2
         self.lineEdit().setGeometry(
-            PAD + 5, top, self.width() - 2 * PAD - grow(22) - 6, bottom - top
+            left, tag.top() + 4, round(self._arrows().left()) - left + 2, tag.height() - 8
         )
 
 
@@ -244,24 +244,29 @@ class RivalTag(QAbstractButton):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
+        self.setProperty("own_focus", True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setText(translate("canvas", "or here?"))
 
+    @property
+    def tag_height(self) -> float:
+        """Height of the tag alone, in pixels."""
+        return float(look().type.grow(GRIP_HEIGHT))
+
     def sizeHint(self) -> QSize:
-        self.ensurePolished()
-        self.setFont(look().type.font("note", CHOSEN))
-        grow = look().type.grow
-        width = self.fontMetrics().horizontalAdvance(self.text()) + grow(20)
-        return QSize(width + 2 * PAD, grow(26) + 2 * PAD)
+        width = round(grip_width(self._view(), self.tag_height))
+        return QSize(width + 2 * PAD, round(self.tag_height) + 2 * PAD)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         tag = QRectF(self.rect()).adjusted(PAD, PAD, -PAD, -PAD)
-        paint_tag(painter, tag, opened=False, dashed=True, focused=self.hasFocus())
-        painter.setFont(look().type.font("note", CHOSEN))
-        painter.setPen(BLACK)
-        painter.drawText(tag, Qt.AlignmentFlag.AlignCenter, self.text())
+        if self.hasFocus():
+            paint_focus_ring(painter, tag, 0.2 * tag.height())
+        paint_grip(painter, tag, self._view())
+
+    def _view(self) -> GripView:
+        return GripView("rival", self.text())
 
 
 def _horizon_word() -> str:

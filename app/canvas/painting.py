@@ -1,23 +1,26 @@
-"""Drawing of lines, brackets and tags: functions of a painter and plain values."""
+"""What the canvas draws itself: lines with their stems, dots, letters and words on the veil."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPen, QPolygonF
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath
 
-BLACK = "#0b0b0b"
-WHITE = "#ffffff"
+from app.canvas.layout import LetterRow
+from app.paint.ink import BLACK, WHITE, box, haloed, kept
+from app.paint.lines import HEAVY_PX, BracketView, LineView, paint_bracket, paint_line
+from app.paint.marks import BadgeView, paint_badge
 
-# Half above and half below the line itself: black shows on a bright sky, white on a dark one.
-_LINE = (1.6, 3.6)
-_HEAVY_LINE = (3.0, 6.0)
+BADGE_CLEAR = 14
+"""From the photo's edge to the letters' discs; the bracket stands between."""
+
+_BRACKET_AT, _BRACKET_WIDTH = 10, 6
 
 
 @dataclass(frozen=True)
-class LineView:
+class DrawnLine:
     """A line across the photo and its stem to the grip.
 
     Attributes
@@ -40,122 +43,70 @@ class LineView:
     heavy: bool
 
 
-def paint_lines(painter: QPainter, lines: Sequence[LineView]) -> None:
+def paint_lines(painter: QPainter, lines: Sequence[DrawnLine]) -> None:
     """Every line in white within black, which survives any sky; heavy ones last."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     for line in sorted(lines, key=lambda each: each.heavy):
-        white, black = _HEAVY_LINE if line.heavy else _LINE
-        points = QPolygonF(
-            [
-                QPointF(line.left, line.y),
-                QPointF(line.right + 2, line.y),
-                QPointF(line.grip_x, line.grip_y),
-            ]
-        )
-        for colour, width in ((BLACK, black), (WHITE, white)):
-            painter.setPen(
-                QPen(QColor(colour), width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap)
-            )
-            painter.drawPolyline(points)
-    painter.restore()
+        straight = abs(line.grip_y - line.y) < 1
+        end = line.grip_x if straight else line.right
+        rect = QRectF(line.left, line.y - HEAVY_PX / 2, end - line.left, HEAVY_PX)
+        if not straight:
+            path = QPainterPath(QPointF(line.right - 1, line.y))
+            path.lineTo(line.right + 1, line.y)
+            path.lineTo(line.grip_x, line.grip_y)
+            with kept(painter):
+                haloed(painter, path, 1.6, 3.6, core=WHITE, around=BLACK)
+        paint_line(painter, rect, LineView("heavy" if line.heavy else "plain"))
 
 
 def paint_rival(painter: QPainter, left: float, right: float, y: float) -> None:
     """A dotted line: the sky might end here too."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    for colour, size in ((BLACK, 5.0), (WHITE, 3.0)):
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(colour))
-        x = left + 4
-        while x < right:
-            painter.drawRect(QRectF(x - size / 2, y - size / 2, size, size))
-            x += 16
-    painter.restore()
+    rect = QRectF(left, y - HEAVY_PX / 2, right - left, HEAVY_PX)
+    paint_line(painter, rect, LineView("dotted"))
 
 
-def paint_bracket(painter: QPainter, x: float, top: float, bottom: float, chosen: bool) -> None:
-    """The extent of one band, opening towards the photo on its right."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    width = 3.0 if chosen else 1.6
-    painter.setPen(QPen(QColor(BLACK), width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
-    top, bottom = top + 4, bottom - 4
-    if bottom - top < 4:
-        middle = (top + bottom) / 2
-        top, bottom = middle - 2, middle + 2
-    painter.drawPolyline(
-        QPolygonF(
-            [QPointF(x + 6, top), QPointF(x, top), QPointF(x, bottom), QPointF(x + 6, bottom)]
-        )
-    )
-    painter.restore()
-
-
-def paint_stem(painter: QPainter, start: QPointF, end: QPointF) -> None:
-    """From a letter that had to move aside to the band it names."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(QPen(QColor(BLACK), 1.6))
-    painter.drawLine(QLineF(start, end))
-    painter.restore()
-
-
-def paint_tag(
-    painter: QPainter, rect: QRectF, *, opened: bool, dashed: bool = False, focused: bool = False
+def paint_letters(
+    painter: QPainter,
+    rows: Sequence[LetterRow],
+    letters: Sequence[str],
+    chosen: int,
+    photo_left: float,
+    radius: float,
 ) -> None:
-    """The ground of a grip or tag: ink, or white when opened, seen on anything."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    if focused:
-        for colour, outset, width in ((WHITE, 5.2, 1.6), (BLACK, 3.2, 2.5)):
-            painter.setPen(QPen(QColor(colour), width))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            grown = rect.adjusted(-outset, -outset, outset, outset)
-            painter.drawRoundedRect(grown, 5 + outset, 5 + outset)
-    if dashed:
-        painter.setPen(QPen(QColor(BLACK), 2, Qt.PenStyle.DashLine))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawRoundedRect(rect.adjusted(1, 1, -1, -1), 4, 4)
-    else:
-        painter.setPen(Qt.PenStyle.NoPen)
-        for colour, inset in ((BLACK, -1.0), (WHITE, 0.0), (BLACK, 1.6)):
-            painter.setBrush(QColor(colour))
-            painter.drawRoundedRect(rect.adjusted(inset, inset, -inset, -inset), 5, 5)
-        if opened:
-            painter.setBrush(QColor(WHITE))
-            painter.drawRoundedRect(rect.adjusted(3.2, 3.2, -3.2, -3.2), 3, 3)
-    painter.restore()
+    """The bands' letters left of the photo, with brackets that show how far each reaches."""
+    bracket_x = photo_left - _BRACKET_AT
+    badge_x = photo_left - BADGE_CLEAR - radius
+    for row in rows:
+        is_chosen = row.band == chosen
+        height = max(row.lower - row.upper - 8, 4)
+        middle = (row.upper + row.lower) / 2
+        bracket = QRectF(bracket_x, middle - height / 2, _BRACKET_WIDTH, height)
+        if not row.upper <= row.middle <= row.lower:
+            path = QPainterPath(QPointF(badge_x + radius, row.middle))
+            path.lineTo(bracket_x + 1, middle)
+            with kept(painter):
+                haloed(painter, path, 1.6, 1.6)
+        paint_bracket(painter, bracket, BracketView(is_chosen))
+        badge = QRectF(badge_x - radius, row.middle - radius, 2 * radius, 2 * radius)
+        paint_badge(painter, badge, BadgeView(letters[row.band], chosen=is_chosen))
 
 
-def paint_arrows(painter: QPainter, centre: QPointF, size: float, colour: str) -> None:
-    """Two arrowheads: this moves up and down."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(QColor(colour))
-    half, gap = size * 0.5, size * 0.22
-    for sign in (-1, 1):
-        base, tip = centre.y() + sign * gap, centre.y() + sign * (gap + size * 0.55)
-        painter.drawPolygon(
-            QPolygonF(
-                [
-                    QPointF(centre.x() - half, base),
-                    QPointF(centre.x() + half, base),
-                    QPointF(centre.x(), tip),
-                ]
+def paint_focus_ring(painter: QPainter, rect: QRectF, radius: float) -> None:
+    """Black with white outside, clear of what has the focus: on the wall and on any photo."""
+    with kept(painter):
+        for colour, outset, width in ((WHITE, 5.6, 1.6), (BLACK, 3.6, 2.5)):
+            painter.setPen(Qt.PenStyle.NoPen)
+            ring = rect.adjusted(-outset, -outset, outset, outset)
+            path = box(ring, radius + outset)
+            inside = box(
+                ring.adjusted(width, width, -width, -width), max(radius + outset - width, 0)
             )
-        )
-    painter.restore()
+            painter.fillPath(path.subtracted(inside), QColor(colour))
 
 
 def paint_veil_words(painter: QPainter, rect: QRectF, font: QFont, text: str) -> None:
     """Words on the veil over what is not sky, where there is room for them."""
-    painter.save()
     painter.setFont(font)
     needed = painter.fontMetrics().boundingRect(text)
     if needed.width() + 16 <= rect.width() and needed.height() + 4 <= rect.height():
         painter.setPen(QColor(BLACK))
         painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, text)
-    painter.restore()

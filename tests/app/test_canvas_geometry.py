@@ -112,6 +112,7 @@ def test_spread_keeps_apart_and_near(pairs: list[tuple[float, float]], gap: floa
 
 
 def test_spread_leaves_alone_what_has_room() -> None:
+    assert spread([], [], 4) == []
     assert spread([10, 60, 200], [26, 26, 26], 4) == [10, 60, 200]
     assert spread([100, 100], [26, 26], 4) == [85, 115]
 

@@ -1,0 +1,7 @@
+"""`python -m app PHOTO` is the same as `gradewash PHOTO`."""
+
+import sys
+
+from app.main import main
+
+sys.exit(main())

@@ -1,0 +1,127 @@
+"""The bar on top: menus, page tabs, the study's title, undo and redo."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QAction, QFontMetricsF, QKeySequence, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QMenuBar, QSizePolicy, QWidget
+
+from app.look import look
+from app.look.space import HEADER, MARGIN, WITHIN
+from app.pages.base import Menu
+from app.widgets.buttons import IconButton
+from app.widgets.tabs import PageTabs
+from core.i18n import translate
+
+
+class Header(QWidget):
+    """Knows no page: it shows tabs and says which was chosen.
+
+    Signals
+    -------
+    page_chosen(index: int)
+    """
+
+    page_chosen = Signal(int)
+
+    def __init__(self, undo: QAction, redo: QAction, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("ground", "bar")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._bar = QMenuBar(self)
+        self._bar.setNativeMenuBar(False)
+        self._bar.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+        self._menus: dict[Menu, QMenu] = {
+            "study": self._bar.addMenu(translate("header", "&Study")),
+            "edit": self._bar.addMenu(translate("header", "&Edit")),
+            "view": self._bar.addMenu(translate("header", "&View")),
+            "help": self._bar.addMenu(translate("header", "&Help")),
+        }
+        self._rule = QWidget(self)
+        self._tabs = PageTabs(self)
+        self._tabs.currentChanged.connect(self.page_chosen)
+        self._title_text = ""
+        self._title = QLabel(self)
+        self._title.setProperty("role", "second")
+        self._title.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self._title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(MARGIN - 10, 0, MARGIN, 0)
+        self._row.setSpacing(WITHIN)
+        for widget in (self._bar, self._rule, self._tabs):
+            self._row.addWidget(widget)
+        self._row.addWidget(self._title, 1)
+        self._row.addSpacing(12)
+        self._row.addWidget(_button(undo, "undo", self))
+        self._row.addWidget(_button(redo, "redo", self))
+        self._fit()
+
+    def menu(self, name: Menu) -> QMenu:
+        """One of the four menus."""
+        return self._menus[name]
+
+    def add_tab(self, text: str) -> None:
+        """A tab right of the others."""
+        with QSignalBlocker(self._tabs):
+            self._tabs.addTab(text)
+
+    def show_page(self, index: int) -> None:
+        """Mark a tab as the chosen one."""
+        with QSignalBlocker(self._tabs):
+            self._tabs.setCurrentIndex(index)
+
+    def add_button(self, button: QWidget) -> None:
+        """The page's one ink button, at the right end."""
+        self._row.addSpacing(WITHIN)
+        self._row.addWidget(button)
+
+    def show_title(self, title: str, unsaved: bool) -> None:
+        """Say what is open and whether something would be lost."""
+        if unsaved and title:
+            title = translate("header", "{title}, unsaved").format(title=title)
+        self._title_text = title
+        self._elide()
+
+    @property
+    def title(self) -> str:
+        """What the title says, whole."""
+        return self._title_text
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._elide()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
+            self._fit()
+
+    def _elide(self) -> None:
+        self._row.activate()
+        metrics = QFontMetricsF(self._title.font())
+        mode = Qt.TextElideMode.ElideMiddle
+        self._title.setText(metrics.elidedText(self._title_text, mode, self._title.width()))
+        self._title.setToolTip(self._title_text)
+
+    def _fit(self) -> None:
+        grow = look().type.grow
+        self.setFixedHeight(grow(HEADER))
+        self._rule.setFixedSize(1, grow(HEADER) - 24)
+        self._rule.setStyleSheet(f"background: {look().theme.rule};")
+
+
+def _button(action: QAction, icon: str, parent: QWidget) -> IconButton:
+    """An action as an icon alone; its word and key are the tip."""
+    button = IconButton(icon, action.text(), parent)
+    button.clicked.connect(action.trigger)
+
+    def follow() -> None:
+        text = action.text().replace("&", "")
+        keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+        button.setAccessibleName(text)
+        button.setEnabled(action.isEnabled())
+        button.setToolTip(f"{text} ({keys})" if keys else text)
+
+    action.changed.connect(follow)
+    follow()
+    return button

@@ -1,0 +1,65 @@
+"""Where the program starts: a command goes to `core.cli`, anything else opens the window.
+
+The photo's opening begins in a thread before Qt is even imported, so that reading the file and
+starting the window take the time of the longer of the two.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from concurrent.futures import Future
+from pathlib import Path
+from threading import Thread
+from typing import TYPE_CHECKING
+
+import core.cli
+import sample_scenes
+
+if TYPE_CHECKING:
+    from core.photo import Photo
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the program.
+
+    Parameters
+    ----------
+    argv : sequence of str, optional
+        The arguments without the program's name; `sys.argv` otherwise.
+
+    Returns
+    -------
+    int
+        The exit status.
+    """
+    arguments = list(sys.argv[1:] if argv is None else argv)
+    if arguments and (arguments[0] in core.cli.COMMANDS or arguments[0].startswith("-")):
+        return core.cli.run(arguments)
+    path = Path(arguments[0]) if arguments else None
+    sample = sample_scenes.DEFAULT if path is None else None
+    early = open_early(sample_scenes.path(sample) if sample else path)
+    # deferred: start-up time - the photo is already being opened while Qt is imported
+    from app.start import run_window
+
+    return run_window(early, path, sample)
+
+
+def open_early(path: Path) -> Future[Photo]:
+    """Begin opening a photo in a thread of its own."""
+    future: Future[Photo] = Future()
+
+    def work() -> None:
+        try:
+            from core.photo import open_photo  # deferred: start-up time
+
+            future.set_result(open_photo(path))
+        except Exception as error:  # handed on: the window shows it
+            future.set_exception(error)
+
+    Thread(target=work, name="first photo", daemon=True).start()
+    return future
+
+
+if __name__ == "__main__":
+    sys.exit(main())

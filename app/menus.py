@@ -1,0 +1,121 @@
+"""Fills the menus with what belongs to the window as a whole."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QMenu
+
+import sample_scenes
+from app.opening import Opener
+from app.settings import TEXT_SIZES, Preferences
+from core.i18n import translate
+
+Keys = QKeySequence | QKeySequence.StandardKey | str
+
+
+def make_action(
+    parent: QObject, text: str, run: Callable[[], object], keys: Keys | None = None
+) -> QAction:
+    """An action that calls `run`."""
+    action = QAction(text, parent)
+    if keys is not None:
+        action.setShortcut(QKeySequence(keys))
+    action.triggered.connect(lambda _checked=False: run())
+    return action
+
+
+def fill_study_menu(menu: QMenu, opener: Opener, quit_program: Callable[[], object]) -> None:
+    """Open, recent photos, sample skies, quit."""
+    open_keys = QKeySequence.StandardKey.Open
+    menu.addAction(
+        make_action(menu, translate("menu", "&Open a photo..."), opener.choose, open_keys)
+    )
+    recent = menu.addMenu(translate("menu", "Open &recent"))
+    menu.aboutToShow.connect(lambda: _list_recent(recent, opener))
+    samples = menu.addMenu(translate("menu", "Sample &skies"))
+    for name in sample_scenes.names():
+        title = sample_scenes.title(name)
+        samples.addAction(make_action(samples, title, partial(opener.open_sample, name)))
+    menu.addSeparator()
+    quit_keys = QKeySequence.StandardKey.Quit
+    menu.addAction(make_action(menu, translate("menu", "&Quit"), quit_program, quit_keys))
+
+
+def _list_recent(menu: QMenu, opener: Opener) -> None:
+    menu.clear()
+    paths = opener.recent.paths()
+    for path in paths:
+        # An ampersand in a file name is no key.
+        name = path.name.replace("&", "&&")
+        action = make_action(menu, name, partial(opener.open_path, path))
+        action.setToolTip(str(path))
+        menu.addAction(action)
+    menu.setEnabled(bool(paths))
+    if paths:
+        menu.addSeparator()
+        menu.addAction(make_action(menu, translate("menu", "Forget these"), opener.recent.clear))
+
+
+def fill_look_menus(menu: QMenu, preferences: Preferences) -> None:
+    """Theme, text size, and the class's own words and scale."""
+    _choices(
+        menu.addMenu(translate("menu", "&Theme")),
+        preferences,
+        "theme",
+        (
+            ("system", translate("menu", "As the system")),
+            ("light", translate("menu", "Light")),
+            ("dark", translate("menu", "Dark")),
+        ),
+    )
+    _choices(
+        menu.addMenu(translate("menu", "Te&xt size")),
+        preferences,
+        "text_percent",
+        tuple((size, translate("menu", "{percent} %").format(percent=size)) for size in TEXT_SIZES),
+    )
+    _choices(
+        menu.addMenu(translate("menu", "Value sca&le")),
+        preferences,
+        "white_is",
+        (
+            (10, translate("menu", "10 is white")),
+            (0, translate("menu", "0 is white")),
+        ),
+    )
+    _choices(
+        menu.addMenu(translate("menu", "&Word for the six mixed hues")),
+        preferences,
+        "tertiary",
+        (
+            ("tertiary", translate("menu", "Tertiary")),
+            ("intermediate", translate("menu", "Intermediate")),
+        ),
+    )
+
+
+def _choices(
+    menu: QMenu, preferences: Preferences, name: str, options: tuple[tuple[object, str], ...]
+) -> None:
+    group = QActionGroup(menu)
+    actions: dict[object, QAction] = {}
+    for value, text in options:
+        action = make_action(menu, text, partial(_set, preferences, name, value))
+        action.setCheckable(True)
+        group.addAction(action)
+        menu.addAction(action)
+        actions[value] = action
+
+    def follow() -> None:
+        actions[getattr(preferences.settings, name)].setChecked(True)
+
+    preferences.changed.connect(lambda before, after: follow())
+    follow()
+
+
+def _set(preferences: Preferences, name: str, value: object) -> None:
+    preferences.set(**{name: value})

@@ -1,0 +1,36 @@
+"""What every page is, and what it works with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QWidget
+
+from app.document import Document
+from app.notices import Notices
+from app.opening import Opener
+from app.reader import Reader
+from app.settings import Preferences
+
+Menu = Literal["study", "edit", "view", "help"]
+
+
+@dataclass(frozen=True)
+class Workspace:
+    """What the pages share; made once by the window."""
+
+    document: Document
+    reader: Reader
+    preferences: Preferences
+    notices: Notices
+    opener: Opener
+
+
+class Page(QWidget):
+    """One page of the window. Pages know the workspace and never each other."""
+
+    def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
+        """Actions this page puts into a menu; they are only there while it is shown."""
+        return ()

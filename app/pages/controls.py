@@ -1,0 +1,123 @@
+"""The row above the photo: how to look at it, how many bands, propose again."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QSize, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QSizePolicy, QWidget
+
+from app.look.space import GROUP, WITHIN
+from app.widgets.buttons import EdgeButton
+from app.widgets.segmented import SegmentedControl
+from app.widgets.stepper import Stepper
+from core.i18n import translate
+
+MOST_PROPOSED = 7
+
+
+class ReadControls(QWidget):
+    """Two groups side by side, or one above the other where the words need it.
+
+    Signals
+    -------
+    view_chosen(key: str)
+        A key of `app.pictures.Pictures.ask`.
+    count_asked(count: int), propose_asked()
+    """
+
+    view_chosen = Signal(str)
+    count_asked = Signal(int)
+    propose_asked = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._steps = 5
+        self._views = SegmentedControl(
+            [
+                ("colour", translate("read page", "Colour")),
+                ("values", translate("read page", "Values")),
+                ("steps", translate("read page", "Value steps")),
+                ("squint", translate("read page", "Squint")),
+            ],
+            translate("read page", "How to look at the photo"),
+            self,
+        )
+        self._step_numbers = SegmentedControl(
+            [("3", "3"), ("5", "5"), ("9", "9")],
+            translate("read page", "Number of value steps"),
+            self,
+        )
+        self._step_numbers.set_chosen("5")
+        self._step_numbers.hide()
+        self.stepper = Stepper(
+            translate("read page", "Bands"),
+            translate("read page", "Fewer bands"),
+            translate("read page", "More bands"),
+            self,
+        )
+        self.propose = EdgeButton(translate("read page", "Propose again"), "", self)
+        self._views.chosen.connect(self._choose_view)
+        self._step_numbers.chosen.connect(self._choose_steps)
+        self.stepper.stepped.connect(self.count_asked)
+        self.propose.clicked.connect(self.propose_asked)
+        left, right = QWidget(self), QWidget(self)
+        self._groups = (left, right)
+        for group, parts in (
+            (left, (self._views, self._step_numbers)),
+            (right, (self.stepper, self.propose)),
+        ):
+            row = QHBoxLayout(group)
+            row.setContentsMargins(0, 0, 0, 0)
+            row.setSpacing(WITHIN if group is left else GROUP + 12)
+            for part in parts:
+                row.addWidget(part)
+            if group is left:
+                row.addStretch(1)
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(WITHIN)
+        self._row.addWidget(left, 1)
+        self._row.addWidget(right)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def show_view(self, key: str) -> None:
+        """Show which way of looking is in use."""
+        kind, _, number = key.partition(" ")
+        self._views.set_chosen(kind)
+        self._step_numbers.setVisible(kind == "steps")
+        if number:
+            self._steps = int(number)
+            self._step_numbers.set_chosen(number)
+        self._arrange()
+
+    def show_count(self, count: int) -> None:
+        """Show how many bands there are; 0 while there is no photo."""
+        self.stepper.set_range(1 if count else 0, max(MOST_PROPOSED, count) if count else 0)
+        self.stepper.set_value(count)
+        for part in (self._views, self._step_numbers, self.propose):
+            part.setEnabled(count > 0)
+
+    def minimumSizeHint(self) -> QSize:
+        wider = max(group.sizeHint().width() for group in self._groups)
+        return QSize(wider, super().minimumSizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
+            self._arrange()
+
+    def _choose_view(self, key: str) -> None:
+        self.view_chosen.emit(f"steps {self._steps}" if key == "steps" else key)
+
+    def _choose_steps(self, number: str) -> None:
+        self.view_chosen.emit(f"steps {number}")
+
+    def _arrange(self) -> None:
+        needed = sum(group.sizeHint().width() for group in self._groups) + GROUP
+        directions = QBoxLayout.Direction
+        fits = needed <= self.width()
+        self._row.setDirection(directions.LeftToRight if fits else directions.TopToBottom)

@@ -1,0 +1,281 @@
+"""The Read page: the photo with its lines, and what each band reads, in pictures and words."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
+
+from app.canvas.canvas import PhotoCanvas
+from app.canvas.images import Pyramid
+from app.document import Gesture
+from app.look import look
+from app.look.space import GROUP, MARGIN
+from app.pages.base import Menu, Page, Workspace
+from app.pages.controls import ReadControls
+from app.pages.empty import EmptyState
+from app.pages.read_actions import ReadActions
+from app.pages.status import StatusLine
+from app.paint.views import ladder_view, wheel_view
+from app.pictures import COLOUR, Pictures
+from app.reader import OpenedPhoto
+from app.widgets.readout import ReadoutTable
+from app.widgets.readout_views import readout_rows, spoken_view
+from app.widgets.spoken import SpokenStrip
+from app.widgets.wheel import LadderWidget, WheelWidget
+from core import study as edits
+from core.colour.lab import srgb_to_Lab
+from core.i18n import translate
+from core.reading import read_colour
+from core.study import Study
+from core.words import band_sentence
+
+RIGHT_SHARE = 0.33
+RIGHT_LEAST, RIGHT_MOST = 452, 640
+
+
+class ReadPage(Page):
+    """Left the photo and the spoken words, right wheel, ladder and table."""
+
+    def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._workspace = workspace
+        self._chosen = 0
+        self._view_key = COLOUR
+        self.setProperty("ground", "wall")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._body = body = QWidget(self)
+        self.controls = ReadControls(body)
+        self.canvas = PhotoCanvas(body)
+        self.status = StatusLine(body)
+        self.strip = SpokenStrip(body)
+        self.wheel = WheelWidget(body)
+        self.ladder = LadderWidget(body)
+        self.table = ReadoutTable(body)
+        self.empty = EmptyState(
+            translate("read page", "No photo yet."),
+            translate("read page", "Open a photo of a sky, drop one here, or paste one."),
+            translate("read page", "Open a photo"),
+            "open",
+            self,
+        )
+        self._pictures = Pictures(self)
+        self._actions = ReadActions(self)
+        self._lay_out()
+        self._connect()
+        self._show_study(workspace.document.study)
+        if workspace.reader.opened is not None:
+            self._show_photo(workspace.reader.opened)
+            self._show_readings()
+
+    @property
+    def chosen(self) -> int:
+        """The chosen band."""
+        return self._chosen
+
+    @property
+    def view_key(self) -> str:
+        """How the photo is looked at."""
+        return self._view_key
+
+    def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
+        return self._actions.in_menu(menu)
+
+    # What the user asks for
+
+    def choose(self, band: int) -> None:
+        """Choose a band; the line below it opens its number box."""
+        count = len(self._workspace.reader.readings)
+        bands = self._workspace.document.study.bands
+        if bands is not None:
+            count = bands.count
+        band = min(max(band, 0), max(count - 1, 0))
+        if band != self._chosen:
+            self._chosen = band
+            self.canvas.set_chosen(band)
+            self._show_readings()
+
+    def look_at(self, key: str) -> None:
+        """Look at the photo in another way; see `Pictures.ask`."""
+        self._view_key = key
+        self.controls.show_view(key)
+        self._actions.show_view(key)
+        self._pictures.ask(key)
+
+    def split(self, band: int | None = None) -> None:
+        """Split a band, the chosen one if none is named."""
+        band = self._chosen if band is None else band
+        with self._workspace.notices.reporting():
+            self._change(translate("undo", "split band"), edits.split_band(self._study, band))
+
+    def remove(self, edge: int | None = None) -> None:
+        """Remove the line below a band; the horizon cannot be removed."""
+        edge = self._chosen if edge is None else edge
+        bands = self._study.bands
+        if bands is None:
+            return
+        if edge >= len(bands.lines):
+            self._workspace.notices.note(
+                translate("read page", "The horizon line can be moved but not removed.")
+            )
+            return
+        self._change(translate("undo", "remove line"), edits.remove_line(self._study, edge))
+
+    def propose_again(self) -> None:
+        """Look for horizon and lines again."""
+        self._workspace.reader.propose(translate("undo", "propose bands"))
+
+    # Connections
+
+    def _connect(self) -> None:
+        reader, document = self._workspace.reader, self._workspace.document
+        self.canvas.edge_moved.connect(self._move_edge)
+        self.canvas.band_chosen.connect(self.choose)
+        self.canvas.split_asked.connect(self.split)
+        self.canvas.remove_asked.connect(self.remove)
+        self.canvas.line_asked.connect(self._add_line)
+        self.canvas.rival_accepted.connect(self._accept_rival)
+        self.canvas.hovered.connect(self._show_point)
+        self.wheel.band_chosen.connect(self.choose)
+        self.ladder.band_chosen.connect(self.choose)
+        self.table.band_chosen.connect(self.choose)
+        self.controls.view_chosen.connect(self.look_at)
+        self.controls.count_asked.connect(self._ask_count)
+        self.controls.propose_asked.connect(self.propose_again)
+        self.empty.asked.connect(self._workspace.opener.choose)
+        document.study_changed.connect(lambda before, after: self._show_study(after))
+        reader.photo_changed.connect(self._show_photo)
+        reader.sky_changed.connect(self.canvas.set_veil)
+        reader.rivals_changed.connect(self.canvas.set_rivals)
+        reader.readings_changed.connect(lambda readings: self._show_readings())
+        reader.doubt_changed.connect(self.status.show_doubt)
+        reader.busy.connect(self.status.show_busy)
+        reader.idle.connect(self.status.show_idle)
+        self._pictures.ready.connect(self._show_picture)
+        self._pictures.busy.connect(
+            lambda share: self.status.show_busy(translate("read page", "Making the picture"), share)
+        )
+        self._pictures.idle.connect(self.status.show_idle)
+        self._workspace.preferences.changed.connect(lambda before, after: self._show_readings())
+
+    @property
+    def _study(self) -> Study:
+        return self._workspace.document.study
+
+    def _change(self, text: str, after: Study, gesture: Gesture | None = None) -> None:
+        self._workspace.document.change(text, after, gesture)
+
+    def _move_edge(self, edge: int, y: float, gesture: Gesture) -> None:
+        bands = self._study.bands
+        if bands is None:
+            return
+        if edge < len(bands.lines):
+            after = edits.move_line(self._study, edge, y)
+            self._change(translate("undo", "move line"), after, gesture)
+        else:
+            after = edits.move_horizon(self._study, y)
+            self._change(translate("undo", "move horizon"), after, gesture)
+
+    def _add_line(self, y: float) -> None:
+        with self._workspace.notices.reporting():
+            self._change(translate("undo", "add line"), edits.add_line(self._study, y))
+
+    def _ask_count(self, count: int) -> None:
+        reader, bands = self._workspace.reader, self._study.bands
+        # A horizon set by hand stays; a proposed one may be looked for again.
+        by_hand = bands is not None and bands.horizon != reader.proposed_horizon
+        text = translate("undo", "change number of bands")
+        reader.propose(text, count, bands.horizon if by_hand else None)
+
+    def _accept_rival(self, y: float) -> None:
+        self._workspace.reader.propose(translate("undo", "move horizon"), horizon=y)
+
+    # What is shown
+
+    def _show_photo(self, opened: OpenedPhoto) -> None:
+        self._pictures.set_photo(opened)
+        self.canvas.set_photo(opened.picture, opened.photo.width, opened.photo.height)
+        if self._view_key != COLOUR:
+            self._pictures.ask(self._view_key)
+        self._chosen = 0
+        self.canvas.set_chosen(0)
+        self._top.setCurrentWidget(self._body)
+        self.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_picture(self, key: str, picture: Pyramid) -> None:
+        if key == self._view_key:
+            self.canvas.set_picture(picture)
+
+    def _show_study(self, study: Study) -> None:
+        bands = study.bands
+        count = bands.count if bands else 0
+        self._chosen = min(self._chosen, max(count - 1, 0))
+        self.canvas.set_bands(bands)
+        self.controls.show_count(count)
+        self._actions.show_bands(bands, self._chosen)
+
+    def _show_readings(self) -> None:
+        readings, wording = self._workspace.reader.readings, self._wording
+        chosen = self._chosen if self._chosen < len(readings) else None
+        words = " ".join(band_sentence(reading, wording) for reading in readings)
+        self.wheel.set_view(wheel_view(readings, chosen), words)
+        self.ladder.set_view(ladder_view(readings, wording, chosen), words)
+        self.table.set_rows(readout_rows(readings, wording), chosen)
+        self.strip.set_view(None if chosen is None else spoken_view(readings[chosen], wording))
+        self._actions.show_bands(self._study.bands, self._chosen)
+
+    def _show_point(self, point: tuple[float, float] | None) -> None:
+        photo, reading = self._workspace.reader.photo, None
+        if point is not None and photo is not None:
+            height, width = photo.pixels.shape[:2]
+            row, column = int(point[1] * height), int(point[0] * width)
+            counts = photo.opaque is None or photo.opaque[row, column]
+            if counts:
+                reading = read_colour(srgb_to_Lab(photo.pixels[row, column] / 255))
+        self.status.show_point(reading, self._wording)
+
+    @property
+    def _wording(self):
+        return self._workspace.preferences.settings.wording
+
+    # Layout
+
+    def _lay_out(self) -> None:
+        self._top = QStackedLayout(self)
+        self._top.addWidget(self.empty)
+        self._top.addWidget(self._body)
+        left = QVBoxLayout()
+        left.setContentsMargins(0, 0, 0, 0)
+        left.setSpacing(0)
+        row = QHBoxLayout()
+        row.setContentsMargins(MARGIN, 10, MARGIN, 6)
+        row.addWidget(self.controls)
+        left.addLayout(row)
+        left.addWidget(self.canvas, 1)
+        self._status_row = QHBoxLayout()
+        self._status_row.setContentsMargins(60, 0, MARGIN, 4)
+        self._status_row.addWidget(self.status)
+        left.addLayout(self._status_row)
+        left.addWidget(self.strip)
+        right = QVBoxLayout()
+        right.setContentsMargins(0, 0, 0, 0)
+        right.setSpacing(GROUP)
+        charts = QHBoxLayout()
+        charts.setContentsMargins(12, 10, MARGIN, 0)
+        charts.setSpacing(GROUP)
+        charts.addWidget(self.wheel, 1)
+        charts.addWidget(self.ladder)
+        right.addLayout(charts, 10)
+        right.addWidget(self.table, 12)
+        self._right = QWidget(self._body)
+        self._right.setLayout(right)
+        columns = QHBoxLayout(self._body)
+        columns.setContentsMargins(0, 0, 0, 0)
+        columns.setSpacing(0)
+        columns.addLayout(left, 1)
+        columns.addWidget(self._right)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        share = min(max(RIGHT_SHARE * self.width(), RIGHT_LEAST), RIGHT_MOST)
+        self._right.setFixedWidth(round(min(look().type.grow(share), 0.42 * self.width())))

@@ -1,0 +1,75 @@
+"""The photo as colour, as values, in value steps, or squinted at; made in a worker and kept."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, Signal
+
+from app.canvas.images import Pyramid, image_of
+from app.reader import OpenedPhoto
+from app.tasks import Latest
+from core.progress import Progress, ShouldStop, step
+from core.views import Pixels, squint_view, value_steps_view, values_view
+
+COLOUR = "colour"
+SQUINT_STRENGTH = 0.012
+
+_VIEWS: dict[str, Callable[[Pixels], Pixels]] = {
+    "values": values_view,
+    "steps 3": lambda pixels: value_steps_view(pixels, 3),
+    "steps 5": lambda pixels: value_steps_view(pixels, 5),
+    "steps 9": lambda pixels: value_steps_view(pixels, 9),
+    "squint": lambda pixels: squint_view(pixels, SQUINT_STRENGTH),
+}
+
+
+class Pictures(QObject):
+    """Pictures of one photo in every way of looking at it.
+
+    Signals
+    -------
+    ready(key: str, picture: Pyramid)
+        What was asked for last; at once when it was made before.
+    busy(share: float), idle()
+    """
+
+    ready = Signal(str, object)
+    busy = Signal(float)
+    idle = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._opened: OpenedPhoto | None = None
+        self._made: dict[str, Pyramid] = {}
+        self._work = Latest(self)
+        self._work.busy.connect(self.busy)
+        self._work.idle.connect(self.idle)
+
+    def set_photo(self, opened: OpenedPhoto) -> None:
+        """Another photo: forget the pictures of the last."""
+        self._work.cancel()
+        self._opened = opened
+        self._made = {COLOUR: opened.picture}
+
+    def ask(self, key: str) -> None:
+        """Ask for a picture: "colour", "values", "steps 3", "steps 5", "steps 9", "squint"."""
+        self._work.cancel()
+        if self._opened is None:
+            return
+        if key in self._made:
+            self.ready.emit(key, self._made[key])
+            return
+        pixels, view = self._opened.photo.pixels, _VIEWS[key]
+
+        def work(progress: Progress, should_stop: ShouldStop) -> Pyramid:
+            step(0.0, progress, should_stop)
+            seen = view(pixels)
+            step(0.7, progress, should_stop)
+            return Pyramid.of(image_of(seen))
+
+        self._work.run(work, lambda picture: self._keep(key, picture))
+
+    def _keep(self, key: str, picture: Pyramid) -> None:
+        self._made[key] = picture
+        self.ready.emit(key, picture)

@@ -1,0 +1,267 @@
+"""Keeps the open photo, and its readings in step with the study's lines.
+
+The photo is opened, its bands proposed and read in workers. While a line moves the readings come
+from histograms, fast enough for every mouse move; once it rests a worker reads with care.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from app.canvas.images import Pyramid, image_of, veil_of
+from app.document import Document
+from app.look.theme import WALL
+from app.notices import Notices
+from app.tasks import Latest, Work
+from core.bands.careful import read_bands
+from core.bands.lines import Bands
+from core.bands.propose import Proposal, propose
+from core.bands.stats import BandStats
+from core.i18n import translate
+from core.photo import Photo, open_photo
+from core.progress import Progress, ShouldStop
+from core.reading import BandReading
+from core.study import study_of, with_bands
+
+REST_MS = 250
+"""A line that has not moved for so long rests, and its bands are read with care."""
+
+VEIL_SHARE = 0.66
+
+_TOPIC = "photo"
+
+
+@dataclass(frozen=True, eq=False)
+class OpenedPhoto:
+    """A photo and its picture for the screen."""
+
+    photo: Photo
+    picture: Pyramid
+
+
+@dataclass(frozen=True, eq=False)
+class _Proposed:
+    """A proposal and what follows from its sky."""
+
+    proposal: Proposal
+    stats: BandStats
+    veil: Pyramid | None
+
+
+@dataclass(frozen=True, eq=False)
+class _Read:
+    """A careful reading and the sky it was made of."""
+
+    readings: tuple[BandReading, ...]
+    proposed: _Proposed
+
+
+def open_for_screen(
+    source: Path | bytes,
+    name: str | None = None,
+    progress: Progress | None = None,
+    should_stop: ShouldStop | None = None,
+) -> OpenedPhoto:
+    """Open a photo and make its picture; runs in a worker, and at the start before Qt is up."""
+    photo = open_photo(source, name=name, progress=progress, should_stop=should_stop)
+    return OpenedPhoto(photo, Pyramid.of(image_of(photo.pixels)))
+
+
+class Reader(QObject):
+    """The photo of the study, what was proposed for it, and what its bands read.
+
+    Signals
+    -------
+    photo_changed(opened: OpenedPhoto)
+    sky_changed(veil: Pyramid | None)
+        What counts as sky; None while nobody knows.
+    rivals_changed(rivals: tuple[float, ...])
+    doubt_changed(sentence: str)
+        Why the proposal may be wrong; empty when nothing speaks against it.
+    readings_changed(readings: tuple[BandReading, ...])
+    busy(text: str, share: float), idle()
+        Work has run for 0.3 s and more.
+    """
+
+    photo_changed = Signal(object)
+    sky_changed = Signal(object)
+    rivals_changed = Signal(object)
+    doubt_changed = Signal(str)
+    readings_changed = Signal(object)
+    busy = Signal(str, float)
+    idle = Signal()
+
+    def __init__(self, document: Document, notices: Notices, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._document = document
+        self._notices = notices
+        self.opened: OpenedPhoto | None = None
+        self.readings: tuple[BandReading, ...] = ()
+        self._proposed: _Proposed | None = None
+        self._opening = self._place(lambda: translate("reader", "Opening the photo"))
+        self._proposing = self._place(lambda: translate("reader", "Looking for the bands"))
+        self._careful = self._place(lambda: translate("reader", "Reading the bands"))
+        self._rest = QTimer(self, singleShot=True, interval=REST_MS)
+        self._rest.timeout.connect(self._read_with_care)
+        document.study_changed.connect(self._on_study)
+
+    @property
+    def photo(self) -> Photo | None:
+        """The photo of the study."""
+        return self.opened.photo if self.opened else None
+
+    @property
+    def working(self) -> bool:
+        """Whether a photo is being opened, proposed for or read, or will be shortly."""
+        places = (self._opening, self._proposing, self._careful)
+        return self._rest.isActive() or any(place.running for place in places)
+
+    def open(
+        self,
+        work: Callable[[Progress, ShouldStop], OpenedPhoto],
+        then: Callable[[], None] | None = None,
+        title: str | None = None,
+    ) -> None:
+        """Open another photo; what is open stays until that has succeeded.
+
+        Parameters
+        ----------
+        work : callable
+            Gives the opened photo; mostly `open_for_screen` with its source bound.
+        then : callable, optional
+            Called once the photo is shown.
+        title : str, optional
+            The study's title, where it is not made from the file's name.
+        """
+
+        def done(opened: OpenedPhoto) -> None:
+            self._show(opened, title)
+            if then is not None:
+                then()
+
+        self._opening.run(work, done)
+
+    def propose(self, text: str, count: int | None = None, horizon: float | None = None) -> None:
+        """Look for the bands again; the study changes once they are found.
+
+        Parameters
+        ----------
+        text : str
+            What was done, for the undo step.
+        count : int, optional
+            How many are wanted; without it, as many as the sky has.
+        horizon : float, optional
+            Where the sky ends; without it, that is looked for too.
+        """
+        self._propose(count, horizon, lambda proposed: self._take_as_edit(text, proposed))
+
+    @property
+    def proposed_horizon(self) -> float | None:
+        """Where the sky ends for the readings; None while nobody knows."""
+        return self._proposed.proposal.bands.horizon if self._proposed else None
+
+    def _place(self, text: Callable[[], str]) -> Latest:
+        place = Latest(self)
+        place.busy.connect(lambda share: self.busy.emit(text(), share))
+        place.idle.connect(self.idle)
+        return place
+
+    def _show(self, opened: OpenedPhoto, title: str | None) -> None:
+        self._proposing.cancel()
+        self._careful.cancel()
+        self._rest.stop()
+        self.opened, self._proposed, self.readings = opened, None, ()
+        study = study_of(opened.photo.name)
+        self._document.begin(replace(study, title=title) if title else study)
+        self.photo_changed.emit(opened)
+        self.sky_changed.emit(None)
+        self.rivals_changed.emit(())
+        self.readings_changed.emit(())
+        self.doubt_changed.emit("")
+        self._notices.withdraw(_TOPIC)
+        if opened.photo.notices:
+            self._notices.note(" ".join(opened.photo.notices), _TOPIC)
+        self._propose(None, None, self._take_as_beginning)
+
+    def _propose(
+        self, count: int | None, horizon: float | None, take: Callable[[_Proposed], None]
+    ) -> None:
+        if self.opened is None:
+            return
+        self._proposing.run(_proposing(self.opened.photo, count, horizon), take)
+
+    def _take_as_beginning(self, proposed: _Proposed) -> None:
+        """The first proposal belongs to the opening: there is nothing to undo yet."""
+        self._take(proposed)
+        self._document.begin(with_bands(self._document.study, proposed.proposal.bands))
+
+    def _take_as_edit(self, text: str, proposed: _Proposed) -> None:
+        self._take(proposed)
+        bands = proposed.proposal.bands
+        self._document.change(text, with_bands(self._document.study, bands))
+        self._read_fast(self._document.study.bands)  # also when the lines came out the same
+
+    def _take(self, proposed: _Proposed) -> None:
+        self._proposed = proposed
+        self.sky_changed.emit(proposed.veil)
+        self.rivals_changed.emit(proposed.proposal.rivals)
+        self.doubt_changed.emit(proposed.proposal.reason or "")
+
+    def _on_study(self, before: object, after: object) -> None:
+        bands = self._document.study.bands
+        if bands is not None and bands != getattr(before, "bands", None):
+            self._read_fast(bands)
+
+    def _read_fast(self, bands: Bands | None) -> None:
+        if bands is None or self._proposed is None:
+            return
+        self._careful.cancel()
+        self.readings = self._proposed.stats.read(bands)
+        self.readings_changed.emit(self.readings)
+        self._rest.start()
+
+    def _read_with_care(self) -> None:
+        bands, proposed = self._document.study.bands, self._proposed
+        if bands is None or proposed is None or self.opened is None:
+            return
+        photo = self.opened.photo
+        moved = bands.horizon != proposed.proposal.bands.horizon
+
+        def work(progress: Progress, should_stop: ShouldStop) -> _Read:
+            now = proposed
+            if moved:  # the sky ends elsewhere, so other pixels count
+                now = _proposing(photo, bands.count, bands.horizon)(progress, should_stop)
+            sky = now.proposal.sky
+            readings = read_bands(photo, sky, bands, progress=progress, should_stop=should_stop)
+            return _Read(readings, now)
+
+        self._careful.run(work, self._show_careful)
+
+    def _show_careful(self, read: _Read) -> None:
+        if read.proposed is not self._proposed:
+            self._proposed = read.proposed
+            self.sky_changed.emit(read.proposed.veil)
+        self.readings = read.readings
+        self.readings_changed.emit(self.readings)
+
+
+def _proposing(photo: Photo, count: int | None, horizon: float | None) -> Work:
+    def work(progress: Progress, should_stop: ShouldStop) -> _Proposed:
+        proposal = propose(
+            photo, count=count, horizon=horizon, progress=progress, should_stop=should_stop
+        )
+        return _with_sky(photo, proposal)
+
+    return work
+
+
+def _with_sky(photo: Photo, proposal: Proposal) -> _Proposed:
+    # Below the horizon the canvas lays its own veil, which moves with the line.
+    clear = proposal.sky.copy()
+    clear[round(proposal.bands.horizon * clear.shape[0]) :] = True
+    veil = None if clear.all() else Pyramid.of(veil_of(clear, WALL, VEIL_SHARE))
+    return _Proposed(proposal, BandStats(photo, proposal.sky), veil)

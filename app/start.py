@@ -1,0 +1,35 @@
+"""The application object and its window; imported only once a window is wanted."""
+
+from __future__ import annotations
+
+import logging
+import sys
+from concurrent.futures import Future
+from pathlib import Path
+
+from PySide6.QtWidgets import QApplication
+
+from app.window import Window
+from core.photo import Photo
+
+
+def run_window(photo: Future[Photo], path: Path | None, sample: str | None) -> int:
+    """Show the window with a photo whose opening has begun; returns when it is closed.
+
+    Parameters
+    ----------
+    photo : Future of Photo
+    path : Path, optional
+        The file it comes from, for the list of recent files.
+    sample : str, optional
+        The sample scene it is.
+    """
+    logging.basicConfig(level=logging.WARNING, format="%(name)s: %(message)s")
+    app = QApplication(sys.argv[:1])
+    app.setApplicationName("gradewash")
+    app.setApplicationDisplayName("Gradewash")
+    app.setDesktopFileName("gradewash")
+    window = Window()
+    window.opener.open_early(photo, path, sample)
+    window.show()
+    return app.exec()

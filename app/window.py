@@ -1,0 +1,167 @@
+"""The main window: it puts the parts together and owns what belongs to the whole."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, QMimeData
+from PySide6.QtGui import (
+    QAction,
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeySequence,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
+
+from app.appearance import Appearance
+from app.document import Document
+from app.errors import install_hook
+from app.header import Header
+from app.help import fill_help_menu
+from app.menus import fill_look_menus, fill_study_menu, make_action
+from app.notices import NoticeBar, Notices
+from app.opening import Opener, can_open
+from app.pages import PAGES
+from app.pages.base import Menu, Page, Workspace
+from app.reader import Reader
+from app.recent import Recent
+from app.settings import Preferences, config_folder, read_json, write_json
+from app.tasks import cancel_all, wait_for_tasks
+from app.widgets.focus import FocusRing
+from core.i18n import translate
+
+_MENUS: tuple[Menu, ...] = ("study", "edit", "view", "help")
+
+
+class Window(QMainWindow):
+    """Header, notice bar and pages around one document."""
+
+    def __init__(self, folder: Path | None = None) -> None:
+        """`folder` keeps settings, recent files and the window's geometry."""
+        super().__init__()
+        self._folder = folder or config_folder()
+        self.preferences = Preferences(self._folder, self)
+        self._appearance = Appearance(self.preferences, self)
+        self.document = Document(self)
+        self.notices = Notices(self)
+        self.reader = Reader(self.document, self.notices, self)
+        self.opener = Opener(self.reader, Recent(self._folder), self.notices, self)
+        self.workspace = Workspace(
+            self.document, self.reader, self.preferences, self.notices, self.opener
+        )
+        self._pages: dict[int, Page] = {}
+        self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
+        install_hook(self.notices.problem)
+
+        undo = self.document.stack.createUndoAction(self, translate("menu", "&Undo"))
+        undo.setShortcut(QKeySequence(QKeySequence.StandardKey.Undo))
+        redo = self.document.stack.createRedoAction(self, translate("menu", "&Redo"))
+        redo.setShortcut(QKeySequence(QKeySequence.StandardKey.Redo))
+        self.header = Header(undo, redo, self)
+        self.notice_bar = NoticeBar(self.notices, self)
+        self._stack = QStackedWidget(self)
+        self._assemble()
+        self._fill_menus(undo, redo)
+        for kind in PAGES:
+            self.header.add_tab(kind.title())
+        self.header.page_chosen.connect(self.show_page)
+        self.document.study_changed.connect(lambda before, after: self._show_title())
+        self.document.unsaved_changed.connect(lambda unsaved: self._show_title())
+        self.setAcceptDrops(True)
+        self.setMinimumSize(960, 600)
+        self.resize(1366, 768)
+        self._restore_geometry()
+        self.show_page(0)
+        self._show_title()
+        self._focus_ring = FocusRing(self)
+
+    def show_page(self, index: int) -> None:
+        """Show a page; it is made when it is first shown."""
+        if index not in self._pages:
+            self._pages[index] = PAGES[index].make(self.workspace)
+            self._stack.addWidget(self._pages[index])
+        page = self._pages[index]
+        self._stack.setCurrentWidget(page)
+        self.header.show_page(index)
+        self._show_page_actions(page)
+
+    def page(self, key: str) -> Page:
+        """The page of a key, made if need be."""
+        index = next(i for i, kind in enumerate(PAGES) if kind.key == key)
+        if index not in self._pages:
+            self.show_page(index)
+        return self._pages[index]
+
+    # Putting together
+
+    def _assemble(self) -> None:
+        body = QWidget(self)
+        column = QVBoxLayout(body)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for part in (self.header, self.notice_bar):
+            column.addWidget(part)
+        column.addWidget(self._stack, 1)
+        self.setCentralWidget(body)
+
+    def _fill_menus(self, undo: QAction, redo: QAction) -> None:
+        edit, view = self.header.menu("edit"), self.header.menu("view")
+        fill_study_menu(self.header.menu("study"), self.opener, self.close)
+        paste_keys = QKeySequence.StandardKey.Paste
+        paste = make_action(
+            self, translate("menu", "&Paste a photo"), self.opener.paste, paste_keys
+        )
+        edit.addActions([undo, redo])
+        edit.addSeparator()
+        edit.addAction(paste)
+        edit.addSeparator()
+        self._marks = {"view": view.addSeparator()}
+        fill_look_menus(view, self.preferences)
+        fill_help_menu(self.header.menu("help"), self)
+
+    def _show_page_actions(self, page: Page) -> None:
+        for name in _MENUS:
+            menu = self.header.menu(name)
+            for action in self._page_actions[name]:
+                menu.removeAction(action)
+            self._page_actions[name] = list(page.actions_for(name))
+            mark = self._marks.get(name)
+            for action in self._page_actions[name]:
+                menu.insertAction(mark, action)
+
+    def _show_title(self) -> None:
+        title, unsaved = self.document.study.title, self.document.unsaved
+        self.header.show_title(title, unsaved)
+        name = translate("window", "Gradewash")
+        self.setWindowTitle(f"{title}[*] - {name}" if title else f"{name}[*]")
+        self.setWindowModified(unsaved)
+
+    # Qt
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._appearance.set_window_width(self.width())
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if can_open(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        mime: QMimeData = event.mimeData()
+        if self.opener.open_mime(mime):
+            event.acceptProposedAction()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        geometry = bytes(self.saveGeometry().toHex().data()).decode("ascii")
+        write_json({"geometry": geometry}, self._folder / "window.json")
+        cancel_all()
+        wait_for_tasks()
+        self._focus_ring.stop()
+        super().closeEvent(event)
+
+    def _restore_geometry(self) -> None:
+        geometry = read_json(self._folder / "window.json").get("geometry")
+        if isinstance(geometry, str):
+            self.restoreGeometry(QByteArray.fromHex(geometry.encode("ascii", "replace")))
