@@ -15,6 +15,7 @@ import tempfile
 from pathlib import Path
 
 from fontTools.merge import Merger
+from fontTools.subset import Options, Subsetter
 from fontTools.ttLib import TTFont
 
 FAMILY = "Atkinson Hyperlegible Next"
@@ -26,10 +27,19 @@ def build(package: Path, target: Path) -> None:
     for weight, style in WEIGHTS.items():
         with tempfile.TemporaryDirectory() as folder:
             parts = []
+            taken: set[int] = set()
             for subset in ("latin", "latin-ext"):
                 name = f"atkinson-hyperlegible-next-{subset}-{weight}-normal"
                 font = TTFont(package / "files" / f"{name}.woff")
                 font.flavor = None
+                # A letter in both would come out as a second glyph that no code points to, and
+                # text copied from a PDF would lack it.
+                letters = set(font.getBestCmap()) - taken
+                taken |= letters
+                options = Options(layout_features=["*"], glyph_names=True, notdef_outline=True)
+                subsetter = Subsetter(options)
+                subsetter.populate(unicodes=letters)
+                subsetter.subset(font)
                 parts.append(str(Path(folder) / f"{name}.ttf"))
                 font.save(parts[-1])
             merged = Merger().merge(parts)

@@ -31,3 +31,17 @@ def no_work_left(request: pytest.FixtureRequest) -> Iterator[None]:
 
     cancel_all()
     assert wait_for_tasks(), "a task still runs after the test"
+
+
+@pytest.fixture(autouse=True)
+def plain_look(request: pytest.FixtureRequest) -> None:
+    """Tests that use Qt begin in the light theme at 100 %, with the program's own typeface."""
+    if not {"qtbot", "qapp"} & set(request.fixturenames):
+        return
+    app = request.getfixturevalue("qapp")
+    from app.fonts import load_fonts
+    from app.look import Look, apply_look, look
+
+    assert load_fonts()
+    if look() != Look() or not app.styleSheet():
+        apply_look(app, Look())
