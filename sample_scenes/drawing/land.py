@@ -60,7 +60,8 @@ class Silhouette:
         half = tall * 0.17 * across * rng.uniform(0.8, 1.2)
         lean = rng.normal(0, 0.015) * tall * across
         tiers = max(8, round(tall * self.rows / 14))
-        self.stroke([(x, foot), (x + lean, foot - tall)], max(1.0, tall * self.rows * 0.012))
+        trunk = tall * 0.010 * across
+        self.shape([(x - trunk, foot), (x + lean, foot - tall * 1.03), (x + trunk, foot)])
         for i in range(tiers):
             up = i / tiers
             reach = half * (1 - up) ** 0.9 + 0.0006
@@ -122,6 +123,19 @@ def lay(picture: Field, cover: Field, colour: Field | tuple[float, float, float]
     """Paint `colour` (sRGB 0..1) over the picture where `cover` says, in place."""
     amount = cover[:, :, None]
     picture += amount * (np.asarray(colour) - picture)
+
+
+def mirrored(cover: Field, line: float, rng: np.random.Generator) -> Field:
+    """What water at `line` (a fraction of the height) shows of a silhouette above it."""
+    rows, columns = cover.shape
+    top = round(line * rows)
+    depth = min(rows - top, top)
+    waves = fractal((depth, columns), rng, slope=1.5, stretch=10, coarsest=10)
+    across = np.arange(columns) + 2.5 * waves
+    down = np.broadcast_to(top - 1 - np.arange(depth)[:, None] + 1.5 * waves, across.shape)
+    shown = np.zeros_like(cover)
+    shown[top : top + depth] = ndimage.map_coordinates(cover, [down, across], order=1)
+    return shown
 
 
 def mist(picture: Field, centre: float, spread: float, colour: Field, strength: float) -> None:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from skimage.color import lab2rgb
 
-from sample_scenes.drawing.land import Silhouette, hill, lay, mist, water
+from sample_scenes.drawing.land import Silhouette, hill, lay, mirrored, mist, water
 from sample_scenes.drawing.noise import Field, fractal
 from sample_scenes.drawing.sky import Cloud
 
@@ -90,7 +90,7 @@ def fell_land(picture: Field, ink: Silhouette, rng: np.random.Generator) -> Fiel
     lay(picture, near, textured(shape, rng, (30, -17, 22), 5.0))
     for _ in range(26):
         ink.pine(rng, rng.uniform(0.0, 0.34), rng.uniform(0.90, 0.97), rng.uniform(0.05, 0.10))
-    lay(picture, ink.cover(), textured(shape, rng, (17, -10, 8), 3))
+    lay(picture, ink.cover(), textured(shape, rng, (19, -14, 14), 3))
     return np.maximum(far, middle)
 
 
@@ -140,14 +140,28 @@ def quay_land(picture: Field, ink: Silhouette, rng: np.random.Generator) -> Fiel
     far = hill(shape, rng, 0.712, 0.010, lumps=2, slope=2.8)
     lay(picture, far, rgb(50, 0, -4))
     water(picture, rng, 0.72, dim=0.66, tint=(0.24, 0.26, 0.28), ripple=0.7)
-    ink.shape([(0.0, 0.80), (0.40, 0.795), (0.43, 0.835), (0.0, 0.86)])
-    for i in range(8):
-        ink.stroke([(0.03 + 0.052 * i, 0.80), (0.03 + 0.052 * i, 0.925 - 0.006 * i)], 7)
-    ink.shape([(0.62, 0.835), (0.635, 0.862), (0.765, 0.862), (0.785, 0.828), (0.70, 0.842)])
-    ink.stroke([(0.705, 0.842), (0.705, 0.735)], 4)
-    ink.stroke([(0.705, 0.740), (0.780, 0.830)], 1.3)
-    ink.stroke([(0.705, 0.740), (0.628, 0.836)], 1.3)
-    lay(picture, ink.cover(), rgb(22, 0, -2))
+    # A jetty on piles, and a fishing boat at its mooring; the fog takes their contrast.
+    ink.shape([(0.0, 0.812), (0.395, 0.806), (0.395, 0.826), (0.0, 0.836)])
+    for i in range(9):
+        x = 0.022 + 0.045 * i
+        ink.stroke([(x, 0.785), (x, 0.888 - 0.004 * i)], 7)
+    ink.stroke([(0.0, 0.787), (0.385, 0.783)], 2)
+    jetty = ink.cover()
+    boat = Silhouette(shape)
+    keel = np.linspace(0, 1, 24)
+    hull = [(0.612 + 0.178 * t, 0.826 - 0.022 * t**3 + 0.018 * np.sin(np.pi * t)) for t in keel]
+    hull += [(0.778 - 0.150 * t, 0.866 - 0.020 * t**6) for t in keel]
+    boat.shape(hull)
+    boat.shape([(0.640, 0.842), (0.645, 0.795), (0.684, 0.795), (0.690, 0.846)])
+    boat.stroke([(0.722, 0.845), (0.722, 0.728)], 4)
+    boat.stroke([(0.722, 0.732), (0.788, 0.806)], 1.3)
+    boat.stroke([(0.722, 0.732), (0.645, 0.797)], 1.3)
+    boat.stroke([(0.722, 0.800), (0.662, 0.762)], 2.5)
+    moored = boat.cover()
+    lay(picture, 0.30 * mirrored(jetty, 0.872, rng), rgb(40, 0, -2))
+    lay(picture, 0.40 * mirrored(moored, 0.864, rng), rgb(40, 0, -2))
+    lay(picture, jetty, rgb(33, 0, -3))
+    lay(picture, moored, rgb(38, 0, -3))
     return np.maximum(sea, far)
 
 
@@ -159,7 +173,7 @@ def pines_land(picture: Field, ink: Silhouette, rng: np.random.Generator) -> Fie
     lay(picture, near, rgb(9, -2, -5))
     for _ in range(90):
         x = rng.uniform(-0.02, 1.02)
-        ink.pine(rng, x, rng.uniform(0.86, 0.90), rng.uniform(0.035, 0.075))
+        ink.pine(rng, x, rng.uniform(0.878, 0.90), rng.uniform(0.045, 0.085))
     for x, tall in ((0.075, 0.30), (0.135, 0.22), (0.93, 0.36), (0.865, 0.24), (0.985, 0.20)):
         ink.pine(rng, x, 0.90, tall)
     cover = ink.cover()
@@ -188,7 +202,7 @@ SCENES = (
         size=WIDE,
         lines=(0.150, 0.290, 0.410, 0.510),
         horizon=0.60,
-        bands=((39, 25, -48), (54, 26, -38), (66, 30, -15), (73, 28, 15), (78, 18, 42)),
+        bands=((39, 25, -48), (53, 24, -35), (65, 27, -5), (71, 25, 16), (75, 18, 38)),
         land=lake_land,
         finish=lake_finish,
         clouds=(
@@ -198,7 +212,7 @@ SCENES = (
                 0.14, 0.10, 0.16, (58, 24, -36), (45, 22, -44), stretch=6, soft=1.6, strength=0.6
             ),
         ),
-        glows=(Glow((0.36, 0.62), (0.22, 0.16), (9, 2, 16)),),
+        glows=(Glow((0.36, 0.62), (0.22, 0.16), (6, 1, 12)),),
     ),
     Scene(
         name="fell",
