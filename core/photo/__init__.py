@@ -14,5 +14,6 @@ from __future__ import annotations
 from core.photo.decoded import MAX_PIXELS
 from core.photo.model import Photo
 from core.photo.open import WORK_PIXELS, open_full, open_photo
+from core.photo.private import strip_private
 
-__all__ = ["MAX_PIXELS", "WORK_PIXELS", "Photo", "open_full", "open_photo"]
+__all__ = ["MAX_PIXELS", "WORK_PIXELS", "Photo", "open_full", "open_photo", "strip_private"]

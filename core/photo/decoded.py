@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-import threading
-import warnings
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Any, Literal
 
@@ -150,31 +147,3 @@ def from_image(image: Image.Image) -> tuple[Callable[[int, int], NDArray[Any]], 
         return array[..., np.newaxis] if array.ndim == 2 else array
 
     return rows, model, alpha
-
-
-_quiet_lock = threading.Lock()
-_quiet_depth = 0
-_quiet_saved: Any = None
-
-
-@contextmanager
-def quiet() -> Iterator[None]:
-    """No warnings of the decoders: damage is told by a sentence, or does not matter.
-
-    Python's own `catch_warnings` restores the filters wrongly when two threads overlap in it,
-    so the outermost of ours saves and restores them.
-    """
-    global _quiet_depth, _quiet_saved
-    with _quiet_lock:
-        if _quiet_depth == 0:
-            _quiet_saved = warnings.catch_warnings()
-            _quiet_saved.__enter__()
-            warnings.simplefilter("ignore")
-        _quiet_depth += 1
-    try:
-        yield
-    finally:
-        with _quiet_lock:
-            _quiet_depth -= 1
-            if _quiet_depth == 0:
-                _quiet_saved.__exit__(None, None, None)

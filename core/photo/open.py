@@ -9,12 +9,13 @@ from typing import IO
 from core.errors import Cancelled, PhotoError
 from core.i18n import translate
 from core.photo.boxes import read_avif, read_heif
-from core.photo.decoded import Decoded, damaged, quiet
+from core.photo.decoded import Decoded, damaged
 from core.photo.finish import finish
 from core.photo.jpeg import read_jpeg
 from core.photo.model import Photo
 from core.photo.plain import read_bmp, read_gif, read_webp
 from core.photo.png import read_png
+from core.photo.quiet import quiet, silent_stderr
 from core.photo.sniff import kind_of
 from core.photo.tiff import read_tiff
 from core.progress import Progress, ShouldStop, step
@@ -148,7 +149,8 @@ def _decode_stream(stream: IO[bytes], size: int, max_work_pixels: int) -> Decode
             translate("photo", "This file is too large to open: save a smaller copy as a JPEG.")
         )
     if kind == "tiff":
-        return read_tiff(stream)
+        with silent_stderr():
+            return read_tiff(stream)
     data = stream.read()
     if kind == "jpeg":
         return read_jpeg(data, max_work_pixels)

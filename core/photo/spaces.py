@@ -60,7 +60,9 @@ def primaries_to_XYZ_D50(
     return np.asarray(adapt_to_D50(white_XYZ) @ (columns * strengths), dtype=np.float64)
 
 
-XYZ_D50_TO_LINEAR: Floats = np.linalg.inv(primaries_to_XYZ_D50(BT709, D65))
+XYZ_D50_TO_LINEAR: Floats = np.asarray(
+    np.linalg.inv(primaries_to_XYZ_D50(BT709, D65)), dtype=np.float64
+)
 """3x3 matrix from XYZ under D50 to linear light with sRGB's primaries."""
 
 
