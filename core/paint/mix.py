@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from math import gcd
 
 from core.paint.box import Box
-from core.paint.measured import FULL_LOAD_ML, load_Lab
+from core.paint.measured import FULL_LOAD_ML, load_Lab, paper_Lab
 from core.reading import ColourReading, read_colour
 
 Triple = tuple[float, float, float]
@@ -19,7 +19,7 @@ class Mix:
     Attributes
     ----------
     parts : tuple of (paint key, parts)
-        Whole numbers, the greatest first.
+        Whole numbers, the greatest first; empty for bare paper.
     load_ml : float
         All paint on a swatch together, in the dataset's millilitres; 0..0.16.
     Lab : tuple of 3 floats
@@ -42,8 +42,8 @@ class Mix:
 
     @property
     def load_ml_per_unit(self) -> float:
-        """Load of one part."""
-        return self.load_ml / self.total
+        """Load of one part; 0 for bare paper."""
+        return self.load_ml / self.total if self.parts else 0.0
 
     @property
     def loads_ml(self) -> dict[str, float]:
@@ -52,12 +52,17 @@ class Mix:
 
     def share(self, key: str) -> float:
         """A paint's share of all parts, 0..1; 0 when it is not in the mix."""
-        return dict(self.parts).get(key, 0) / self.total
+        return dict(self.parts).get(key, 0) / max(self.total, 1)
 
     @property
     def colour(self) -> ColourReading:
         """The dried wash on every scale."""
         return read_colour(self.Lab)
+
+
+def bare_paper() -> Mix:
+    """No paint at all: the paper left white."""
+    return Mix((), 0.0, paper_Lab())
 
 
 def make_mix(box: Box, parts: dict[str, int], load_ml: float) -> Mix:

@@ -144,16 +144,32 @@ def _refine_size(
     total_log = -np.take_along_axis(push, take, axis=1).ravel()
     near = np.log(np.exp(log_load).sum(axis=1))[starts]
     total_log = np.minimum(np.clip(total_log, near - 1.5, near + 1.5), _FULL_LOG)
-    total_log, Lab = _best_load(paints[starts], log_ways[way], total_log, targets[starts])
+    total_log, Lab = best_load(paints[starts], log_ways[way], total_log, targets[starts])
     parts = np.zeros((len(way), 13), dtype=np.int64)
     np.put_along_axis(parts, paints[starts], ways[way], axis=1)
     return Found(chosen[starts], parts, np.exp(total_log), Lab, delta_E_2000(Lab, targets[starts]))
 
 
-def _best_load(
+def best_load(
     paints: NDArray[np.int64], log_shares: Floats, total_log: Floats, targets: Floats
 ) -> tuple[Floats, Floats]:
-    """The load that serves fixed parts best, by damped Newton steps along one line."""
+    """The load that serves fixed parts best, by damped Newton steps along one line.
+
+    Parameters
+    ----------
+    paints : ndarray, shape (n, size), int
+        Rows of the measured data.
+    log_shares : ndarray, shape (n, size), float
+        Logarithm of each paint's share.
+    total_log : ndarray, shape (n,), float
+        Logarithm of a first guess of the load.
+    targets : ndarray, shape (n, 3), float
+
+    Returns
+    -------
+    total_log : ndarray, shape (n,), float
+    Lab : ndarray, shape (n, 3), float
+    """
     metric = local_metric(targets)
     shares = np.exp(log_shares)
 

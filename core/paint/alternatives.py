@@ -1,0 +1,147 @@
+"""Other mixes for a band, and why to prefer or avoid them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from core.paint.box import Box
+from core.paint.catalogue import Group
+from core.paint.classroom import Built
+from core.paint.compare import TOUCHY_DELTA_E, PaintCompared, compare_group, one_part_more
+from core.paint.mix import Mix
+from core.paint.planned import Alternative, PlannedMix, Reason, ReasonCode
+from core.reading import ColourReading
+
+MOST = 3
+CLOSER_BY, FORGIVING_BY, FEWER_PARTS_BY = 0.8, 2.0, 2
+WORSE_AT_MOST = 2.5
+"""Delta E 2000 an alternative may be further off than the chosen mix."""
+
+
+def alternatives(
+    box: Box,
+    target: ColourReading,
+    chosen: PlannedMix,
+    others: Sequence[PlannedMix],
+) -> tuple[Alternative, ...]:
+    """Up to three other mixes: first those to prefer for a reason, then one to avoid.
+
+    Parameters
+    ----------
+    box : Box
+    target : ColourReading
+    chosen : PlannedMix
+        The band's mix.
+    others : sequence of PlannedMix
+        Built as a teacher would, best first; the chosen one among them is passed over.
+    """
+    found: list[Alternative] = []
+    for other in others:
+        if set(other.mix.keys) == set(chosen.mix.keys) or other.verdict == "far":
+            continue
+        if other.delta_E_2000 > chosen.delta_E_2000 + WORSE_AT_MOST:
+            continue
+        good, bad = _for(box, chosen, other), _against(box, other)
+        if good and not bad:
+            found.append(Alternative(other, True, (*good, *_remarks(box, chosen, other))[:3]))
+        if len(found) == MOST - 1:
+            break
+    return tuple(found)
+
+
+def _for(box: Box, chosen: PlannedMix, other: PlannedMix) -> list[Reason]:
+    reasons: list[Reason] = []
+    if other.delta_E_2000 < chosen.delta_E_2000 - CLOSER_BY:
+        reasons.append(Reason("closer"))
+    if len(other.mix.parts) < len(chosen.mix.parts):
+        reasons.append(Reason("fewer paints"))
+    elif other.mix.total <= chosen.mix.total - FEWER_PARTS_BY:
+        reasons.append(Reason("fewer parts"))
+    if touchiness(box, other.mix) <= touchiness(box, chosen.mix) - FORGIVING_BY:
+        reasons.append(Reason("forgiving"))
+    return reasons
+
+
+def _against(box: Box, other: PlannedMix) -> list[Reason]:
+    strong = tuple(key for key in other.mix.keys if box.paint(key).is_strong)
+    touchy = [key for key in strong if one_part_more(box, other.mix, key) > TOUCHY_DELTA_E]
+    return [Reason("one part too many", tuple(touchy))] if touchy else []
+
+
+def _remarks(box: Box, chosen: PlannedMix, other: PlannedMix) -> list[Reason]:
+    """What to know of paints that only the other mix holds."""
+    remarks: list[Reason] = []
+    new = [key for key in other.mix.keys if key not in chosen.mix.keys]
+    for key in new:
+        paint = box.paint(key)
+        if paint.granulation == "high":
+            remarks.append(Reason("granulates", (key,)))
+        if paint.transparency == "opaque":
+            remarks.append(Reason("covers", (key,)))
+    return remarks
+
+
+def touchiness(box: Box, mix: Mix) -> float:
+    """Delta E 2000 of the worst single part too much."""
+    return max((one_part_more(box, mix, key) for key in mix.keys), default=0.0)
+
+
+def to_avoid(
+    box: Box, target: ColourReading, chosen: PlannedMix, allowed: frozenset[str]
+) -> tuple[PaintCompared, tuple[Reason, ...]] | None:
+    """The relative of the mix's main paint that tempts and fails, with what goes wrong.
+
+    Parameters
+    ----------
+    allowed : frozenset of str
+        Paints that may be used at all.
+    """
+    group = main_group(box, chosen.mix)
+    if group is None:
+        return None
+    worst: tuple[PaintCompared, tuple[Reason, ...]] | None = None
+    for compared in compare_group(box, group, target, chosen.mix):
+        if compared.paint in chosen.mix.keys or compared.paint not in allowed:
+            continue
+        reasons = tuple(_faults(box, compared, chosen))
+        if not reasons:
+            continue
+        if worst is None or compared.delta_E_2000 > worst[0].delta_E_2000:
+            worst = (compared, reasons)
+    return worst
+
+
+def main_group(box: Box, mix: Mix) -> Group | None:
+    """The group whose choice matters: the blues where there is one, else the largest part's."""
+    groups = [box.paint(key).group for key in mix.keys]
+    if not groups:
+        return None
+    return "blue" if "blue" in groups else groups[0]
+
+
+def _faults(box: Box, compared: PaintCompared, chosen: PlannedMix) -> list[Reason]:
+    reasons: list[Reason] = []
+    paint = compared.paint
+    strong = box.paint(paint).is_strong
+    if strong and compared.one_part_more > TOUCHY_DELTA_E:
+        reasons.append(Reason("one part too many", (paint,)))
+    if compared.delta_E_2000 > chosen.delta_E_2000 + CLOSER_BY:
+        if compared.too is not None:
+            reasons.append(Reason("too hue", (paint,), compared.too))
+        codes: tuple[ReasonCode, ...] = tuple(
+            fault for fault in compared.faults if fault != "too strong"
+        )
+        reasons.extend(Reason(code, (paint,)) for code in codes)
+    return reasons[:3]
+
+
+def built_differently(built: Sequence[Built]) -> list[Built]:
+    """The best mix of every set of paints, keeping the order."""
+    seen: set[frozenset[str]] = set()
+    kept = []
+    for item in built:
+        key = frozenset(item.mix.keys)
+        if key not in seen:
+            seen.add(key)
+            kept.append(item)
+    return kept

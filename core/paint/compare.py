@@ -1,0 +1,153 @@
+"""The box's paints of one group side by side: which blue, and why."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from core.colour import delta_E_2000
+from core.paint.box import Box
+from core.paint.catalogue import Group, Paint
+from core.paint.measured import FULL_LOAD_ML, load_Lab, measured_paints
+from core.paint.mix import Mix, make_mix
+from core.paint.refine import refine
+from core.paint.shortfall import Shortfall, Verdict, leans_towards, shortfall, verdict
+from core.reading import ColourReading
+
+Fault = Literal["too weak", "too strong", "too dark", "too light", "too dull", "too intense"]
+
+TOUCHY_DELTA_E = 6.0
+"""A change by one part beyond this is more than a class will overlook."""
+
+HUE_SEEN, VALUE_SEEN, CHROMA_SEEN = 3.0, 0.4, 1.0
+"""From here a fault is named: CIELAB units of hue, Munsell value, Munsell chroma."""
+
+
+@dataclass(frozen=True)
+class PaintCompared:
+    """One paint in the role it would play for a band.
+
+    Attributes
+    ----------
+    paint : str
+        Paint key.
+    mix : Mix
+        The best it does: alone, or in the place of its relative in the band's mix.
+    delta_E_2000 : float
+    verdict : Verdict
+    faults : tuple of Fault
+        What is wrong with the best it does.
+    too : str or None
+        The main hue it errs towards ("violet"), when the eye would notice.
+    one_part_more : float
+        Delta E 2000 between the mix and the mix with one part more of this paint.
+    """
+
+    paint: str
+    mix: Mix
+    delta_E_2000: float
+    verdict: Verdict
+    faults: tuple[Fault, ...]
+    too: str | None
+    one_part_more: float
+
+
+def compare_group(
+    box: Box, group: Group, target: ColourReading, mix: Mix | None = None
+) -> tuple[PaintCompared, ...]:
+    """Every paint of a group in the same role, the closest first.
+
+    Parameters
+    ----------
+    box : Box
+    group : Group
+    target : ColourReading
+        The band.
+    mix : Mix, optional
+        The band's mix: its paint of the group is exchanged. Without one, or when it holds no
+        paint of the group, each paint is tried alone.
+    """
+    members = [paint for paint in box.paints if paint.group == group]
+    if not members:
+        return ()
+    place = [key for key in (mix.keys if mix else ()) if box.paint(key).group == group]
+    others = [key for key in (mix.keys if mix else ()) if key not in place] if place else []
+    tried = [make_best(box, [paint.key, *others], target, mix) for paint in members]
+    compared = [judge(box, paint, best, target) for paint, best in zip(members, tried, strict=True)]
+    return tuple(sorted(compared, key=lambda item: item.delta_E_2000))
+
+
+def make_best(box: Box, keys: list[str], target: ColourReading, like: Mix | None) -> Mix:
+    """The whole parts of given paints that come nearest a colour, few parts preferred.
+
+    Parameters
+    ----------
+    box : Box
+    keys : list of str
+        Paints that must all be used; two standing in for one measured paint count as one.
+    target : ColourReading
+    like : Mix or None
+        A mix to begin from.
+    """
+    data = measured_paints()
+    names: dict[int, str] = {}
+    for key in keys:
+        names.setdefault(data.index(box.paint(key).measured_as), key)
+    columns = tuple(sorted(names))
+    start = np.zeros((1, len(data.keys)))
+    total = like.load_ml if like is not None else 0.002
+    start[0, list(columns)] = total / len(columns)
+    found = refine([columns], start, np.array([target.Lab]), keep=12)
+    cost = found.delta_E + 0.1 * found.parts.sum(axis=1)
+    row = int(np.argmin(cost))
+    parts = {names[column]: int(found.parts[row, column]) for column in columns}
+    return make_mix(box, parts, float(found.load_ml[row]))
+
+
+def judge(box: Box, paint: Paint, mix: Mix, target: ColourReading) -> PaintCompared:
+    """Say what a mix lacks, and how it bears one part too much of a paint."""
+    difference = float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
+    short = shortfall(mix.colour, target)
+    return PaintCompared(
+        paint.key,
+        mix,
+        difference,
+        verdict(difference),
+        faults_of(short, mix),
+        too_hue(short, target),
+        one_part_more(box, mix, paint.key),
+    )
+
+
+def faults_of(short: Shortfall, mix: Mix) -> tuple[Fault, ...]:
+    """Faults of value and intensity, named when the eye would notice them."""
+    faults: list[Fault] = []
+    at_full = mix.load_ml >= FULL_LOAD_ML * 0.98
+    if short.value > VALUE_SEEN:
+        faults.append("too weak" if at_full else "too light")
+    elif short.value < -VALUE_SEEN:
+        faults.append("too dark")
+    if short.chroma > CHROMA_SEEN:
+        faults.append("too intense")
+    elif short.chroma < -CHROMA_SEEN:
+        faults.append("too dull")
+    return tuple(faults)
+
+
+def too_hue(short: Shortfall, target: ColourReading) -> str | None:
+    """The main hue a mix errs towards, when the eye would notice."""
+    if short.hue_deg is None or abs(short.hue_Lab) < HUE_SEEN or target.hue.wheel_deg is None:
+        return None
+    return leans_towards(target.hue.wheel_deg, short.hue_deg)
+
+
+def one_part_more(box: Box, mix: Mix, key: str) -> float:
+    """Delta E 2000 that one part too much of a paint makes; 0 when the mix lacks the paint."""
+    if key not in mix.keys:
+        return 0.0
+    loads = mix.loads_ml
+    loads[key] += mix.load_ml_per_unit
+    spoiled = load_Lab(box.load_vector(loads))
+    return float(delta_E_2000(spoiled, np.array(mix.Lab)))

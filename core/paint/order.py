@@ -1,0 +1,143 @@
+"""The order of work on a wet sheet, and how long each stage lasts.
+
+Times are ranges from painters' own trials and depend on paper, water and the room; the shine on
+the sheet decides, not the clock.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from core.paint.hues import turn
+from core.paint.mix import Mix
+from core.paint.roles import GREY_BASE_DEG
+
+Kind = Literal["graded", "variegated", "flat"]
+Stage = Literal["tape", "mix", "wet", "lay", "rinse", "stop", "dry", "peel"]
+
+SHINE_MIN = (1, 10)
+"""Minutes a wetted sheet keeps its shine, in which washes may run into each other."""
+
+DANGER_MIN = (5, 20)
+"""Minutes in which it is matt but still cool: a wet brush now leaves a bloom."""
+
+DRY_MIN = (15, 60)
+"""Minutes until it is no longer cool to the hand."""
+
+RINSE_DEG = 75.0
+"""Between hues further apart on the wheel the brush is rinsed."""
+
+
+@dataclass(frozen=True)
+class WorkStep:
+    """One thing to do.
+
+    Attributes
+    ----------
+    stage : Stage
+    letters : tuple of str
+        Bands to lay, in this order; empty for other stages.
+    minutes : tuple of 2 ints or None
+        From and to.
+    """
+
+    stage: Stage
+    letters: tuple[str, ...] = ()
+    minutes: tuple[int, int] | None = None
+
+
+@dataclass(frozen=True)
+class Order:
+    """The whole order of work.
+
+    Attributes
+    ----------
+    kind : "flat", "graded" or "variegated"
+        One mix; one mix thinned downwards or upwards; different mixes running together.
+    steps : tuple of WorkStep
+    danger_minutes : tuple of 2 ints
+        When not to touch the sheet.
+    turn_sheet : bool
+        The first band lies at the bottom: working upside down lets the wash run from light
+        to dark.
+    """
+
+    kind: Kind
+    steps: tuple[WorkStep, ...]
+    danger_minutes: tuple[int, int]
+    turn_sheet: bool
+
+
+def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
+    """Plan the laying of some bands.
+
+    Parameters
+    ----------
+    letters : sequence of str
+        From the top down.
+    mixes : sequence of Mix, same length
+
+    Notes
+    -----
+    Clean and light colours go first and the brush is rinsed before a distant hue; each band is
+    laid beside one that is already wet (common practice).
+    """
+    kind = _kind(mixes)
+    laying = _laying_order(mixes)
+    groups = _groups(laying, mixes)
+    steps = [WorkStep("tape"), WorkStep("mix"), WorkStep("wet", minutes=SHINE_MIN)]
+    for number, group in enumerate(groups):
+        if number:
+            steps.append(WorkStep("rinse"))
+        steps.append(WorkStep("lay", tuple(letters[i] for i in group)))
+    steps += [
+        WorkStep("stop", minutes=DANGER_MIN),
+        WorkStep("dry", minutes=DRY_MIN),
+        WorkStep("peel"),
+    ]
+    turn_sheet = len(mixes) > 1 and bool(laying) and laying[0] == len(mixes) - 1
+    return Order(kind, tuple(steps), DANGER_MIN, turn_sheet)
+
+
+def _kind(mixes: Sequence[Mix]) -> Kind:
+    paints = {frozenset(mix.keys) for mix in mixes if mix.parts}
+    if len(mixes) <= 1:
+        return "flat"
+    return "graded" if len(paints) <= 1 else "variegated"
+
+
+def _laying_order(mixes: Sequence[Mix]) -> list[int]:
+    """The lightest band first, then whichever wet neighbour is the lighter."""
+    if not mixes:
+        return []
+    value = [mix.Lab[0] for mix in mixes]
+    first = max(range(len(mixes)), key=lambda i: value[i])
+    order, low, high = [first], first, first
+    while len(order) < len(mixes):
+        above = value[low - 1] if low > 0 else -1.0
+        below = value[high + 1] if high + 1 < len(mixes) else -1.0
+        if above >= below:
+            low -= 1
+            order.append(low)
+        else:
+            high += 1
+            order.append(high)
+    return order
+
+
+def _groups(laying: list[int], mixes: Sequence[Mix]) -> list[list[int]]:
+    groups: list[list[int]] = []
+    for index in laying:
+        if groups and _hues_apart(mixes[groups[-1][-1]], mixes[index]) <= RINSE_DEG:
+            groups[-1].append(index)
+        else:
+            groups.append([index])
+    return groups
+
+
+def _hues_apart(one: Mix, other: Mix) -> float:
+    angles = [mix.colour.hue.wheel_deg for mix in (one, other)]
+    start, end = (GREY_BASE_DEG if angle is None else angle for angle in angles)
+    return abs(turn(start, end))
