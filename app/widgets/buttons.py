@@ -75,6 +75,7 @@ class EdgeButton(QPushButton):
         ink = theme.ink
         if not self.isEnabled():
             pen = QPen(QColor(theme.edge), EDGE)
+            pen.setCapStyle(Qt.PenCapStyle.FlatCap)
             pen.setDashPattern([3.2, 2.4])
             painter.setPen(pen)
             painter.setBrush(QColor(theme.paper) if self._on_wall() else Qt.BrushStyle.NoBrush)

@@ -6,7 +6,15 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtGui import (
+    QColor,
+    QFontMetricsF,
+    QKeyEvent,
+    QPainter,
+    QPainterPath,
+    QPaintEvent,
+    QPen,
+)
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QSizePolicy, QWidget
 
 from app.look import look
@@ -17,7 +25,9 @@ _SIDE = 15
 
 
 class _Segment(QRadioButton):
-    """One choice; a radio button to a screen reader and to the arrow keys."""
+    """One choice; a radio button to a screen reader."""
+
+    moved = Signal(int)
 
     def __init__(self, text: str, parent: QWidget) -> None:
         super().__init__(text, parent)
@@ -34,6 +44,18 @@ class _Segment(QRadioButton):
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        step = {
+            Qt.Key.Key_Left: -1,
+            Qt.Key.Key_Up: -1,
+            Qt.Key.Key_Right: 1,
+            Qt.Key.Key_Down: 1,
+        }.get(Qt.Key(event.key()))
+        if step is None:
+            super().keyPressEvent(event)
+        else:
+            self.moved.emit(step)
 
     def enterEvent(self, event: object) -> None:
         self.update()
@@ -89,6 +111,7 @@ class SegmentedControl(QWidget):
             segment.setAccessibleDescription(name)
             segment.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
             segment.clicked.connect(lambda _checked=False, key=key: self.chosen.emit(key))
+            segment.moved.connect(self._move)
             self._group.addButton(segment)
             self._segments[key] = segment
             row.addWidget(segment)
@@ -101,6 +124,14 @@ class SegmentedControl(QWidget):
         policy = Qt.FocusPolicy.StrongFocus if checked else Qt.FocusPolicy.ClickFocus
         button.setFocusPolicy(policy)
         self.update()
+
+    def _move(self, step: int) -> None:
+        keys = list(self._segments)
+        place = keys.index(self.current) + step
+        if 0 <= place < len(keys):
+            self.set_chosen(keys[place])
+            self._segments[keys[place]].setFocus(Qt.FocusReason.TabFocusReason)
+            self.chosen.emit(keys[place])
 
     def set_chosen(self, key: str) -> None:
         """Show a key as chosen."""
@@ -124,6 +155,7 @@ class SegmentedControl(QWidget):
         frame = QRectF(self.rect()).adjusted(EDGE / 2, EDGE / 2, -EDGE / 2, -EDGE / 2)
         pen = QPen(QColor(theme.edge), EDGE)
         if not self.isEnabled():
+            pen.setCapStyle(Qt.PenCapStyle.FlatCap)
             pen.setDashPattern([3.2, 2.4])
         painter.setPen(pen)
         painter.setBrush(QColor(theme.raised))
