@@ -34,6 +34,8 @@ class Grid:
     fine : ndarray, shape (fine rows, fine columns, 3), float32
         The pixels looked at, in the working space: up to three along each side of a cell.
     fine_opaque : ndarray, shape (fine rows, fine columns), bool
+    sums : ndarray, shape (rows + 1, columns, 3), float32
+        Sums of `work` over the cells above.
     """
 
     work: Floats32
@@ -41,6 +43,7 @@ class Grid:
     opaque: NDArray[np.bool_]
     fine: Floats32
     fine_opaque: NDArray[np.bool_]
+    sums: Floats32
 
     @property
     def rows(self) -> int:
@@ -72,7 +75,9 @@ def make_grid(photo: Photo) -> Grid:
         fine_opaque = photo.opaque[np.ix_(down, across)]
     opaque = _means(fine_opaque.astype(np.float32), rows, columns) > 0.5
     texture = _means(steps, rows, columns)
-    return Grid(np.stack(cells, axis=-1), texture, opaque, work, fine_opaque)
+    cell_work = np.stack(cells, axis=-1)
+    sums = np.pad(np.cumsum(cell_work, axis=0), ((1, 0), (0, 0), (0, 0)))
+    return Grid(cell_work, texture, opaque, work, fine_opaque, sums)
 
 
 def _evenly(length: int, most: int) -> NDArray[np.intp]:

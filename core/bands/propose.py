@@ -102,12 +102,29 @@ def _part(progress: Progress | None, start: float, end: float) -> Progress | Non
 
 _RIVAL_SHARE, _RIVAL_WITHIN, _RIVAL_LEAST = 0.55, 8.0, 2.5
 
+_WHOLE = 0.985
+_DIM_LAND = 6.0
+"""When the whole picture seems to be sky, a step so strong is worth a question: land in mist or
+at night."""
+
+_BRIGHT_LAND = 15.0
+"""The same with the darker side above: snow, sand or a lit field below a dark sky."""
+
 
 def _rivals(found: list[Candidate]) -> list[Candidate]:
     """Candidates that come close to the first."""
     best = found[0]
     least = max(_RIVAL_SHARE * best.score, best.score - _RIVAL_WITHIN, _RIVAL_LEAST)
-    return [c for c in found[1:] if c.score > least and c.horizon >= MIN_BAND]
+    whole = best.horizon > _WHOLE
+    return [
+        c
+        for c in found[1:]
+        if c.horizon >= MIN_BAND and (c.score > least or (whole and _may_be_land(c)))
+    ]
+
+
+def _may_be_land(candidate: Candidate) -> bool:
+    return candidate.step > _DIM_LAND or candidate.step < -_BRIGHT_LAND
 
 
 _SAME_HORIZON = 0.08
@@ -119,7 +136,7 @@ def _at_horizon(found: list[Candidate], grid: Grid, horizon: float) -> Candidate
     if abs(near.horizon - horizon) <= _SAME_HORIZON and near.horizon < 1.0:
         return near
     level = np.full(grid.columns, min(grid.rows, math.ceil(horizon * grid.rows)), dtype=np.intp)
-    return Candidate(level, horizon, 0.0)
+    return Candidate(level, horizon, 0.0, 0.0)
 
 
 def _apart(lines: tuple[float, ...], horizon: float) -> tuple[float, ...]:
@@ -131,7 +148,7 @@ def _apart(lines: tuple[float, ...], horizon: float) -> tuple[float, ...]:
     return tuple(kept)
 
 
-_FAINT = 7.0
+_FAINT = 10.0
 """Score below which the end of the sky is faint."""
 
 _SIDEWAYS = 12.0
@@ -152,7 +169,7 @@ def _doubt(
         )
     if rivals:
         return translate("bands", "The sky may end at another height too: check the horizon line.")
-    if chosen is not None and chosen.horizon < 0.985 and chosen.score < _FAINT:
+    if chosen is not None and chosen.horizon < _WHOLE and chosen.score < _FAINT:
         return translate(
             "bands", "The land hardly stands out from the sky here: check the horizon line."
         )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -10,11 +10,13 @@ from numpy.typing import NDArray
 from core.bands.grid import Grid
 from core.bands.mixture import Mixture, fit_mixture
 from core.bands.skyline import (
+    DARK_ABOVE,
     Skyline,
     best_skyline,
+    edge_strengths,
     first_guesses,
     is_sky,
-    signed_edges,
+    steps_at,
 )
 from core.progress import Progress, ShouldStop, step
 
@@ -33,11 +35,15 @@ class Candidate:
         One height for the whole skyline, 0..1.
     score : float
         How well it parts the photo; larger is better, the units are the working space's.
+    step : float
+        Working-space units between what lies above and below it, over most of its length;
+        negative where the upper side is the darker; 0 for the whole picture.
     """
 
     skyline: Skyline
     horizon: float
     score: float
+    step: float
 
 
 _SKY_PARTS, _GROUND_PARTS = 3, 4
@@ -59,6 +65,12 @@ _SETTLE_STIFFNESS = 1.5
 _EDGE_REWARD = 3.0
 _STRONG_EDGE = 10.0
 
+_CLEAR = 8.0
+"""A score that needs no second look."""
+
+_LASTING = 10.0
+"""Working-space units of a step from sky to land that are no cloud's."""
+
 _INNER_EDGE = 0.3
 _TWINS = 0.03
 
@@ -74,11 +86,11 @@ def find_sky(
     The whole picture as sky is always among them. Candidates whose horizons nearly agree
     are one.
     """
-    edges = signed_edges(grid)
+    edges, unsigned = edge_strengths(grid)
     features = _features(grid)
     reward = (_EDGE_REWARD * np.minimum(edges / _STRONG_EDGE, 1.5)).astype(np.float32)
     found = [_candidate(grid, edges, np.full(grid.columns, grid.rows, dtype=np.intp))]
-    guesses = first_guesses(grid, edges)
+    guesses = first_guesses(grid, edges, unsigned)
     for number, guess in enumerate(guesses):
         step(number / len(guesses), progress, should_stop)
         skyline = _refine(grid, features, reward, guess)
@@ -91,13 +103,12 @@ def find_sky(
 def _minus_inner_edges(candidate: Candidate, found: list[Candidate]) -> Candidate:
     """Doubt a sky that holds another good skyline: what lies below land is water, not sky."""
     inner = [
-        other.score
+        other.score - _CLEAR
         for other in found
         if (other.skyline <= candidate.skyline + 1).all()
         and other.horizon < candidate.horizon - _TWINS
     ]
-    doubt = _INNER_EDGE * max([0.0, *inner])
-    return Candidate(candidate.skyline, candidate.horizon, candidate.score - doubt)
+    return replace(candidate, score=candidate.score - _INNER_EDGE * max([0.0, *inner]))
 
 
 def _features(grid: Grid) -> Floats32:
@@ -157,25 +168,25 @@ def _thinned(points: Floats32) -> Floats32:
 
 def _candidate(grid: Grid, edges: Floats32, skyline: Skyline) -> Candidate:
     horizon = float(np.quantile(skyline, 0.7)) / grid.rows
-    return Candidate(skyline, horizon, _score(grid, edges, skyline))
-
-
-def _score(grid: Grid, edges: Floats32, skyline: Skyline) -> float:
     share = float(skyline.mean()) / grid.rows
-    if share > 0.985:
-        return WHOLE_PICTURE
-    columns = np.arange(grid.columns)
-    along = np.minimum(edges[skyline, columns], 3 * _STRONG_EDGE)
+    above = is_sky(skyline, grid.rows)
+    if share > 0.985 or above.all():
+        return Candidate(skyline, horizon, WHOLE_PICTURE, 0.0)
+    if not above.any():
+        return Candidate(skyline, horizon, -np.inf, 0.0)
+    along = np.minimum(edges[skyline, np.arange(grid.columns)], 3 * _STRONG_EDGE)
     # A land's edge goes all the way; a cloud's is strong in places.
     edge = float(along.mean() + np.quantile(along, 0.3)) / 2
-    above = is_sky(skyline, grid.rows)
-    if not above.any() or above.all():
-        return -np.inf
+    broad = np.median(steps_at(grid, skyline, max(1, grid.rows // 18)), axis=0)
+    step = float(np.sqrt((broad**2).sum()) * np.sign(broad[0]))
+    # Below a cloud's edge the sky goes on as above it: little is left of the step farther off.
+    lasting = step if step > 0 else -DARK_ABOVE * step
     rough = np.log(grid.texture + 0.3)
     rougher_below = float(rough[~above].mean() - rough[above].mean())
-    jagged = float(np.abs(np.diff(skyline)).mean())
+    jagged = float(np.abs(np.diff(skyline)).mean()) if grid.columns > 1 else 0.0
     tiny = max(0.0, 0.12 - share) * 100
-    return edge + 2.5 * rougher_below - jagged - tiny
+    score = edge + 2.5 * rougher_below - jagged - tiny - 2 * max(0.0, _LASTING - lasting)
+    return Candidate(skyline, horizon, score, step)
 
 
 def _without_twins(candidates: list[Candidate]) -> list[Candidate]:

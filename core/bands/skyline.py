@@ -14,31 +14,41 @@ Skyline = NDArray[np.intp]
 _REACH = 3
 """Cells averaged above and below an edge."""
 
-_DARK_ABOVE = 0.25
+DARK_ABOVE = 0.25
 """Weight of an edge with the darker side above: the sky is mostly the brighter one."""
 
 
-def signed_edges(grid: Grid) -> Floats32:
+def edge_strengths(grid: Grid) -> tuple[Floats32, Floats32]:
     """How strong an edge lies above each cell.
 
     Returns
     -------
-    ndarray, shape (rows + 1, columns), float32
+    signed : ndarray, shape (rows + 1, columns), float32
         Distance in the working space between the colours above and below; small weight where
         the lower side is the brighter. The first and last row are 0: there is no other side.
+    unsigned : ndarray, shape (rows + 1, columns), float32
+        The same with full weight everywhere.
     """
-    rows = grid.rows
-    sums = np.zeros((rows + 1, grid.columns, 3), dtype=np.float32)
-    np.cumsum(grid.work, axis=0, out=sums[1:])
-    at = np.arange(rows + 1)
-    top, bottom = np.maximum(at - _REACH, 0), np.minimum(at + _REACH, rows)
-    above = (sums - sums[top]) / np.maximum(at - top, 1)[:, None, None]
-    below = (sums[bottom] - sums) / np.maximum(bottom - at, 1)[:, None, None]
-    step = above - below
-    strength = np.sqrt((step**2).sum(axis=-1))
-    strength *= np.where(step[..., 0] > 0, 1.0, _DARK_ABOVE)
-    strength[[0, -1]] = 0.0
-    return np.asarray(strength, dtype=np.float32)
+    step = np.stack([steps_at(grid, row, _REACH) for row in range(grid.rows + 1)])
+    unsigned = np.sqrt((step**2).sum(axis=-1))
+    unsigned[[0, -1]] = 0.0
+    signed = unsigned * np.where(step[..., 0] > 0, 1.0, DARK_ABOVE)
+    return signed.astype(np.float32), unsigned.astype(np.float32)
+
+
+def steps_at(grid: Grid, skyline: Skyline | int, reach: int) -> Floats32:
+    """Mean colour just above minus just below a skyline, shape (columns, 3).
+
+    `reach` is the number of cells averaged on either side; nearer to the top or bottom,
+    as many as there are.
+    """
+    columns = np.arange(grid.columns)
+    sums = grid.sums
+    top, bottom = np.maximum(skyline - reach, 0), np.minimum(skyline + reach, grid.rows)
+    here = sums[skyline, columns]
+    above = (here - sums[top, columns]) / np.reshape(np.maximum(skyline - top, 1), (-1, 1))
+    below = (sums[bottom, columns] - here) / np.reshape(np.maximum(bottom - skyline, 1), (-1, 1))
+    return np.asarray(above - below, dtype=np.float32)
 
 
 def best_skyline(gain: Floats32, edges: Floats32, *, stiffness: float) -> Skyline:
@@ -79,18 +89,21 @@ def best_skyline(gain: Floats32, edges: Floats32, *, stiffness: float) -> Skylin
     return skyline
 
 
-def first_guesses(grid: Grid, edges: Floats32, *, most_rows: int = 3) -> list[Skyline]:
+def first_guesses(grid: Grid, signed: Floats32, unsigned: Floats32) -> list[Skyline]:
     """Skylines to start a search from: some follow the first strong edge, some are level."""
-    guesses = [_first_strong_edge(edges, threshold) for threshold in (6.0, 12.0)]
-    rows = edges.mean(axis=1)
+    guesses = [_first_strong_edge(signed, threshold) for threshold in (6.0, 12.0)]
     quiet = max(2, grid.rows // 16)
-    for _ in range(most_rows):
-        at = int(np.argmax(rows))
-        if rows[at] <= 0:
-            break
-        guesses.append(np.full(grid.columns, at, dtype=np.intp))
-        rows[max(0, at - quiet) : at + quiet + 1] = 0
-    return guesses
+    levels: list[int] = []
+    for edges, wanted in ((signed, 3), (unsigned, 1)):
+        rows = edges.mean(axis=1)
+        for level in levels:
+            rows[max(0, level - quiet) : level + quiet + 1] = 0
+        for _ in range(wanted):
+            at = int(np.argmax(rows))
+            if rows[at] > 0:
+                levels.append(at)
+            rows[max(0, at - quiet) : at + quiet + 1] = 0
+    return guesses + [np.full(grid.columns, level, dtype=np.intp) for level in levels]
 
 
 def _first_strong_edge(edges: Floats32, threshold: float) -> Skyline:

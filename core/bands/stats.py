@@ -167,15 +167,16 @@ class BandStats:
         pixels = regions[:, :, 0].sum(axis=-1)
         heights = np.array([bottom - top for top, bottom in wanted])
         areas = heights[:, None] * np.append(self._areas, self._areas.sum())
-        least = np.maximum(0.5, LEAST_THIRD * areas)
-        least[:, 3] = 0.5
-        coloured = pixels >= least
+        # A line may run through the only row there is: a part of a pixel will do.
+        least = LEAST_THIRD * areas
+        least[:, 3] = 0.0
+        coloured = pixels > np.maximum(least, 1e-6)
         colours = iter(read_colours(Lab[coloured]))
         readings = []
         for i, (top, bottom) in enumerate(wanted):
             left, centre, right, whole = (next(colours) if has else None for has in coloured[i])
             count = float(pixels[i, 3])
-            clipped = float(self._between(self._clipped, top, bottom)) / max(count, 0.5)
+            clipped = float(self._between(self._clipped, top, bottom)) / max(count, 1e-6)
             readings.append(
                 BandReading(
                     letter="",
@@ -188,7 +189,7 @@ class BandStats:
                     spread=_spread(quartiles[:, i, 3]) if whole is not None else 0.0,
                     two_colours=whole is not None and self._two_colours(regions[i, 3]),
                     clipped_share=min(clipped, 1.0),
-                    pixel_share=min(count / max(float(areas[i, 3]), 0.5), 1.0),
+                    pixel_share=min(count / max(float(areas[i, 3]), 1e-6), 1.0),
                 )
             )
         return readings
