@@ -75,12 +75,13 @@ def test_icon_button_has_a_name(qtbot: QtBot) -> None:
 
 
 def test_unavailable_is_a_dashed_edge_not_only_a_paler_one(qtbot: QtBot) -> None:
-    button = EdgeButton("Show it all to me")
-    qtbot.addWidget(button)
-    button.resize(button.sizeHint())
+    page = QWidget()
+    qtbot.addWidget(page)
+    button = EdgeButton("Show it all to me", parent=page)
+    button.setGeometry(20, 20, button.sizeHint().width(), button.sizeHint().height())
 
     def edge_runs() -> int:
-        image = button.grab().toImage()
+        image = page.grab(button.geometry()).toImage()
         row = [image.pixelColor(x, 0).lightness() < 200 for x in range(10, image.width() - 10)]
         return sum(a != b for a, b in pairwise(row))
 
