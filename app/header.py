@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QAction, QFontMetricsF, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QMenuBar, QSizePolicy, QWidget
+from shiboken6 import isValid
 
 from app.look import look
 from app.look.space import HEADER, MARGIN, WITHIN
@@ -52,8 +53,8 @@ class Header(QWidget):
             self._row.addWidget(widget)
         self._row.addWidget(self._title, 1)
         self._row.addSpacing(12)
-        self._row.addWidget(_button(undo, "undo", self))
-        self._row.addWidget(_button(redo, "redo", self))
+        self._row.addWidget(_ActionButton(undo, "undo", self))
+        self._row.addWidget(_ActionButton(redo, "redo", self))
         self._fit()
 
     def menu(self, name: Menu) -> QMenu:
@@ -110,18 +111,21 @@ class Header(QWidget):
         self._rule.setStyleSheet(f"background: {look().theme.rule};")
 
 
-def _button(action: QAction, icon: str, parent: QWidget) -> IconButton:
+class _ActionButton(IconButton):
     """An action as an icon alone; its word and key are the tip."""
-    button = IconButton(icon, action.text(), parent)
-    button.clicked.connect(action.trigger)
 
-    def follow() -> None:
-        text = action.text().replace("&", "")
-        keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
-        button.setAccessibleName(text)
-        button.setEnabled(action.isEnabled())
-        button.setToolTip(f"{text} ({keys})" if keys else text)
+    def __init__(self, action: QAction, icon: str, parent: QWidget) -> None:
+        super().__init__(icon, action.text(), parent)
+        self._action = action
+        self.clicked.connect(action.trigger)
+        action.changed.connect(self._follow)
+        self._follow()
 
-    action.changed.connect(follow)
-    follow()
-    return button
+    def _follow(self) -> None:
+        if not isValid(self._action):
+            return  # an undo stack says so much while it is taken down
+        text = self._action.text().replace("&", "")
+        keys = self._action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+        self.setAccessibleName(text)
+        self.setEnabled(self._action.isEnabled())
+        self.setToolTip(f"{text} ({keys})" if keys else text)

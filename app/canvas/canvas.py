@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFocusEvent,
@@ -21,9 +21,10 @@ from app.canvas.furniture import Furniture
 from app.canvas.geometry import Drag, Viewport, edge_at
 from app.canvas.grip import PAD, Grip, RivalTag
 from app.canvas.images import Pyramid
-from app.canvas.layout import letter_rows
+from app.canvas.layout import LetterRow, letter_rows
 from app.canvas.painting import (
     DrawnLine,
+    letter_rect,
     paint_focus_ring,
     paint_letters,
     paint_lines,
@@ -37,7 +38,7 @@ from core.bands.lines import Bands
 from core.i18n import translate
 
 LEFT_GUTTER = 60
-RIGHT_GUTTER = 100
+RIGHT_GUTTER = 108
 MARGIN = 10
 BADGE_RADIUS = 15
 VEIL_SHARE = 0.66
@@ -56,6 +57,16 @@ class _Held:
 
     drag: Drag
     gesture: Gesture
+
+
+@dataclass(frozen=True)
+class _Parts:
+    """What was drawn upon the photo and beside it."""
+
+    lines: tuple[DrawnLine, ...] = ()
+    letters: tuple[LetterRow, ...] = ()
+    horizon: float | None = None
+    chosen: int = 0
 
 
 class PhotoCanvas(QWidget):
@@ -93,6 +104,7 @@ class PhotoCanvas(QWidget):
         self._rivals: tuple[float, ...] = ()
         self._viewport = Viewport(3, 2, 0, 0, 300, 200)
         self._backdrop = Backdrop()
+        self._parts = _Parts()
         self._held: _Held | None = None
         self._pan_from: QPointF | None = None
         self._show_focus = False
@@ -163,6 +175,11 @@ class PhotoCanvas(QWidget):
     def viewport(self) -> Viewport:
         """How the photo lies on the canvas."""
         return self._viewport
+
+    @property
+    def dragging(self) -> bool:
+        """Whether a line is in the user's hand."""
+        return self._held is not None
 
     @property
     def grips(self) -> tuple[Grip, ...]:
@@ -329,7 +346,10 @@ class PhotoCanvas(QWidget):
         backdrop = self._backdrop.pixmap(
             self.size(), ratio, view, theme.wall, self._picture, self._veil
         )
-        painter.drawPixmap(0, 0, backdrop)
+        # Only what changed is drawn anew: a dragged line leaves most of the canvas alone.
+        for rect in event.region():
+            source = QRectF(QPointF(rect.topLeft()) * ratio, QSizeF(rect.size()) * ratio)
+            painter.drawPixmap(QRectF(rect), backdrop, source)
         left, top, right, bottom = view.visible
         photo = QRectF(left, top, right - left, bottom - top)
         if self._show_focus and self._picture is not None:
@@ -337,28 +357,36 @@ class PhotoCanvas(QWidget):
         if self._bands is None or self._picture is None:
             return
         painter.save()
-        painter.setClipRect(photo)
+        painter.setClipRect(photo, Qt.ClipOperation.IntersectClip)
         self._paint_ground(painter, photo)
         for y in self._rivals:
             paint_rival(painter, left, right, view.y_px(y))
         painter.restore()
-        paint_lines(painter, self._drawn_lines())
-        radius = look().type.grow(BADGE_RADIUS)
-        rows = letter_rows(view, self._bands, radius, self.height())
+        region = event.region()
+        lines = [x for x in self._parts.lines if region.intersects(x.rect.toAlignedRect())]
+        paint_lines(painter, lines)
+        radius = self._badge_radius
+        rows = [
+            row
+            for row in self._parts.letters
+            if region.intersects(letter_rect(row, left, radius).toAlignedRect())
+        ]
         paint_letters(painter, rows, self._bands.letters, self._chosen, left, radius)
 
     def _paint_ground(self, painter: QPainter, photo: QRectF) -> None:
         ground = photo.adjusted(0, self._viewport.y_px(self._bands.horizon) - photo.top(), 0, 0)
         if ground.height() <= 0:
             return
-        if self._veil is None:
-            veil = QColor(look().theme.wall)
-            veil.setAlphaF(VEIL_SHARE)
-            painter.fillRect(ground, veil)
+        veil = QColor(look().theme.wall)
+        veil.setAlphaF(VEIL_SHARE)
+        painter.fillRect(ground, veil)
         words = translate("canvas", "Not sky: left out of the readings")
         paint_veil_words(painter, ground, look().type.font("control", FIRST), words)
 
-    def _drawn_lines(self) -> list[DrawnLine]:
+    def _drawn_parts(self) -> _Parts:
+        """Lines and letters as they lie now."""
+        if self._bands is None:
+            return _Parts()
         left, top, right, bottom = self._viewport.visible
         lines = []
         for edge, (y, grip) in enumerate(zip(self._bands.edges[1:], self.grips, strict=True)):
@@ -368,14 +396,36 @@ class PhotoCanvas(QWidget):
             row = min(max(self._viewport.y_px(y), top), bottom)
             grip_y = grip.y() + PAD + grip.tag_height / 2
             lines.append(DrawnLine(left, right, row, grip.x() + PAD + 1, grip_y, heavy))
-        return lines
+        letters = letter_rows(self._viewport, self._bands, self._badge_radius, self.height())
+        return _Parts(tuple(lines), letters, self._bands.horizon, self._chosen)
+
+    @property
+    def _badge_radius(self) -> float:
+        return float(look().type.grow(BADGE_RADIUS))
 
     # Layout
 
     def _refresh(self) -> None:
+        """The bands or the choice changed: repaint what differs."""
+        before = self._parts
         self._furniture.show_bands(self._bands, self._chosen)
         self._place()
-        self.update()
+        after = self._parts
+        if before.horizon != after.horizon or len(before.letters) != len(after.letters):
+            self.update()
+            return
+        left, radius = self._viewport.visible[0], self._badge_radius
+        for line in set(before.lines) ^ set(after.lines):
+            self.update(line.rect.toAlignedRect())
+        changed = set(before.letters) ^ set(after.letters)
+        if before.chosen != after.chosen:
+            changed |= {
+                row
+                for row in (*before.letters, *after.letters)
+                if row.band in (before.chosen, after.chosen)
+            }
+        for row in changed:
+            self.update(letter_rect(row, left, radius).toAlignedRect())
 
     def _fit_area(self) -> None:
         grow = look().type.grow
@@ -394,3 +444,4 @@ class PhotoCanvas(QWidget):
 
     def _place(self) -> None:
         self._furniture.place(self._viewport, self._bands, self.height())
+        self._parts = self._drawn_parts()

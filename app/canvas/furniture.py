@@ -18,7 +18,7 @@ from core.i18n import translate
 CLEAR = 4
 """From the photo to the grips; more where some stand aside on stems."""
 
-_CLEAR_WITH_STEMS = 14
+_CLEAR_WITH_STEMS = 10
 
 # Arrow presses closer together than this are one undo step.
 _RUN_S = 1.0

@@ -90,16 +90,17 @@ class Grip(QDoubleSpinBox):
         name : str
             What it is, for a screen reader.
         """
-        self._y = y
-        with QSignalBlocker(self):
-            self.setValue(y * 100)
+        if y != self._y:
+            self._y = y
+            with QSignalBlocker(self):
+                self.setValue(y * 100)
+            self.update()
         if (horizon, chosen) != (self._horizon, self._chosen):
             self._horizon, self._chosen = horizon, chosen
             self._fit()
         if self.accessibleName() != name:
             self.setAccessibleName(name)
             self.setToolTip(name)
-        self.update()
 
     @property
     def opened(self) -> bool:

@@ -42,6 +42,23 @@ class DrawnLine:
     grip_y: float
     heavy: bool
 
+    @property
+    def rect(self) -> QRectF:
+        """Everything the line may cover."""
+        top, bottom = min(self.y, self.grip_y), max(self.y, self.grip_y)
+        reach = HEAVY_PX / 2 + 1
+        return QRectF(
+            self.left - 1, top - reach, self.grip_x - self.left + 2, bottom - top + 2 * reach
+        )
+
+
+def letter_rect(row: LetterRow, photo_left: float, radius: float) -> QRectF:
+    """Everything a letter, its rings and its bracket may cover."""
+    left = photo_left - BADGE_CLEAR - 2.4 * radius
+    top = min(row.upper, row.middle - 1.4 * radius)
+    bottom = max(row.lower, row.middle + 1.4 * radius)
+    return QRectF(left, top - 1, photo_left - left, bottom - top + 2)
+
 
 def paint_lines(painter: QPainter, lines: Sequence[DrawnLine]) -> None:
     """Every line in white within black, which survives any sky; heavy ones last."""

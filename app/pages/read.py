@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from functools import lru_cache
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
@@ -28,7 +31,11 @@ from core.colour.lab import srgb_to_Lab
 from core.i18n import translate
 from core.reading import read_colour
 from core.study import Study
+from core.wording import Wording
 from core.words import band_sentence
+
+# While a line is dragged only the bands at its sides change: the others' texts are kept.
+_row = lru_cache(maxsize=64)(lambda reading, wording: readout_rows((reading,), wording)[0])
 
 RIGHT_SHARE = 0.33
 RIGHT_LEAST, RIGHT_MOST = 452, 640
@@ -217,10 +224,10 @@ class ReadPage(Page):
     def _show_readings(self) -> None:
         readings, wording = self._workspace.reader.readings, self._wording
         chosen = self._chosen if self._chosen < len(readings) else None
-        words = " ".join(band_sentence(reading, wording) for reading in readings)
+        words = "" if self.canvas.dragging else _spoken(readings, wording)
         self.wheel.set_view(wheel_view(readings, chosen), words)
         self.ladder.set_view(ladder_view(readings, wording, chosen), words)
-        self.table.set_rows(readout_rows(readings, wording), chosen)
+        self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
         self.strip.set_view(None if chosen is None else spoken_view(readings[chosen], wording))
         self._actions.show_bands(self._study.bands, self._chosen)
 
@@ -279,3 +286,8 @@ class ReadPage(Page):
         super().resizeEvent(event)
         share = min(max(RIGHT_SHARE * self.width(), RIGHT_LEAST), RIGHT_MOST)
         self._right.setFixedWidth(round(min(look().type.grow(share), 0.42 * self.width())))
+
+
+def _spoken(readings: Sequence[BandReading], wording: Wording) -> str:
+    """All bands in sentences, for a screen reader."""
+    return " ".join(band_sentence(reading, wording) for reading in readings)

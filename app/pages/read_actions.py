@@ -51,6 +51,7 @@ class ReadActions:
             ),
             make_action(page, translate("menu", "W&hole photo"), canvas.zoom_to_fit, "Ctrl+0"),
         )
+        self._shown: tuple[int, int, bool] | None = None
         self.show_bands(None, 0)
 
     def in_menu(self, menu: Menu) -> tuple[QAction, ...]:
@@ -67,10 +68,15 @@ class ReadActions:
 
     def show_bands(self, bands: Bands | None, chosen: int) -> None:
         """Name the chosen band, and switch off what cannot be done to it."""
+        split = bands is not None and can_split(bands, chosen)
+        shown = (bands.count if bands else 0, chosen, split)
+        if shown == self._shown:
+            return  # called at every move of a line
+        self._shown = shown
         self._propose.setEnabled(bands is not None)
         for action in (*self._views.values(), *self._zooms):
             action.setEnabled(bands is not None)
-        self._split.setEnabled(bands is not None and can_split(bands, chosen))
+        self._split.setEnabled(split)
         self._remove.setEnabled(bands is not None and chosen < len(bands.lines))
         if bands is not None:
             letter = bands.letters[chosen]
