@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from core.paint.box import Box
 from core.paint.catalogue import Group
@@ -20,19 +20,17 @@ WORSE_AT_MOST = 2.5
 
 def alternatives(
     box: Box,
-    target: ColourReading,
     chosen: PlannedMix,
-    others: Sequence[PlannedMix],
+    others: Iterable[PlannedMix],
 ) -> tuple[Alternative, ...]:
     """Up to three other mixes: first those to prefer for a reason, then one to avoid.
 
     Parameters
     ----------
     box : Box
-    target : ColourReading
     chosen : PlannedMix
         The band's mix.
-    others : sequence of PlannedMix
+    others : iterable of PlannedMix
         Built as a teacher would, best first; the chosen one among them is passed over.
     """
     found: list[Alternative] = []
@@ -57,15 +55,20 @@ def _for(box: Box, chosen: PlannedMix, other: PlannedMix) -> list[Reason]:
         reasons.append(Reason("fewer paints"))
     elif other.mix.total <= chosen.mix.total - FEWER_PARTS_BY:
         reasons.append(Reason("fewer parts"))
-    if touchiness(box, other.mix) <= touchiness(box, chosen.mix) - FORGIVING_BY:
+    plain = len(other.mix.parts) <= len(chosen.mix.parts) and not _strong(box, other.mix)
+    if plain and touchiness(box, other.mix) <= touchiness(box, chosen.mix) - FORGIVING_BY:
         reasons.append(Reason("forgiving"))
     return reasons
 
 
 def _against(box: Box, other: PlannedMix) -> list[Reason]:
-    strong = tuple(key for key in other.mix.keys if box.paint(key).is_strong)
+    strong = _strong(box, other.mix)
     touchy = [key for key in strong if one_part_more(box, other.mix, key) > TOUCHY_DELTA_E]
     return [Reason("one part too many", tuple(touchy))] if touchy else []
+
+
+def _strong(box: Box, mix: Mix) -> list[str]:
+    return [key for key in mix.keys if box.paint(key).is_strong]
 
 
 def _remarks(box: Box, chosen: PlannedMix, other: PlannedMix) -> list[Reason]:

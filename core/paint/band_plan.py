@@ -14,20 +14,25 @@ from core.paint.box import Box
 from core.paint.catalogue import Paint
 from core.paint.classroom import Built, classroom_mixes, measured_keys
 from core.paint.closest import closest_mixes
-from core.paint.compare import faults_of, too_hue
-from core.paint.measured import FULL_LOAD_ML, measured_paints, paper_Lab
-from core.paint.mix import Mix, bare_paper, make_mix
+from core.paint.describe import describe, describe_built, oddities
+from core.paint.measured import FULL_LOAD_ML, load_Lab, measured_paints, paper_Lab
+from core.paint.mix import bare_paper, make_mix
 from core.paint.options import BandChoice
-from core.paint.planned import Alternative, BandMix, Kind, PlannedMix, Reach, Reason
-from core.paint.refine import best_load
-from core.paint.shortfall import MATCHES_WITHIN, shortfall, verdict
-from core.paint.strength import mix_half_load, strength_of
+from core.paint.planned import Alternative, BandMix, PlannedMix, Reach, Reason
+from core.paint.shortfall import MATCHES_WITHIN
+from core.paint.strength import mix_half_load
 from core.paint.tone_down import Ladder, tone_down_ladder
 from core.paint.toners import toners
 from core.reading import ColourReading
 
 CLEARLY_CLOSER = 1.5
 """Delta E 2000: what the model can tell; only beyond it a closest mix is worth showing."""
+
+WORTH_A_LOOK = 1.5
+"""What an alternative may cost more than the chosen mix, on the scale of its price."""
+
+SAME_PAINTS_WORTH = 0.8
+"""What it is worth, on the same scale, to mix two bands from the same paints."""
 
 PAPER_WITHIN = 2.0
 """A band this near the paper needs no paint."""
@@ -40,8 +45,20 @@ def plan_colour(
     choice: BandChoice,
     allow_white: bool = False,
     forbidden: tuple[str, ...] = (),
+    prefer: frozenset[str] = frozenset(),
 ) -> BandMix:
     """Plan one colour; the letter is left empty.
+
+    Parameters
+    ----------
+    target : ColourReading
+    box : Box
+    choice : BandChoice
+    allow_white : bool
+    forbidden : tuple of str
+    prefer : frozenset of str
+        Paints of the band above: when they do nearly as well here, they are used again, so
+        that one puddle serves both.
 
     Raises
     ------
@@ -51,14 +68,17 @@ def plan_colour(
     paints = usable_paints(box, choice, allow_white, forbidden)
     closest = _closest(box, paints, target, choice)
     built = _built(box, paints, target, choice)
+    others: list[Built] = []
     if choice.parts is not None:
         chosen = _by_hand(box, target, choice)
-        planned: list[PlannedMix] = []
     elif _is_paper(target, choice):
-        chosen, planned = describe(box, target, "paper", bare_paper(), why=(Reason("paper"),)), []
+        chosen = describe(box, target, "paper", bare_paper(), why=(Reason("paper"),))
+    elif built:
+        first, *others = _same_paints_first(built, prefer)
+        chosen = describe_built(box, target, first, choice.pinned)
+        others = [item for item in others if item.price <= first.price + WORTH_A_LOOK]
     else:
-        planned = [describe_built(box, target, item, choice) for item in built]
-        chosen = planned[0] if planned else _without_structure(box, target, closest)
+        chosen = _without_structure(box, target, closest)
     show_closest = closest.delta_E_2000 < chosen.delta_E_2000 - CLEARLY_CLOSER and dict(
         closest.mix.parts
     ) != dict(chosen.mix.parts)
@@ -67,7 +87,7 @@ def plan_colour(
         target,
         chosen,
         closest if show_closest else None,
-        _alternatives(box, paints, target, chosen, planned),
+        _alternatives(box, paints, target, chosen, others, choice.pinned),
         _ladder(box, target, chosen),
         _reach(closest, target),
     )
@@ -103,48 +123,6 @@ def usable_paints(
     return paints
 
 
-def describe(
-    box: Box,
-    target: ColourReading,
-    kind: Kind,
-    mix: Mix,
-    base: tuple[str, ...] = (),
-    toner: str | None = None,
-    why: tuple[Reason, ...] = (),
-) -> PlannedMix:
-    """A mix with everything that is said of it for a band."""
-    colour = mix.colour
-    difference = float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
-    short = shortfall(colour, target)
-    return PlannedMix(
-        kind,
-        mix,
-        base or mix.keys,
-        toner,
-        strength_of(box, mix),
-        difference,
-        verdict(difference),
-        short,
-        faults_of(short, mix),
-        too_hue(short, target),
-        why,
-    )
-
-
-def describe_built(box: Box, target: ColourReading, built: Built, choice: BandChoice) -> PlannedMix:
-    """The same for a teacher's mix."""
-    structure = built.structure
-    hue = target.hue.family or target.hue.leaning
-    why = [Reason("at hue" if len(structure.base) == 1 else "either side", structure.base, hue)]
-    if structure.toner is not None:
-        why.append(Reason("toned", (structure.toner,)))
-    if choice.pinned:
-        why.append(Reason("pinned", choice.pinned))
-    return describe(
-        box, target, "classroom", built.mix, structure.base, structure.toner, tuple(why)
-    )
-
-
 def _built(
     box: Box, paints: tuple[Paint, ...], target: ColourReading, choice: BandChoice
 ) -> list[Built]:
@@ -169,24 +147,7 @@ def _closest(
     data = measured_paints()
     parts = {names[data.keys[i]]: int(n) for i, n in enumerate(found.parts[0]) if n}
     mix = make_mix(box, parts, float(found.load_ml[0]))
-    return describe(box, target, "closest", mix, why=_oddities(box, mix))
-
-
-def _oddities(box: Box, mix: Mix) -> tuple[Reason, ...]:
-    reasons = []
-    groups = {box.paint(key).group: key for key in mix.keys}
-    if "black" in groups:
-        reasons.append(Reason("black", (groups["black"],)))
-    if "white" in groups:
-        reasons.append(Reason("white", (groups["white"],)))
-    tiny = tuple(key for key in mix.keys if box.paint(key).is_strong and mix.share(key) < 0.25)
-    if tiny and "black" not in groups:
-        reasons.append(Reason("tiny strong", tiny))
-    if len(mix.parts) > 1 and not reasons:
-        reasons.append(Reason("hard to steer", mix.keys))
-    if mix.total > 8:
-        reasons.append(Reason("many parts"))
-    return tuple(reasons)
+    return describe(box, target, "closest", mix, why=oddities(box, mix))
 
 
 def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:
@@ -201,19 +162,15 @@ def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:
 def load_for(box: Box, parts: dict[str, int], target: ColourReading) -> float:
     """The load, in millilitres, at which fixed parts come nearest a colour."""
     vector = box.load_vector({key: float(count) for key, count in parts.items()})
-    columns = np.flatnonzero(vector)
-    shares = vector[columns] / vector.sum()
     half = mix_half_load(box, parts)
-    # Several starts: along one mix's washes the difference may dip twice.
-    starts = np.log(np.minimum(half * np.array([0.3, 2.0, 12.0]), FULL_LOAD_ML))
-    logs, Lab = best_load(
-        np.repeat(columns[None], len(starts), axis=0),
-        np.repeat(np.log(shares)[None], len(starts), axis=0),
-        starts,
-        np.repeat(np.array(target.Lab)[None], len(starts), axis=0),
-    )
-    nearest = int(np.argmin(delta_E_2000(Lab, np.array(target.Lab))))
-    return float(np.exp(logs[nearest]))
+    # Along one mix's washes the difference may dip twice: look everywhere, then step in.
+    grid = np.geomspace(half * 0.02, FULL_LOAD_ML, 60)
+    shares = vector / vector.sum()
+    gaps = delta_E_2000(load_Lab(grid[:, None] * shares), np.array(target.Lab))
+    at = int(np.argmin(gaps))
+    fine = np.geomspace(grid[max(at - 1, 0)], grid[min(at + 1, len(grid) - 1)], 60)
+    gaps = delta_E_2000(load_Lab(fine[:, None] * shares), np.array(target.Lab))
+    return float(fine[int(np.argmin(gaps))])
 
 
 def _is_paper(target: ColourReading, choice: BandChoice) -> bool:
@@ -232,17 +189,32 @@ def _alternatives(
     paints: tuple[Paint, ...],
     target: ColourReading,
     chosen: PlannedMix,
-    planned: list[PlannedMix],
+    others: list[Built],
+    pinned: tuple[str, ...],
 ) -> tuple[Alternative, ...]:
-    found = alternatives(box, target, chosen, planned)
-    avoid = to_avoid(box, target, chosen, frozenset(paint.key for paint in paints))
-    if avoid is not None and len(found) < MOST:
-        compared, reasons = avoid
-        taken = {frozenset(item.planned.mix.keys) for item in found}
-        if frozenset(compared.mix.keys) not in taken:
-            item = describe(box, target, "classroom", compared.mix)
-            found = (*found, Alternative(item, False, reasons))
-    return found
+    described = (describe_built(box, target, item, pinned) for item in others)
+    found = alternatives(box, chosen, described)
+    if len(found) >= MOST:
+        return found
+    # A paint that is offered in an alternative is not advised against in the next line.
+    offered = {key for item in found for key in item.planned.mix.keys}
+    allowed = frozenset(paint.key for paint in paints) - offered
+    avoid = to_avoid(box, target, chosen, allowed)
+    if avoid is None:
+        return found
+    compared, reasons = avoid
+    item = describe(box, target, "classroom", compared.mix)
+    return (*found, Alternative(item, False, reasons))
+
+
+def _same_paints_first(built: list[Built], prefer: frozenset[str]) -> list[Built]:
+    """Put the mix of the band above's paints first, when it is nearly as good."""
+    for number, item in enumerate(built):
+        if item.price > built[0].price + SAME_PAINTS_WORTH:
+            break
+        if frozenset(item.mix.keys) == prefer:
+            return [item, *built[:number], *built[number + 1 :]]
+    return built
 
 
 def _ladder(box: Box, target: ColourReading, chosen: PlannedMix) -> Ladder | None:

@@ -43,7 +43,7 @@ class Box:
         """The paints by key."""
         return MappingProxyType({paint.key: paint for paint in self.paints})
 
-    @property
+    @cached_property
     def keys(self) -> tuple[str, ...]:
         """Keys in the order shown."""
         return tuple(paint.key for paint in self.paints)

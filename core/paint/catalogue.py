@@ -9,6 +9,7 @@ granulation: common practice, as usually printed for these pigments. No manufact
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from types import MappingProxyType
 from typing import Final, Literal
 
@@ -68,7 +69,7 @@ class Paint:
         """Parts that bring one part of white to L* 60; small is strong."""
         return parts_to_tint_white(self.measured_as)
 
-    @property
+    @cached_property
     def is_strong(self) -> bool:
         """Whether one part too many spoils a mix."""
         return self.tint_parts < STRONG_BELOW

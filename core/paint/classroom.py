@@ -18,11 +18,11 @@ from core.paint.box import Box
 from core.paint.catalogue import Paint
 from core.paint.measured import measured_paints
 from core.paint.metric import local_metric
-from core.paint.mix import Mix, make_mix
+from core.paint.mix import Mix, mix_of_known_colour
 from core.paint.recipes import nearest_rows, recipes_of
 from core.paint.refine import refine
 from core.paint.roles import Structure, structures
-from core.paint.strength import mix_half_load
+from core.paint.shortfall import MATCHES_WITHIN
 from core.progress import ShouldStop, step
 from core.reading import ColourReading
 
@@ -34,6 +34,9 @@ TELLS_APART_GREY = 2.2
 
 THICKEST, THICK_PRICE = 40.0, 0.6
 """In half loads of the mix: beyond this it is body colour, and every doubling costs."""
+
+SEEN_SLOPE = 0.5
+"""What every delta E 2000 beyond a match costs besides: now the class sees it."""
 
 SETS = 20
 PAINT_PRICE, PART_PRICE = 0.6, 0.07
@@ -91,32 +94,26 @@ def classroom_mixes(
         return ()
     starts = _nearest_starts(box, measured_keys(paints), ways, target)
     step(0.0, None, should_stop)
-    data = measured_paints()
     aim = np.array(target.Lab)
-    columns = [
-        tuple(sorted(data.index(box.paint(key).measured_as) for key in way.keys))
-        for way, _ in starts
-    ]
+    judges = [_Judge(box, paints, target, way) for way, _ in starts]
     found = refine(
-        columns,
+        [judge.columns for judge in judges],
         np.array([load for _, load in starts]),
         np.repeat(aim[None], len(starts), axis=0),
         keep=12,
     )
     best: dict[int, tuple[float, int]] = {}
-    for row, start in enumerate(found.start.tolist()):
-        way = starts[start][0]
-        parts = _named(box, way, found.parts[row])
-        price = _price(box, paints, target, way, parts, float(found.delta_E[row]))
-        if price is not None:
-            price += _thick_price(box, parts, float(found.load_ml[row]))
+    rows = zip(found.start.tolist(), found.parts, found.delta_E.tolist(), strict=True)
+    for row, (start, parts, delta_E) in enumerate(rows):
+        price = judges[start].price(parts, delta_E, float(found.load_ml[row]))
         if price is not None and price < best.get(start, (np.inf, 0))[0]:
             best[start] = (price, row)
     built = []
     for start, (price, row) in best.items():
-        way = starts[start][0]
-        mix = make_mix(box, _named(box, way, found.parts[row]), float(found.load_ml[row]))
-        built.append(Built(mix, way, float(found.delta_E[row]), price))
+        counts = judges[start].counts(found.parts[row])
+        L, a, b = found.Lab[row].tolist()
+        mix = mix_of_known_colour(box, counts, float(found.load_ml[row]), (L, a, b))
+        built.append(Built(mix, starts[start][0], float(found.delta_E[row]), price))
     return tuple(sorted(built, key=lambda item: item.price))
 
 
@@ -148,44 +145,49 @@ def _nearest_starts(
     return [(way, load) for _, way, load in scored[:SETS]]
 
 
-def _named(box: Box, way: Structure, parts: NDArray[np.int64]) -> dict[str, int]:
-    data = measured_paints()
-    return {
-        key: int(parts[data.index(box.paint(key).measured_as)])
-        for key in box.keys
-        if key in way.keys
-    }
+class _Judge:
+    """Prices the ways of counting one set of paints."""
 
+    def __init__(
+        self, box: Box, paints: tuple[Paint, ...], target: ColourReading, way: Structure
+    ) -> None:
+        data = measured_paints()
+        column = {key: data.index(box.paint(key).measured_as) for key in way.keys}
+        self._keys = tuple(sorted(way.keys, key=column.__getitem__))
+        self.columns = tuple(column[key] for key in self._keys)
+        self._pick = np.array(self.columns)
+        self._toner = None if way.toner is None else self._keys.index(way.toner)
+        self._most_toner = MOST_TONER if target.munsell.chroma >= 3 else MOST_TONER_GREY
+        self._tells = TELLS_APART_GREY if target.hue.family is None else TELLS_APART
+        self._base_price = way.price + PAINT_PRICE * (len(self._keys) - 1)
+        self._per_half = [1 / box.paint(key).half_load_ml for key in self._keys]
+        self._replaceable = [
+            number
+            for number, key in enumerate(self._keys)
+            if box.paint(key).is_strong and _has_weaker(paints, box.paint(key))
+        ]
 
-def _thick_price(box: Box, parts: dict[str, int], load_ml: float) -> float:
-    """What it costs to lay a mix thicker than any wash."""
-    times = load_ml / mix_half_load(box, parts)
-    return THICK_PRICE * max(0.0, math.log2(times / THICKEST))
+    def counts(self, parts: NDArray[np.int64]) -> dict[str, int]:
+        """Parts of the box's paints, from a vector of all measured ones."""
+        return dict(zip(self._keys, parts[self._pick].tolist(), strict=True))
 
-
-def _price(
-    box: Box,
-    paints: tuple[Paint, ...],
-    target: ColourReading,
-    way: Structure,
-    parts: dict[str, int],
-    delta_E: float,
-) -> float | None:
-    """What a mix costs, or None when a teacher would not write it so."""
-    total = sum(parts.values())
-    if way.toner is not None:
-        most = MOST_TONER if target.munsell.chroma >= 3 else MOST_TONER_GREY
-        if parts[way.toner] / total > most + 1e-9:
+    def price(self, parts: NDArray[np.int64], delta_E: float, load_ml: float) -> float | None:
+        """What a mix costs, or None when a teacher would not write it so."""
+        counts: list[int] = parts[self._pick].tolist()
+        total = sum(counts)
+        if self._toner is not None and counts[self._toner] / total > self._most_toner + 1e-9:
             return None
-    tells = TELLS_APART_GREY if target.hue.family is None else TELLS_APART
-    price = float(np.hypot(delta_E, tells)) - tells + way.price
-    price += PAINT_PRICE * (len(parts) - 1)
-    price += PART_PRICE * total + MANY_PRICE * max(0, total - EASY_COUNT)
-    for key, count in parts.items():
-        paint = box.paint(key)
-        if not paint.is_strong:
-            continue
-        weaker = any(other.group == paint.group and not other.is_strong for other in paints)
-        if weaker:
-            price += TINY_STRONG_PRICE if count / total < 0.25 else STRONG_PRICE
-    return price
+        price = math.hypot(delta_E, self._tells) - self._tells + self._base_price
+        price += SEEN_SLOPE * max(0.0, delta_E - MATCHES_WITHIN)
+        price += PART_PRICE * total + MANY_PRICE * max(0, total - EASY_COUNT)
+        for number in self._replaceable:
+            price += TINY_STRONG_PRICE if counts[number] / total < 0.25 else STRONG_PRICE
+        half_loads = (
+            load_ml / total * sum(n * per for n, per in zip(counts, self._per_half, strict=True))
+        )
+        return price + THICK_PRICE * max(0.0, math.log2(max(half_loads, 1e-9) / THICKEST))
+
+
+def _has_weaker(paints: tuple[Paint, ...], paint: Paint) -> bool:
+    """Whether a paint of the same group stains less strongly."""
+    return any(other.group == paint.group and not other.is_strong for other in paints)

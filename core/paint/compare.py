@@ -11,7 +11,7 @@ from core.colour import delta_E_2000
 from core.paint.box import Box
 from core.paint.catalogue import Group, Paint
 from core.paint.measured import FULL_LOAD_ML, load_Lab, measured_paints
-from core.paint.mix import Mix, make_mix
+from core.paint.mix import Mix, mix_of_known_colour
 from core.paint.refine import refine
 from core.paint.shortfall import Shortfall, Verdict, leans_towards, shortfall, verdict
 from core.reading import ColourReading
@@ -20,6 +20,9 @@ Fault = Literal["too weak", "too strong", "too dark", "too light", "too dull", "
 
 TOUCHY_DELTA_E = 6.0
 """A change by one part beyond this is more than a class will overlook."""
+
+PART_PRICE = 0.1
+"""Delta E 2000 a further part must gain."""
 
 HUE_SEEN, VALUE_SEEN, CHROMA_SEEN = 3.0, 0.4, 1.0
 """From here a fault is named: CIELAB units of hue, Munsell value, Munsell chroma."""
@@ -74,36 +77,46 @@ def compare_group(
         return ()
     place = [key for key in (mix.keys if mix else ()) if box.paint(key).group == group]
     others = [key for key in (mix.keys if mix else ()) if key not in place] if place else []
-    tried = [make_best(box, [paint.key, *others], target, mix) for paint in members]
+    tried = make_best(box, [[paint.key, *others] for paint in members], target, mix)
     compared = [judge(box, paint, best, target) for paint, best in zip(members, tried, strict=True)]
     return tuple(sorted(compared, key=lambda item: item.delta_E_2000))
 
 
-def make_best(box: Box, keys: list[str], target: ColourReading, like: Mix | None) -> Mix:
-    """The whole parts of given paints that come nearest a colour, few parts preferred.
+def make_best(
+    box: Box, sets: list[list[str]], target: ColourReading, like: Mix | None = None
+) -> list[Mix]:
+    """For each set of paints, the whole parts that come nearest a colour; few are preferred.
 
     Parameters
     ----------
     box : Box
-    keys : list of str
+    sets : list of lists of str
         Paints that must all be used; two standing in for one measured paint count as one.
     target : ColourReading
-    like : Mix or None
-        A mix to begin from.
+    like : Mix, optional
+        A mix whose load to begin from.
     """
     data = measured_paints()
-    names: dict[int, str] = {}
-    for key in keys:
-        names.setdefault(data.index(box.paint(key).measured_as), key)
-    columns = tuple(sorted(names))
-    start = np.zeros((1, len(data.keys)))
+    names: list[dict[int, str]] = []
+    start = np.zeros((len(sets), len(data.keys)))
     total = like.load_ml if like is not None else 0.002
-    start[0, list(columns)] = total / len(columns)
-    found = refine([columns], start, np.array([target.Lab]), keep=12)
-    cost = found.delta_E + 0.1 * found.parts.sum(axis=1)
-    row = int(np.argmin(cost))
-    parts = {names[column]: int(found.parts[row, column]) for column in columns}
-    return make_mix(box, parts, float(found.load_ml[row]))
+    for number, keys in enumerate(sets):
+        named: dict[int, str] = {}
+        for key in keys:
+            named.setdefault(data.index(box.paint(key).measured_as), key)
+        start[number, list(named)] = total / len(named)
+        names.append(named)
+    columns = [tuple(sorted(named)) for named in names]
+    found = refine(columns, start, np.repeat(np.array([target.Lab]), len(sets), axis=0), keep=12)
+    cost = found.delta_E + PART_PRICE * found.parts.sum(axis=1)
+    mixes = []
+    for number, named in enumerate(names):
+        rows = np.flatnonzero(found.start == number)
+        row = int(rows[np.argmin(cost[rows])])
+        parts = {named[column]: int(found.parts[row, column]) for column in columns[number]}
+        L, a, b = found.Lab[row].tolist()
+        mixes.append(mix_of_known_colour(box, parts, float(found.load_ml[row]), (L, a, b)))
+    return mixes
 
 
 def judge(box: Box, paint: Paint, mix: Mix, target: ColourReading) -> PaintCompared:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from math import gcd
 
 from core.paint.box import Box
@@ -54,7 +55,7 @@ class Mix:
         """A paint's share of all parts, 0..1; 0 when it is not in the mix."""
         return dict(self.parts).get(key, 0) / max(self.total, 1)
 
-    @property
+    @cached_property
     def colour(self) -> ColourReading:
         """The dried wash on every scale."""
         return read_colour(self.Lab)
@@ -87,14 +88,19 @@ def make_mix(box: Box, parts: dict[str, int], load_ml: float) -> Mix:
     unknown = [key for key in used if key not in box.by_key]
     if unknown:
         raise ValueError(f"not in the box {box.name!r}: {', '.join(unknown)}")
-    factor = gcd(*used.values())
+    load_ml = min(max(float(load_ml), 0.0), FULL_LOAD_ML)
+    total = sum(used.values())
+    vector = box.load_vector({key: load_ml * count / total for key, count in used.items()})
+    L, a, b = load_Lab(vector).tolist()
+    return mix_of_known_colour(box, used, load_ml, (L, a, b))
+
+
+def mix_of_known_colour(box: Box, parts: dict[str, int], load_ml: float, Lab: Triple) -> Mix:
+    """The same when the search has worked the colour out already; `parts` are above 0."""
+    factor = gcd(*parts.values())
     order = {key: place for place, key in enumerate(box.keys)}
     counted = sorted(
-        ((key, count // factor) for key, count in used.items()),
+        ((key, count // factor) for key, count in parts.items()),
         key=lambda item: (-item[1], order[item[0]]),
     )
-    load_ml = min(max(float(load_ml), 0.0), FULL_LOAD_ML)
-    total = sum(count for _, count in counted)
-    vector = box.load_vector({key: load_ml * count / total for key, count in counted})
-    L, a, b = load_Lab(vector).tolist()
-    return Mix(tuple(counted), load_ml, (L, a, b))
+    return Mix(tuple(counted), load_ml, Lab)

@@ -26,6 +26,9 @@ DANGER_MIN = (5, 20)
 DRY_MIN = (15, 60)
 """Minutes until it is no longer cool to the hand."""
 
+SAME_SHARE = 0.1
+"""Mixes of the same paints whose shares differ less than this count as one."""
+
 RINSE_DEG = 75.0
 """Between hues further apart on the wheel the brush is rinsed."""
 
@@ -102,10 +105,18 @@ def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
 
 
 def _kind(mixes: Sequence[Mix]) -> Kind:
-    paints = {frozenset(mix.keys) for mix in mixes if mix.parts}
     if len(mixes) <= 1:
         return "flat"
-    return "graded" if len(paints) <= 1 else "variegated"
+    painted = [mix for mix in mixes if mix.parts]
+    same = all(_same_recipe(painted[0], mix) for mix in painted[1:])
+    return "graded" if same else "variegated"
+
+
+def _same_recipe(one: Mix, other: Mix) -> bool:
+    """Whether two mixes are one puddle, thinned differently."""
+    if set(one.keys) != set(other.keys):
+        return False
+    return all(abs(one.share(key) - other.share(key)) <= SAME_SHARE for key in one.keys)
 
 
 def _laying_order(mixes: Sequence[Mix]) -> list[int]:

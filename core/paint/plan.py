@@ -55,10 +55,11 @@ def plan_mixes(
     """
     options = options or MixOptions()
     sizes = amounts(readings, options.sheet, options.own_ml_per_1000_cm2)
-    bands = []
+    bands: list[BandMix] = []
     for reading in readings:
         step(0.0, None, should_stop)
-        bands.append(plan_band(reading, box, options))
+        above = bands[-1].classroom if bands else None
+        bands.append(plan_band(reading, box, options, above.mix.keys if above else ()))
     transitions = list(transitions or [])
     transitions += [None] * (len(bands) - len(transitions))
     met = []
@@ -83,8 +84,19 @@ def plan_mixes(
     )
 
 
-def plan_band(reading: BandReading, box: Box, options: MixOptions) -> BandMix:
-    """Plan one band by itself, without its neighbours and amounts."""
+def plan_band(
+    reading: BandReading, box: Box, options: MixOptions, above: Sequence[str] = ()
+) -> BandMix:
+    """Plan one band by itself, without its meeting and its amount.
+
+    Parameters
+    ----------
+    reading : BandReading
+    box : Box
+    options : MixOptions
+    above : sequence of str
+        Paints of the band above, used again when they do nearly as well.
+    """
     if reading.colour is None:
         return BandMix(reading.letter, None, None, None, (), None, "reached")
     planned = plan_colour(
@@ -93,5 +105,6 @@ def plan_band(reading: BandReading, box: Box, options: MixOptions) -> BandMix:
         options.choice(reading.letter),
         options.allow_white,
         options.forbidden,
+        frozenset(above),
     )
     return replace(planned, letter=reading.letter)

@@ -15,12 +15,15 @@ from numpy.typing import NDArray
 from core.colour import delta_E_2000
 from core.paint.measured import FULL_LOAD_ML, load_Lab
 from core.paint.metric import local_metric
-from core.paint.recipes import MAX_PARTS, whole_parts
+from core.paint.recipes import MAX_PAINTS, whole_parts
 
 Floats = NDArray[np.float64]
 
 _STEP = 1e-3
 _FAINTEST_LOG = np.log(1e-9)
+_NONE = 13
+"""Column of no paint: sets of one or two are filled up with it, so that all go through the film
+together."""
 _FULL_LOG = np.log(FULL_LOAD_ML)
 PART_COST = 0.03
 """Delta E 2000 a further part must gain to be worth counting."""
@@ -67,24 +70,48 @@ def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep:
     -------
     Found
     """
-    results = []
-    for size in sorted({len(columns_) for columns_ in columns}):
-        chosen = np.array([i for i, columns_ in enumerate(columns) if len(columns_) == size])
-        paints = np.array([columns[i] for i in chosen])
-        results.append(_refine_size(chosen, paints, loads[chosen], targets[chosen], keep))
-    return Found(
-        *(
-            np.concatenate([getattr(result, name) for result in results])
-            for name in ("start", "parts", "load_ml", "Lab", "delta_E")
+    sizes = np.array([len(columns_) for columns_ in columns])
+    paints = np.full((len(columns), MAX_PAINTS), _NONE)
+    for row, columns_ in enumerate(columns):
+        paints[row, : len(columns_)] = columns_
+    log_load = _best_amounts(paints, loads, targets)
+    metric = local_metric(targets)
+    Lab, slopes = _slopes(paints, log_load)
+    J = metric @ slopes
+    error = (metric @ (Lab - targets)[:, :, None])[:, :, 0]
+
+    starts, parts, total_logs = [], [], []
+    for size in np.unique(sizes):
+        chosen = np.flatnonzero(sizes == size)
+        ways = whole_parts(int(size))
+        take, total_log = _promising(
+            ways, J[chosen, :, :size], error[chosen], log_load[chosen, :size], keep
         )
+        padded = np.zeros((take.size, MAX_PAINTS), dtype=np.int64)
+        padded[:, :size] = ways[take.ravel()]
+        starts.append(np.repeat(chosen, take.shape[1]))
+        parts.append(padded)
+        total_logs.append(total_log.ravel())
+    start = np.concatenate(starts)
+    counts = np.concatenate(parts)
+    shares = counts / counts.sum(axis=1, keepdims=True)
+    total_log, Lab = best_load(paints[start], shares, np.concatenate(total_logs), targets[start])
+    all_parts = np.zeros((len(start), _NONE + 1), dtype=np.int64)
+    np.put_along_axis(all_parts, paints[start], counts, axis=1)
+    return Found(
+        start,
+        all_parts[:, :_NONE],
+        np.exp(total_log),
+        Lab,
+        delta_E_2000(Lab, targets[start]),
     )
 
 
-def _scatter(paints: NDArray[np.int64], values: Floats) -> Floats:
-    """Values of each row's paints, (n, size), into vectors of all 13."""
-    out = np.zeros((len(paints), 13))
-    np.put_along_axis(out, paints, values, axis=1)
-    return out
+def _Lab_of(paints: NDArray[np.int64], loads: Floats) -> Floats:
+    """CIELAB, (n, 3), of each row's paints at their loads, both (n, 3)."""
+    vectors = np.zeros((len(paints), _NONE + 1))
+    np.put_along_axis(vectors, paints, loads, axis=1)
+    return load_Lab(vectors[:, :_NONE])
 
 
 def _clamp(log_load: Floats) -> Floats:
@@ -96,74 +123,80 @@ def _clamp(log_load: Floats) -> Floats:
 
 
 def _slopes(paints: NDArray[np.int64], log_load: Floats) -> tuple[Floats, Floats]:
-    """CIELAB, (n, 3), and its change with each log load, (n, 3, size)."""
-    size = paints.shape[1]
-    shifted = np.repeat(log_load[:, None], size + 1, axis=1)
-    shifted[:, np.arange(1, size + 1), np.arange(size)] += _STEP
-    tall = np.repeat(paints, size + 1, axis=0)
-    Lab = load_Lab(_scatter(tall, np.exp(shifted.reshape(-1, size)))).reshape(-1, size + 1, 3)
+    """CIELAB, (n, 3), and its change with each log load, (n, 3, paints)."""
+    shifted = np.repeat(log_load[:, None], MAX_PAINTS + 1, axis=1)
+    each = np.arange(MAX_PAINTS)
+    shifted[:, each + 1, each] += _STEP
+    tall = np.repeat(paints, MAX_PAINTS + 1, axis=0)
+    Lab = _Lab_of(tall, np.exp(shifted.reshape(-1, MAX_PAINTS)))
+    Lab = Lab.reshape(-1, MAX_PAINTS + 1, 3)
     slopes = ((Lab[:, 1:] - Lab[:, :1]) / _STEP).transpose(0, 2, 1)
     return Lab[:, 0], slopes
 
 
-def _refine_size(
-    chosen: NDArray[np.int64], paints: NDArray[np.int64], loads: Floats, targets: Floats, keep: int
-) -> Found:
-    size = paints.shape[1]
+def _best_amounts(paints: NDArray[np.int64], loads: Floats, targets: Floats) -> Floats:
+    """Logarithms of the loads, real numbers, that come nearest: damped Gauss-Newton steps."""
     metric = local_metric(targets)
-    log_load = np.log(np.maximum(np.take_along_axis(loads, paints, axis=1), 1e-9))
+    padded = np.concatenate([loads, np.zeros((len(loads), 1))], axis=1)
+    log_load: Floats = np.log(np.maximum(np.take_along_axis(padded, paints, axis=1), 1e-9))
+    identity = np.eye(MAX_PAINTS)
     for damping in (0.3, 0.1, 0.03, 0.01, 0.01):
         Lab, slopes = _slopes(paints, log_load)
         J = metric @ slopes
         error = metric @ (Lab - targets)[:, :, None]
         normal = J.transpose(0, 2, 1) @ J
-        normal += (
-            damping
-            * np.eye(size)
-            * (np.trace(normal, axis1=1, axis2=2) / size + 1e-6)[:, None, None]
-        )
+        size = np.trace(normal, axis1=1, axis2=2) / MAX_PAINTS + 1e-6
+        normal += damping * identity * size[:, None, None]
         step = np.linalg.solve(normal, J.transpose(0, 2, 1) @ error)[:, :, 0]
         log_load = _clamp(log_load - np.clip(step, -1.2, 1.2))
-    Lab, slopes = _slopes(paints, log_load)
-    J = metric @ slopes
-    error = (metric @ (Lab - targets)[:, :, None])[:, :, 0]
+    return log_load
 
-    ways = whole_parts(size, MAX_PARTS)
+
+def _promising(
+    ways: NDArray[np.int64], J: Floats, error: Floats, log_load: Floats, keep: int
+) -> tuple[NDArray[np.int64], Floats]:
+    """Which ways of counting come nearest by the film's slopes, and at what load.
+
+    Returns
+    -------
+    take : ndarray, shape (starts, keep), int
+        Rows of `ways`.
+    total_log : ndarray, shape (starts, keep), float
+        Logarithm of the whole load that suits each.
+    """
     log_ways = np.log(ways / ways.sum(axis=1, keepdims=True))
-    # Distance of each way from the best amounts, its own overall load still free.
     shift = log_ways[None] - log_load[:, None]  # starts, ways, paints
     moved = error[:, None] + np.einsum("ncp,nwp->nwc", J, shift)
-    overall = J.sum(axis=2)
+    overall = J.sum(axis=2)  # what a change of the whole load does
     push = np.einsum("nc,nwc->nw", overall, moved) / ((overall**2).sum(axis=1) + 1e-9)[:, None]
     moved -= push[:, :, None] * overall[:, None]
     guess = np.sqrt((moved**2).sum(axis=2)) + PART_COST * ways.sum(axis=1)
     take = np.argsort(guess, axis=1)[:, :keep]
-
-    starts = np.repeat(np.arange(len(paints)), take.shape[1])
-    way = take.ravel()
-    total_log = -np.take_along_axis(push, take, axis=1).ravel()
-    near = np.log(np.exp(log_load).sum(axis=1))[starts]
-    total_log = np.minimum(np.clip(total_log, near - 1.5, near + 1.5), _FULL_LOG)
-    total_log, Lab = best_load(paints[starts], log_ways[way], total_log, targets[starts])
-    parts = np.zeros((len(way), 13), dtype=np.int64)
-    np.put_along_axis(parts, paints[starts], ways[way], axis=1)
-    return Found(chosen[starts], parts, np.exp(total_log), Lab, delta_E_2000(Lab, targets[starts]))
+    near = np.log(np.exp(log_load).sum(axis=1))[:, None]
+    total_log = -np.take_along_axis(push, take, axis=1)
+    return take, np.minimum(np.clip(total_log, near - 1.5, near + 1.5), _FULL_LOG)
 
 
 def best_load(
-    paints: NDArray[np.int64], log_shares: Floats, total_log: Floats, targets: Floats
+    paints: NDArray[np.int64],
+    shares: Floats,
+    total_log: Floats,
+    targets: Floats,
+    rounds: int = 2,
 ) -> tuple[Floats, Floats]:
     """The load that serves fixed parts best, by damped Newton steps along one line.
 
     Parameters
     ----------
-    paints : ndarray, shape (n, size), int
-        Rows of the measured data.
-    log_shares : ndarray, shape (n, size), float
-        Logarithm of each paint's share.
+    paints : ndarray, shape (n, 3), int
+        Rows of the measured data; 13 for no paint.
+    shares : ndarray, shape (n, 3), float
+        Each paint's share.
     total_log : ndarray, shape (n,), float
         Logarithm of a first guess of the load.
     targets : ndarray, shape (n, 3), float
+    rounds : int
+        Steps to take; two suffice from a good guess.
 
     Returns
     -------
@@ -171,16 +204,12 @@ def best_load(
     Lab : ndarray, shape (n, 3), float
     """
     metric = local_metric(targets)
-    shares = np.exp(log_shares)
-
-    def at(log: Floats) -> Floats:
-        return load_Lab(_scatter(paints, shares * np.exp(log)[:, None]))
-
-    Lab = at(total_log)
-    for _ in range(3):
-        slope = (metric @ ((at(total_log + _STEP) - Lab) / _STEP)[:, :, None])[:, :, 0]
+    for _ in range(rounds):
+        both = np.concatenate([total_log, total_log + _STEP])
+        loads = np.concatenate([shares, shares]) * np.exp(both)[:, None]
+        Lab, ahead = np.split(_Lab_of(np.concatenate([paints, paints]), loads), 2)
+        slope = (metric @ ((ahead - Lab) / _STEP)[:, :, None])[:, :, 0]
         error = (metric @ (Lab - targets)[:, :, None])[:, :, 0]
         step = (slope * error).sum(axis=1) / ((slope**2).sum(axis=1) + 1e-6)
         total_log = np.minimum(total_log - np.clip(step, -0.7, 0.7), _FULL_LOG)
-        Lab = at(total_log)
-    return total_log, Lab
+    return total_log, _Lab_of(paints, shares * np.exp(total_log)[:, None])

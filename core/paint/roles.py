@@ -8,6 +8,7 @@ somebody who thinks in hue, value and intensity.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import combinations
 
 from core.paint.catalogue import Paint
@@ -67,7 +68,7 @@ class Structure:
     toner: str | None
     price: float
 
-    @property
+    @cached_property
     def keys(self) -> frozenset[str]:
         """All paints together."""
         return frozenset(self.base) | ({self.toner} if self.toner else set())

@@ -33,6 +33,9 @@ FRACTIONS: tuple[Fraction, ...] = (
 MUD_CHROMA = 2.0
 """Munsell chroma below which a colour that was to have a hue has become mud."""
 
+TURNED_DEG = 50.0
+"""Further round the wheel than this a dulled colour is no longer the one toned down."""
+
 StepNote = Literal["more intense", "matches", "nearest", "duller", "mud"]
 
 
@@ -121,6 +124,7 @@ def tone_down_ladder(
     """
     shares = np.array([float(fraction) for fraction in FRACTIONS])
     colours = [read_colour(Lab) for Lab in toned_Lab(box, base, toner, shares)]
+    first = colours[0]
     matched, wanted_chroma, exact = None, None, False
     if target is not None:
         wanted_chroma = target.munsell.chroma
@@ -128,10 +132,9 @@ def tone_down_ladder(
         nearest = int(np.argmin(gaps))
         matched = nearest if gaps[nearest] <= CLOSE_WITHIN else None
         exact = bool(gaps[nearest] <= CLOSE_WITHIN / 2)
-    first = colours[0]
     steps = []
     for number, (fraction, colour) in enumerate(zip(FRACTIONS, colours, strict=True)):
-        note = _note(number, matched, exact, colour, wanted_chroma)
+        note = _note(number, matched, exact, first, colour, wanted_chroma)
         start, end = first.hue.wheel_deg, colour.hue.wheel_deg
         drift = None if start is None or end is None else turn(start, end)
         steps.append(
@@ -154,6 +157,7 @@ def _note(
     number: int,
     matched: int | None,
     exact: bool,
+    first: ColourReading,
     colour: ColourReading,
     wanted_chroma: float | None,
 ) -> StepNote:
@@ -161,12 +165,21 @@ def _note(
         return "matches" if exact else "nearest"
     if matched is not None and number < matched:
         return "more intense"
-    is_mud = colour.munsell.chroma < MUD_CHROMA
-    if number and is_mud and (wanted_chroma is None or wanted_chroma >= MUD_CHROMA):
+    if number and _is_mud(colour, first, wanted_chroma):
         return "mud"
     if wanted_chroma is not None and colour.munsell.chroma > wanted_chroma:
         return "more intense"
     return "duller"
+
+
+def _is_mud(colour: ColourReading, first: ColourReading, wanted_chroma: float | None) -> bool:
+    """Whether toning down has gone so far that neither hue is left, or another has come up."""
+    limit = MUD_CHROMA if wanted_chroma is None else min(MUD_CHROMA, wanted_chroma / 2)
+    if colour.munsell.chroma < limit:
+        return True
+    start, end = first.hue.wheel_deg, colour.hue.wheel_deg
+    turned = start is not None and end is not None and abs(turn(start, end)) > TURNED_DEG
+    return turned and colour.munsell.chroma < first.munsell.chroma / 2
 
 
 def tone_down_parts(reading: BandReading | ColourReading, box: Box) -> ToneDownParts | None:

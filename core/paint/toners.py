@@ -6,17 +6,22 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from core.colour import Lab_to_XYZ, munsell_value
 from core.paint.box import Box
 from core.paint.hues import turn
 from core.paint.mix import Mix, make_mix
 from core.paint.roles import offsets
 from core.paint.tone_down import toned_Lab
-from core.reading import read_colour
 
 TONER_WITHIN_DEG = 75.0
 COMPARED_AT_ML = 0.01
-STRONG_COUNTS_AS_DEG = 20.0
-"""How much hue drift a strong stainer's touchiness is worth when toners are compared."""
+STRONG_COUNTS_AS_DEG, NEVER_COUNTS_AS_DEG = 20.0, 40.0
+"""How much hue drift it is worth, when toners are compared, that one is touchy, or too weak."""
+
+DULLS_BELOW = 0.97
+"""Share of chroma left at one tenth, above which a paint does not tone down at all."""
+
+SHARES = 26
 
 
 @dataclass(frozen=True)
@@ -46,42 +51,62 @@ class TonerTried:
     touchy: bool
 
 
-def try_toner(box: Box, base: Mix, toner: dict[str, int]) -> TonerTried:
-    """Measure what a toner does to a mix."""
-    shares = np.linspace(0, 0.5, 101)
-    Lab = toned_Lab(box, base, toner, shares)
-    chroma = np.hypot(Lab[:, 1], Lab[:, 2])
-    halved = np.flatnonzero(chroma <= chroma[0] / 2)
-    at = int(halved[0]) if halved.size else len(shares) - 1
-    angle = np.degrees(np.arctan2(Lab[:, 2], Lab[:, 1]))
-    first, then = read_colour(Lab[0]), read_colour(Lab[at])
-    return TonerTried(
-        tuple(toner.items()),
-        float(shares[at]) if halved.size else None,
-        abs(float((angle[at] - angle[0] + 180) % 360 - 180)),
-        then.munsell.value - first.munsell.value,
-        float(chroma[20] / max(chroma[0], 1e-9)),
-        any(box.paint(key).is_strong for key in toner),
-    )
+def try_toners(box: Box, base: Mix, toners: list[dict[str, int]]) -> list[TonerTried]:
+    """Measure what some toners do to a mix.
+
+    Parameters
+    ----------
+    box : Box
+    base : Mix
+    toners : list of dict of paint key to parts
+    """
+    shares = np.linspace(0, 0.5, SHARES)
+    tenth = round((SHARES - 1) / 5)
+    first = base.colour.munsell.value
+    tried = []
+    for toner in toners:
+        Lab = toned_Lab(box, base, toner, shares)
+        chroma = np.hypot(Lab[:, 1], Lab[:, 2])
+        halved = np.flatnonzero(chroma <= chroma[0] / 2)
+        at = int(halved[0]) if halved.size else SHARES - 1
+        angle = np.degrees(np.arctan2(Lab[:, 2], Lab[:, 1]))
+        Y = float(np.clip(Lab_to_XYZ(Lab[at])[1], 0, 1)) * 100
+        tried.append(
+            TonerTried(
+                tuple(toner.items()),
+                float(shares[at]) if halved.size else None,
+                abs(float((angle[at] - angle[0] + 180) % 360 - 180)),
+                float(munsell_value(Y)) - first,
+                float(chroma[tenth] / max(chroma[0], 1e-9)),
+                any(box.paint(key).is_strong for key in toner),
+            )
+        )
+    return tried
 
 
 def toners(box: Box, base: Mix) -> tuple[TonerTried, ...]:
     """The box's paints from across the wheel, the cleanest toner first.
 
-    A good toner halves the intensity and hardly turns the hue; one that stains strongly is put
-    behind the others.
+    A good toner halves the intensity and hardly turns the hue; one that stains strongly, or
+    never halves it, is put behind the others.
     """
     hue = base.colour.hue.wheel_deg
     if hue is None:
         return ()
-    tried = []
-    for key, away in offsets(box.paints, hue).items():
-        if key not in base.keys and 180 - abs(away) <= TONER_WITHIN_DEG:
-            tried.append(try_toner(box, base, {key: 1}))
-    useful = [item for item in tried if item.halves_at is not None]
-    return tuple(
-        sorted(useful, key=lambda item: item.hue_drift_deg + STRONG_COUNTS_AS_DEG * item.touchy)
-    )
+    across = [
+        {key: 1}
+        for key, away in offsets(box.paints, hue).items()
+        if key not in base.keys and 180 - abs(away) <= TONER_WITHIN_DEG
+    ]
+    tried = [
+        item for item in try_toners(box, base, across) if item.chroma_kept_at_tenth < DULLS_BELOW
+    ]
+    return tuple(sorted(tried, key=_behind_deg))
+
+
+def _behind_deg(tried: TonerTried) -> float:
+    never = tried.halves_at is None
+    return tried.hue_drift_deg + STRONG_COUNTS_AS_DEG * tried.touchy + NEVER_COUNTS_AS_DEG * never
 
 
 def true_complement(box: Box, base: Mix) -> dict[str, int] | None:

@@ -147,9 +147,17 @@ def work_step_text(step: WorkStep, sheet: PaintSheet, *, first: bool = False) ->
         "dry": translate("mix", "Dry flat: {low} to {high} min, until no longer cool to the hand."),
         "peel": translate("mix", "Peel the tape away from the painting, slowly."),
     }[step.stage]
-    if step.stage == "lay" and first:
-        text = translate("mix", "Lay {bands} first: the lightest.")
-    return text.format(width=width, height=height, low=low, high=high, bands=bands)
+    if step.stage == "lay" and first and len(step.letters) > 1:
+        text = translate("mix", "Lay {first}, the lightest, then {rest}, wet into wet.")
+    return text.format(
+        width=width,
+        height=height,
+        low=low,
+        high=high,
+        bands=bands,
+        first=step.letters[0] if step.letters else "",
+        rest=listed(step.letters[1:]),
+    )
 
 
 def order_texts(order: Order, sheet: PaintSheet) -> tuple[str, ...]:
