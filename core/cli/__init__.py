@@ -18,6 +18,7 @@ from core.i18n import translate
 
 COMMANDS: dict[str, str] = {
     "read": "core.cli.read",
+    "mix": "core.cli.mix",
 }
 """The module of each command."""
 

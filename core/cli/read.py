@@ -48,6 +48,24 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Read the photo and print what was read."""
+    report = read_as_asked(args)
+    if args.json:
+        print(json.dumps(report_as_json(report), indent=2, ensure_ascii=False))
+    else:
+        print(report_in_words(report, Wording()))
+    return 0
+
+
+def read_as_asked(args: argparse.Namespace) -> Report:
+    """Open the photo and read it, with the lines that the arguments of `add_arguments` ask for.
+
+    Raises
+    ------
+    UsageError
+        The arguments do not fit together.
+    PhotoError
+        The photo cannot be opened.
+    """
     if args.bands is not None and args.lines is not None:
         raise UsageError(
             translate("command line", "--bands and --lines exclude each other: give one of them.")
@@ -55,12 +73,7 @@ def run(args: argparse.Namespace) -> int:
     count = None if args.bands is None else _count(args.bands)
     lines = None if args.lines is None else _heights(args.lines)
     horizon = None if args.horizon is None else _horizon(args.horizon)
-    report = read_photo(open_photo(Path(args.photo)), count=count, lines=lines, horizon=horizon)
-    if args.json:
-        print(json.dumps(report_as_json(report), indent=2, ensure_ascii=False))
-    else:
-        print(report_in_words(report, Wording()))
-    return 0
+    return read_photo(open_photo(Path(args.photo)), count=count, lines=lines, horizon=horizon)
 
 
 def read_photo(

@@ -66,22 +66,29 @@ def plan_colour(
         A wish names a paint that is not in the box, or leaves no paint to use.
     """
     paints = usable_paints(box, choice, allow_white, forbidden)
-    closest = _closest(box, paints, target, choice)
     built = _built(box, paints, target, choice)
+    steerable = {frozenset(item.mix.keys) for item in built}
+    closest = _closest(box, paints, target, choice, steerable)
     others: list[Built] = []
     if choice.parts is not None:
-        chosen = _by_hand(box, target, choice)
+        chosen, others = _by_hand(box, target, choice), built
     elif _is_paper(target, choice):
         chosen = describe(box, target, "paper", bare_paper(), why=(Reason("paper"),))
     elif built:
         first, *others = _same_paints_first(built, prefer)
         chosen = describe_built(box, target, first, choice.pinned)
-        others = [item for item in others if item.price <= first.price + WORTH_A_LOOK]
     else:
         chosen = _without_structure(box, target, closest)
-    show_closest = closest.delta_E_2000 < chosen.delta_E_2000 - CLEARLY_CLOSER and dict(
-        closest.mix.parts
-    ) != dict(chosen.mix.parts)
+    show_closest = (
+        closest.delta_E_2000 < chosen.delta_E_2000 - CLEARLY_CLOSER
+        and closest.mix.parts != chosen.mix.parts
+    )
+    shown = frozenset(closest.mix.keys) if show_closest else frozenset()
+    others = [
+        item
+        for item in others
+        if item.price <= built[0].price + WORTH_A_LOOK and frozenset(item.mix.keys) != shown
+    ]
     return BandMix(
         "",
         target,
@@ -131,7 +138,11 @@ def _built(
 
 
 def _closest(
-    box: Box, paints: tuple[Paint, ...], target: ColourReading, choice: BandChoice
+    box: Box,
+    paints: tuple[Paint, ...],
+    target: ColourReading,
+    choice: BandChoice,
+    steerable: set[frozenset[str]],
 ) -> PlannedMix:
     """Whatever comes nearest, with what is odd about it."""
     names: dict[str, str] = {}
@@ -147,7 +158,9 @@ def _closest(
     data = measured_paints()
     parts = {names[data.keys[i]]: int(n) for i, n in enumerate(found.parts[0]) if n}
     mix = make_mix(box, parts, float(found.load_ml[0]))
-    return describe(box, target, "closest", mix, why=oddities(box, mix))
+    return describe(
+        box, target, "closest", mix, why=oddities(box, mix, frozenset(mix.keys) in steerable)
+    )
 
 
 def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:

@@ -59,8 +59,16 @@ def describe_built(
     )
 
 
-def oddities(box: Box, mix: Mix) -> tuple[Reason, ...]:
-    """What a teacher would find odd about a mix found by colour difference alone."""
+def oddities(box: Box, mix: Mix, steerable: bool) -> tuple[Reason, ...]:
+    """What a teacher would find odd about a mix found by colour difference alone.
+
+    Parameters
+    ----------
+    box : Box
+    mix : Mix
+    steerable : bool
+        Whether a teacher would build the hue from these paints.
+    """
     reasons = []
     groups = {box.paint(key).group: key for key in mix.keys}
     if "black" in groups:
@@ -70,7 +78,7 @@ def oddities(box: Box, mix: Mix) -> tuple[Reason, ...]:
     tiny = tuple(key for key in mix.keys if box.paint(key).is_strong and mix.share(key) < 0.25)
     if tiny and "black" not in groups:
         reasons.append(Reason("tiny strong", tiny))
-    if len(mix.parts) > 1 and not reasons:
+    if len(mix.parts) > 1 and not steerable and not reasons:
         reasons.append(Reason("hard to steer", mix.keys))
     if mix.total > 8:
         reasons.append(Reason("many parts"))

@@ -40,6 +40,9 @@ EARTHS = ("raw_sienna", "burnt_sienna")
 EARTH_PRICE, EARTH_CHROMA, EARTH_SLOPE = 0.3, 6.0, 0.35
 """An earth is a teacher's choice for a dull warm colour, not for an intense one."""
 
+MIXED_ARC_DEG = 75.0
+"""A green or an earth is a mixture already: it only makes hues with a near neighbour."""
+
 LEAN_PRICE = 1.1
 """A paint that leans to another secondary than the one being mixed dulls it; every split-primary
 palette is built on this (common practice)."""
@@ -99,6 +102,10 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
 
     best: dict[frozenset[str], Structure] = {}
     for base, plain_price in _bases(off, grey=grey):
+        if len(base) == 2 and any(by_key[key].group in ("green", "brown") for key in base):
+            one, other = base
+            if abs(turn(off[one], off[other])) > MIXED_ARC_DEG:
+                continue
         price = plain_price + _leaning_price([by_key[key] for key in base])
         if earth & set(base):
             price += EARTH_PRICE + EARTH_SLOPE * too_intense

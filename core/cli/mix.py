@@ -1,0 +1,100 @@
+"""Plan the mixes for a sky photo: parts, strength, toning down, meetings, amounts and order."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from pathlib import Path
+
+from core.cli import read
+from core.cli.mix_report import plan_as_json, plan_in_words
+from core.cli.report import Report, report_as_json
+from core.errors import UsageError
+from core.i18n import translate
+from core.paint.amounts import SHEETS
+from core.paint.box import DEFAULT_BOX, GENERIC_BOXES, Box
+from core.paint.box_file import open_box
+from core.paint.options import MixOptions
+from core.paint.plan import plan_mixes
+from core.paint.planned import MixPlan
+from core.paint.transition import sample_transitions
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """The arguments of `gradewash mix`: those of `read`, a box and a sheet."""
+    read.add_arguments(parser)
+    parser.description = translate(
+        "command line", "Plan the mixes for a sky photo from the paints of a box."
+    )
+    parser.add_argument(
+        "--box",
+        metavar="NAME|FILE",
+        help=translate(
+            "command line",
+            "the paints: school (a set of twelve), primary (six), measured (thirteen), or a box "
+            "file",
+        ),
+    )
+    parser.add_argument(
+        "--sheet",
+        metavar="SIZE",
+        default="A4",
+        help=translate("command line", "the paper: A5, A4 (the default), A3, letter ..."),
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Read the photo, plan its mixes, print the plan."""
+    box = find_box(args.box)
+    options = MixOptions(sheet=SHEETS[_sheet_name(args.sheet)])
+    report = read.read_as_asked(args)
+    plan = plan_report(report, box, options)
+    if args.json:
+        whole = plan_as_json(report_as_json(report), plan)
+        print(json.dumps(whole, indent=2, ensure_ascii=False))
+    else:
+        print(plan_in_words(report, plan))
+    return 0
+
+
+def plan_report(report: Report, box: Box, options: MixOptions) -> MixPlan:
+    """The plan for a photo that was read, its own transitions taken into account."""
+    edges = [reading.top for reading in report.readings]
+    edges.append(report.readings[-1].bottom)
+    transitions = sample_transitions(report.photo.pixels, edges, report.photo.opaque)
+    return plan_mixes(report.readings, box, options, transitions)
+
+
+def find_box(asked: str | None) -> Box:
+    """A box by its short name, or from a file.
+
+    Raises
+    ------
+    BoxError
+        The file is no box.
+    UsageError
+        Neither a name nor a file.
+    """
+    if asked is None:
+        return DEFAULT_BOX
+    if asked in GENERIC_BOXES:
+        return GENERIC_BOXES[asked]
+    path = Path(asked)
+    if path.exists() or path.suffix:
+        return open_box(path)
+    raise UsageError(
+        translate("command line", "There is no box {name}: use {names}, or a box file.").format(
+            name=asked, names=", ".join(GENERIC_BOXES)
+        )
+    )
+
+
+def _sheet_name(asked: str) -> str:
+    for name in SHEETS:
+        if name.lower() == asked.strip().lower():
+            return name
+    raise UsageError(
+        translate("command line", "There is no sheet size {name}: use {names}.").format(
+            name=asked, names=", ".join(SHEETS)
+        )
+    )

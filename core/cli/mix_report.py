@@ -1,0 +1,183 @@
+"""What `gradewash mix` prints: a plan in words, or JSON."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from core.cli.report import Report
+from core.i18n import translate
+from core.paint.meeting import Meeting
+from core.paint.names import box_name
+from core.paint.planned import BandMix, MixPlan, PlannedMix
+from core.paint.tone_down import Ladder
+from core.paint.words_mix import (
+    alternative_text,
+    closest_text,
+    mix_text,
+    reach_text,
+    shortfall_text,
+    verdict_text,
+    why_text,
+)
+from core.paint.words_plan import (
+    amounts_note,
+    caution_text,
+    fraction_text,
+    kind_text,
+    ladder_title,
+    meeting_text,
+    order_texts,
+    step_note_text,
+)
+from core.reading import read_colour
+from core.wording import Wording
+from core.words import band_sentence
+
+
+def plan_as_json(read_json: dict[str, Any], plan: MixPlan) -> dict[str, Any]:
+    """The plan added to the JSON of `read`.
+
+    Parameters
+    ----------
+    read_json : dict
+        From `core.cli.report.report_as_json`.
+    plan : MixPlan
+    """
+    letters = [band.letter for band in plan.bands]
+    bands = [
+        {**read_band, **_band(plan, band, below)}
+        for read_band, band, below in zip(
+            read_json["bands"], plan.bands, [*letters[1:], ""], strict=True
+        )
+    ]
+    return {
+        **read_json,
+        "box": {"name": box_name(plan.box), "paints": list(plan.box.keys)},
+        "bands": bands,
+        "order": list(order_texts(plan.order, plan.sheet)),
+        "cautions": [caution_text(plan.box, caution) for caution in plan.cautions],
+    }
+
+
+def _band(plan: MixPlan, band: BandMix, below: str) -> dict[str, Any]:
+    mixes = [planned for planned in (band.classroom, band.closest) if planned is not None]
+    meeting = band.meets_below
+    return {
+        "mixes": [_mix(plan, planned) for planned in mixes],
+        "alternatives": [
+            {
+                **_mix(plan, item.planned),
+                "prefer": item.prefer,
+                "why": alternative_text(plan.box, band.classroom, item),
+            }
+            for item in band.alternatives
+            if band.classroom is not None
+        ],
+        "reach": reach_text(band.reach),
+        "tone_down": [] if band.tone_down is None else _ladder(plan, band, band.tone_down),
+        "meets_below": None if meeting is None else _meeting(band.letter, below, meeting),
+        "amount_ml": band.amount_ml,
+    }
+
+
+def _mix(plan: MixPlan, planned: PlannedMix) -> dict[str, Any]:
+    mix, short = planned.mix, planned.falls_short
+    return {
+        "kind": planned.kind,
+        "parts": dict(mix.parts),
+        "strength": planned.strength,
+        "load_ml_per_unit": _significant(mix.load_ml_per_unit),
+        "predicted_Lab": [round(number, 2) + 0.0 for number in mix.Lab],
+        "predicted_srgb": mix.colour.hex,
+        "delta_E_2000": round(planned.delta_E_2000, 2),
+        "falls_short": {
+            "hue": None if short.hue_deg is None else round(short.hue_deg, 1) + 0.0,
+            "value": round(short.value, 2) + 0.0,
+            "intensity": round(short.chroma, 2) + 0.0,
+        },
+        "why": why_text(plan.box, planned),
+    }
+
+
+def _significant(number: float) -> float:
+    return float(f"{number:.3g}")
+
+
+def _ladder(plan: MixPlan, band: BandMix, ladder: Ladder) -> list[dict[str, Any]]:
+    return [
+        {
+            "fraction": round(float(step.fraction), 4),
+            "toner": dict(ladder.toner),
+            "srgb": step.colour.hex,
+            "chroma": round(step.colour.munsell.chroma, 2),
+            "hue": step.colour.hue.family,
+            "note": step_note_text(step.note, band.letter),
+        }
+        for step in ladder.steps
+    ]
+
+
+def _meeting(upper: str, lower: str, meeting: Meeting) -> dict[str, Any]:
+    return {
+        "path": [read_colour(Lab).hex for Lab in meeting.path],
+        "named": list(meeting.families),
+        "note": meeting_text(upper, lower, meeting),
+    }
+
+
+def plan_in_words(report: Report, plan: MixPlan) -> str:
+    """The plan as plain text, to be read or printed."""
+    lines = [
+        translate("command line", "{name}, mixed from the {box}.").format(
+            name=report.photo.name, box=box_name(plan.box)
+        ),
+        *report.notices,
+    ]
+    for number, (reading, band) in enumerate(zip(report.readings, plan.bands, strict=True)):
+        lines += ["", band_sentence(reading, Wording())]
+        if band.classroom is not None:
+            lines += _band_lines(plan, band, band.classroom)
+        if band.meets_below is not None:
+            below = plan.bands[number + 1].letter
+            lines.append("  " + meeting_text(band.letter, below, band.meets_below))
+    lines += ["", kind_text(plan.order)]
+    lines += [
+        f"  {number}. {text}"
+        for number, text in enumerate(order_texts(plan.order, plan.sheet), start=1)
+    ]
+    lines += [
+        translate("command line", "In all {ml:g} mL of mixes. {note}").format(
+            ml=plan.amounts.total_ml, note=amounts_note(plan.amounts)
+        )
+    ]
+    if plan.cautions:
+        lines += ["", *(caution_text(plan.box, caution) for caution in plan.cautions)]
+    return "\n".join(lines)
+
+
+def _band_lines(plan: MixPlan, band: BandMix, chosen: PlannedMix) -> list[str]:
+    box = plan.box
+    head = translate("command line", "{mix}. {verdict}").format(
+        mix=mix_text(box, chosen), verdict=verdict_text(chosen)
+    )
+    short = shortfall_text(chosen)
+    lines = [f"{head}: {short}." if short else f"{head}."]
+    if band.amount_ml:
+        lines.append(translate("command line", "Mix {ml:g} mL.").format(ml=band.amount_ml))
+    lines.append(why_text(box, chosen))
+    if band.reach != "reached":
+        lines.append(reach_text(band.reach))
+    if band.closest is not None:
+        lines.append(closest_text(box, band.closest))
+    lines += [alternative_text(box, chosen, item) for item in band.alternatives]
+    if band.tone_down is not None:
+        ladder = band.tone_down
+        steps = ", ".join(
+            translate("command line", "{fraction}: {note}").format(
+                fraction=fraction_text(box, ladder, step.fraction),
+                note=step_note_text(step.note, band.letter),
+            )
+            for step in ladder.steps
+        )
+        lines.append(f"{ladder_title(box, ladder)}. {steps}.")
+    return ["  " + line for line in lines]
