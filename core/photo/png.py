@@ -85,6 +85,8 @@ def read_png(data: bytes) -> Decoded:
             picture.append(view[start:end])
         elif name in (b"IHDR", b"PLTE", b"tRNS"):
             kept.append((name, data[start:end]))
+            if name != b"tRNS" and data[start - 8 : end + 4] != _chunk(*kept[-1]):
+                raise PhotoError(damaged())  # wrong check sum: size and colours may be wrong
         elif name in (b"iCCP", b"gAMA", b"cHRM", b"sRGB", b"cICP", b"eXIf", b"acTL"):
             side.setdefault(name, data[start : min(end, start + _MAX_SIDE_BYTES)])
         elif name == b"iTXt" and data[start : start + 18] == b"XML:com.adobe.xmp\0":

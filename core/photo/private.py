@@ -24,6 +24,8 @@ from core.photo.sniff import kind_of
 _PNG_KEPT = (
     b"IHDR PLTE IDAT IEND tRNS gAMA cHRM sRGB iCCP cICP sBIT bKGD pHYs acTL fcTL fdAT".split()
 )
+# Huffman tables, start of scan, quantisation tables, number of lines, restart interval.
+_BETWEEN_SCANS = (0xC4, 0xDA, 0xDB, 0xDC, 0xDD)
 _WEBP_KEPT = b"VP8X,VP8 ,VP8L,ALPH,ANIM,ANMF,ICCP".split(b",")
 
 
@@ -115,17 +117,25 @@ def _strip_jpeg(data: bytes) -> bytes:
 
 
 def _scans(data: bytes, at: int) -> bytes:
-    """From the first scan to the end marker, without notes between the scans."""
-    parts = []
-    while at + 4 <= len(data) and data[at] == 0xFF:
+    """From the first scan to the end marker, without notes between the scans.
+
+    Raises
+    ------
+    ValueError
+        A marker that belongs to no sound picture; the place of its end is then unknown.
+    """
+    parts: list[bytes] = []
+    while at + 2 <= len(data):
         marker = data[at + 1]
         if marker == 0xD9:
-            parts.append(data[at : at + 2])
-            break
+            return b"".join([*parts, data[at : at + 2]])
+        note = 0xE0 <= marker <= 0xEF or marker == 0xFE
+        if data[at] != 0xFF or not (note or marker in _BETWEEN_SCANS):
+            raise ValueError("a marker that does not belong here")
         end = at + 2 + int.from_bytes(data[at + 2 : at + 4], "big")
         if marker == 0xDA:  # its entropy-coded data runs to the next real marker
             end = _next_marker(data, end)
-        if not 0xE0 <= marker <= 0xEF and marker != 0xFE:
+        if not note:
             parts.append(data[at:end])
         at = end
     return b"".join(parts)

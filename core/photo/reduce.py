@@ -7,7 +7,7 @@ from math import ceil, sqrt
 import numpy as np
 from numpy.typing import NDArray
 
-_FEW_ROWS = 500
+_NARROW = 4
 
 
 def wanted_factor(
@@ -29,7 +29,7 @@ def wanted_factor(
     enough = [factor for factor in offered if width * height <= max_pixels * factor**2]
     factor = enough[0] if enough else offered[-1]
     finer = [f for f in offered if f < factor and width * height <= 2 * max_pixels * f**2]
-    if finer and min(width, height) < _FEW_ROWS * factor:
+    if finer and max(width, height) >= _NARROW * min(width, height):
         return finer[0]
     return factor
 

@@ -119,6 +119,7 @@ def _load(image: TiffImagePlugin.TiffImageFile, stream: IO[bytes], frame: int) -
     if ";16" in raw and not image.mode.startswith("I") and pixels <= _MAX_16_BIT_PIXELS:
         # Pillow keeps the upper byte of each sample. Told that the bytes stand the other way
         # round, it keeps the lower one: two passes give all 16 bits.
+        stream.seek(0)
         lower = TiffImagePlugin.TiffImageFile(stream)
         lower.seek(frame)
         lower.tile = [_with_raw_mode(tile, _swapped(raw)) for tile in tiles]
