@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from pathlib import Path
+from typing import Any
 
 from core.i18n import translate
 
@@ -93,13 +94,13 @@ def truth(name: str) -> SceneTruth:
     lines = tuple(entry["lines"])
     edges = (0.0, *lines, entry["horizon"])
     bands = tuple(
-        BandTruth(chr(ord("A") + i), edges[i], edges[i + 1], tuple(Lab))
-        for i, Lab in enumerate(entry["Lab"])
+        BandTruth(chr(ord("A") + i), edges[i], edges[i + 1], (float(L), float(a), float(b)))
+        for i, (L, a, b) in enumerate(entry["Lab"])
     )
     return SceneTruth(name, title(name), lines, entry["horizon"], bands, tuple(entry["skyline"]))
 
 
 @cache
-def _entries() -> dict[str, dict]:
+def _entries() -> dict[str, dict[str, Any]]:
     text = resources.files(__name__).joinpath("scenes.json").read_text(encoding="utf-8")
     return {entry["name"]: entry for entry in json.loads(text)}
