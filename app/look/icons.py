@@ -59,9 +59,14 @@ def pixmap(name: str, colour: str, size: int = 20, ratio: float = 1.0) -> QPixma
 
 
 @lru_cache(maxsize=256)
-def icon(name: str, colour: str, size: int = 20) -> QIcon:
-    """An icon for Qt's own menus and buttons, crisp at every usual pixel ratio."""
+def icon(name: str, colour: str, size: int = 20, *, active: str = "") -> QIcon:
+    """An icon for Qt's own menus and buttons, crisp at every usual pixel ratio.
+
+    `active` is its colour in the menu line under the mouse, which is filled with ink.
+    """
     result = QIcon()
     for ratio in _RATIOS:
         result.addPixmap(pixmap(name, colour, size, ratio))
+        if active:
+            result.addPixmap(pixmap(name, active, size, ratio), QIcon.Mode.Active)
     return result

@@ -26,6 +26,11 @@ QLabel[role="second"] { color: $second; }
 QLabel[role="heading"] { font-size: ${heading}px; font-weight: 700; }
 QLabel[role="label"] { font-size: ${label}px; font-weight: 600; }
 QLabel[role="note"] { font-size: ${note}px; color: $second; }
+QLabel[role="medium"] { font-size: ${control}px; font-weight: 500; }
+QLabel[role="strong"] { font-size: ${control}px; font-weight: 600; }
+QLabel[role="number"] { font-size: ${label}px; font-weight: 700; }
+QLabel[role="line"] { font-size: ${row}px; font-weight: 700; }
+QLabel[on="wall"] { color: $wall_ink; }
 
 QMenuBar { background: $bar; color: $ink; padding: 0; spacing: 0; }
 QMenuBar::item { background: transparent; padding: ${p8}px ${p10}px; border-radius: 5px; }
@@ -72,9 +77,10 @@ QComboBox::down-arrow { image: url("lookicons:chevron_down.$name.svg"); width: $
   height: ${p20}px; }
 QComboBox QAbstractItemView { background: $raised; color: $ink; border: 1px solid $edge;
   outline: 0; padding: 4px; selection-background-color: $ink; selection-color: $on_ink; }
-QComboBox QAbstractItemView::item { min-height: ${inner}px; padding: 0 8px; border-radius: 4px; }
+QComboBox QAbstractItemView::item { min-height: ${inner}px; padding: 0 8px; border: none; }
 QComboBox QAbstractItemView::item:selected { background: $ink; color: $on_ink; }
-QSpinBox, QDoubleSpinBox, QDateEdit { padding-right: ${p24}px; }
+QSpinBox, QDoubleSpinBox, QDateEdit { padding: 0 ${p24}px 0 0; }
+QAbstractSpinBox { qproperty-alignment: "AlignCenter"; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { border: none; background: transparent;
   width: ${p24}px; subcontrol-origin: border; }
 QAbstractSpinBox::up-button { subcontrol-position: top right; height: ${half}px; }
@@ -88,7 +94,7 @@ QCheckBox, QRadioButton { spacing: 8px; min-height: ${p24}px; background: transp
 QCheckBox::indicator, QRadioButton::indicator { width: ${p20}px; height: ${p20}px;
   background: $raised; border: 1px solid $edge; }
 QCheckBox::indicator { border-radius: 4px; }
-QRadioButton::indicator { border-radius: ${p11}px; }
+QRadioButton::indicator { border-radius: ${round}px; }
 QCheckBox::indicator:hover, QRadioButton::indicator:hover { border-color: $ink; }
 QCheckBox::indicator:checked { background: $ink; border-color: $ink;
   image: url("lookicons:check.$other.svg"); }
@@ -122,7 +128,7 @@ QAbstractScrollArea::corner { background: transparent; border: none; }
 QListView, QTreeView, QTableView { background: $raised; color: $ink; border: 1px solid $edge;
   border-radius: ${radius}px; outline: 0; selection-background-color: $ink;
   selection-color: $on_ink; }
-QListView::item { min-height: ${inner}px; padding: 0 8px; }
+QListView::item { padding: ${p6}px 8px; border: none; }
 QListView::item:selected { background: $ink; color: $on_ink; }
 QHeaderView::section { background: $paper; color: $second; border: none;
   border-bottom: 1px solid $rule; padding: 4px 8px; }
@@ -130,7 +136,7 @@ QTextBrowser { background: $paper; border: none; padding: ${p24}px; }
 QSplitter::handle { background: $rule; }
 """)
 
-_PADDINGS = (7, 8, 10, 11, 12, 14, 16, 20, 24, 28, 30)
+_PADDINGS = (6, 7, 8, 10, 12, 14, 16, 20, 24, 28, 30)
 
 
 def stylesheet(theme: Theme, scale: TypeScale) -> str:
@@ -153,9 +159,11 @@ def stylesheet(theme: Theme, scale: TypeScale) -> str:
         wall_ink=theme.wall_ink,
         heading=scale.px("heading"),
         label=scale.px("label"),
+        row=scale.px("row"),
         note=scale.px("note"),
         control=scale.px("control"),
         inner=inner,
         half=inner // 2 + 1,
+        round=(scale.grow(20) + 2) // 2,
         radius=round(RADIUS),
     )

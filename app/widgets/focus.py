@@ -36,6 +36,14 @@ def ground_of(widget: QWidget) -> str:
     return "paper"
 
 
+def stand_on(label: QWidget, ground: str) -> None:
+    """Give a label the ink of its ground: on the wall that of the wall, in both themes."""
+    if label.property("on") != ground:
+        label.setProperty("on", ground)
+        label.style().unpolish(label)
+        label.style().polish(label)
+
+
 class FocusRing(QWidget):
     """Draws the ring over a window. Make one for each window and keep it.
 

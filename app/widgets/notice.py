@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWi
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import GROUP, INSIDE, WITHIN
-from app.look.type import CHOSEN, MEDIUM
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
 from core.i18n import translate
 
@@ -32,6 +31,7 @@ class NoticeBar(QWidget):
         super().__init__(parent)
         self._icon = "info"
         self._label = QLabel(self)
+        self._label.setProperty("role", "medium")
         self._label.setWordWrap(True)
         self._label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._action = EdgeButton("", parent=self)
@@ -77,7 +77,6 @@ class NoticeBar(QWidget):
 
     def _refresh(self) -> None:
         scale = look().type
-        self._label.setFont(scale.font("control", MEDIUM))
         side = scale.grow(20)
         self._row.setContentsMargins(INSIDE + side + WITHIN, WITHIN, GROUP, WITHIN)
 
@@ -109,6 +108,7 @@ class EmptyState(QWidget):
         super().__init__(parent)
         self._line = QLabel(line, self)
         self._sentence = QLabel(sentence, self)
+        self._line.setProperty("role", "line")
         for label in (self._line, self._sentence):
             label.setWordWrap(True)
         self.button = InkButton(button, icon, self)
@@ -122,7 +122,6 @@ class EmptyState(QWidget):
         column.addSpacing(WITHIN)
         column.addWidget(self.button, 0, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(3)
-        self._refresh()
 
     def set_texts(self, line: str, sentence: str, button: str) -> None:
         """Say something else."""
@@ -134,16 +133,6 @@ class EmptyState(QWidget):
     def sizeHint(self) -> QSize:
         scale = look().type
         return QSize(scale.grow(420), scale.grow(190))
-
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.StyleChange and hasattr(self, "button"):
-            self._refresh()
-
-    def _refresh(self) -> None:
-        scale = look().type
-        self._line.setFont(scale.font("row", CHOSEN))
-        self._sentence.setFont(scale.font("control"))
 
 
 def _preview() -> QWidget:

@@ -21,7 +21,7 @@ from core.i18n import translate
 _BADGES = 52
 _CHIPS = 52
 _BAR = 6
-_ROOM = 16
+_ROOM = 12
 # Under this height a row keeps one line.
 _TWO_LINES_FROM = 46
 _TALLEST = 96
@@ -259,10 +259,11 @@ class ReadoutTable(QWidget):
         natural = [self._natural(view, number, False) for number, view in enumerate(self._views)]
         share = available / len(natural)
         floor = max(scale.grow(_TWO_LINES_FROM), max(natural))
-        if share >= floor or self._columns.stacked:
-            if share >= floor:
-                return [int(min(share, scale.grow(_TALLEST)))] * len(natural), False
-            return natural, False
+        if share >= floor:
+            return [int(min(share, scale.grow(_TALLEST)))] * len(natural), False
+        if self._columns.stacked or sum(natural) <= available:
+            spare = max(available - sum(natural), 0) // len(natural)
+            return [height + spare for height in natural], False
         single = max(
             scale.grow(30), max(self._natural(v, n, True) for n, v in enumerate(self._views))
         )
@@ -347,7 +348,7 @@ class ReadoutTable(QWidget):
         intensity = fit(view.intensity, (first_size,), weight, 1e9)
         if compact:
             return (hue,), (value,), (intensity,)
-        under = fit(view.hue_second, (second, max(note, second - 2)), SECOND, width)
+        under = fit(view.hue_second, (second, (second + note) // 2, note), SECOND, width)
         first = (hue, under) if view.hue_second else (hue,)
         return (
             first,

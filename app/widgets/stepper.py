@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QWheelEvent
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QShowEvent, QWheelEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
 
 from app.look import look
 from app.look.space import WITHIN
-from app.look.type import CHOSEN, FIRST
 from app.widgets.buttons import IconButton
+from app.widgets.focus import ground_of, stand_on
 from core.i18n import translate
 
 
@@ -31,6 +31,8 @@ class Stepper(QWidget):
         self._value, self._low, self._high = 0, 0, 99
         self._label = QLabel(label, self)
         self._number = QLabel("0", self)
+        self._label.setProperty("role", "strong")
+        self._number.setProperty("role", "number")
         self._number.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._minus = IconButton("minus", fewer, self)
         self._plus = IconButton("plus", more, self)
@@ -60,9 +62,14 @@ class Stepper(QWidget):
         """The number shown."""
         return self._value
 
-    def changeEvent(self, event: object) -> None:
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        for label in (self._label, self._number):
+            stand_on(label, ground_of(self))
+
+    def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if hasattr(self, "_plus"):
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_plus"):
             self._refresh()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -82,10 +89,7 @@ class Stepper(QWidget):
             self.stepped.emit(value)
 
     def _refresh(self) -> None:
-        scale = look().type
-        self._label.setFont(scale.font("control", FIRST))
-        self._number.setFont(scale.font("label", CHOSEN, columns=True))
-        self._number.setFixedWidth(scale.grow(38))
+        self._number.setFixedWidth(look().type.grow(38))
         self._number.setText(str(self._value))
         spoken = translate("stepper", "{label}: {number}")
         self._number.setAccessibleName(spoken.format(label=self._label.text(), number=self._value))
