@@ -23,6 +23,7 @@ from core.bands.propose import Proposal, propose
 from core.bands.stats import BandStats
 from core.i18n import translate
 from core.photo import Photo, open_photo
+from core.pictures import Picture
 from core.progress import Progress, ShouldStop
 from core.reading import BandReading
 from core.study import study_of, with_bands
@@ -143,7 +144,7 @@ class Reader(QObject):
             if then is not None:
                 then()
 
-        self._opening.run(work, done)
+        self._opening.run(work, done, self._notices.failed)
 
     def propose(self, text: str, count: int | None = None, horizon: float | None = None) -> None:
         """Look for the bands again; the study changes once they are found.
@@ -175,7 +176,7 @@ class Reader(QObject):
         self._careful.cancel()
         self._rest.stop()
         self.opened, self._proposed, self.readings = opened, None, ()
-        study = study_of(opened.photo.name)
+        study = study_of(Picture(opened.photo.name))
         self._document.begin(replace(study, title=title) if title else study)
         self.photo_changed.emit(opened)
         self.sky_changed.emit(None)
@@ -192,7 +193,8 @@ class Reader(QObject):
     ) -> None:
         if self.opened is None:
             return
-        self._proposing.run(_proposing(self.opened.photo, count, horizon), take)
+        work = _proposing(self.opened.photo, count, horizon)
+        self._proposing.run(work, take, self._notices.failed)
 
     def _take_as_beginning(self, proposed: _Proposed) -> None:
         """The first proposal belongs to the opening: there is nothing to undo yet."""
@@ -239,7 +241,7 @@ class Reader(QObject):
             readings = read_bands(photo, sky, bands, progress=progress, should_stop=should_stop)
             return _Read(readings, now)
 
-        self._careful.run(work, self._show_careful)
+        self._careful.run(work, self._show_careful, self._notices.failed)
 
     def _show_careful(self, read: _Read) -> None:
         if read.proposed is not self._proposed:

@@ -27,5 +27,5 @@ class UsageError(GradewashError):
     """What was asked for on the command line does not fit together."""
 
 
-class Cancelled(Exception):  # noqa: N818 - not an error: somebody asked for it
+class Cancelled(Exception):
     """Raised by long work when `should_stop` answered True."""

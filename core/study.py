@@ -11,6 +11,17 @@ from pathlib import PurePath
 
 from core.bands import lines
 from core.bands.lines import Bands
+from core.pictures import Picture
+from core.sheet.result import SheetOptions
+from core.worksheet import Worksheet
+
+
+@dataclass(frozen=True)
+class SheetEntry:
+    """A practice sheet: its picture, and how it is to be looked at."""
+
+    picture: Picture
+    options: SheetOptions = SheetOptions()
 
 
 @dataclass(frozen=True)
@@ -21,40 +32,62 @@ class Study:
     ----------
     title : str
         What the teacher calls it; from the photo's file name at first.
-    photo_name : str or None
-        File name of the reference photo, None before one is chosen.
+    photo : Picture or None
+        The reference photo, None before one is chosen.
     bands : Bands or None
         Lines and horizon, as fractions of the photo's height; None until proposed.
+    sheets : tuple of two, SheetEntry or None
+        The practice sheets, the first and the second.
+    worksheet : Worksheet
+        What the student says of them, and the teacher's remark.
     """
 
     title: str = ""
-    photo_name: str | None = None
+    photo: Picture | None = None
     bands: Bands | None = None
+    sheets: tuple[SheetEntry | None, SheetEntry | None] = (None, None)
+    worksheet: Worksheet = Worksheet()
+
+    @property
+    def photo_name(self) -> str | None:
+        """File name of the reference photo."""
+        return self.photo.name if self.photo else None
 
 
-def study_of(photo_name: str, bands: Bands | None = None) -> Study:
+def study_of(photo: Picture, bands: Bands | None = None) -> Study:
     """A fresh study of one photo.
 
     Parameters
     ----------
-    photo_name : str
-        File name of the photo; the title is made from it.
+    photo : Picture
+        The title is made from its file's name.
     bands : Bands, optional
         The proposed lines, once there are any.
 
     Examples
     --------
-    >>> study_of("dusk_over_the_lake.jpg").title
+    >>> study_of(Picture("dusk_over_the_lake.jpg")).title
     'dusk over the lake'
     """
-    stem = PurePath(photo_name).stem
-    title = " ".join(stem.replace("_", " ").split()) or photo_name
-    return Study(title=title, photo_name=photo_name, bands=bands)
+    stem = PurePath(photo.name).stem
+    title = " ".join(stem.replace("_", " ").split()) or photo.name
+    return Study(title=title, photo=photo, bands=bands)
 
 
 def with_bands(study: Study, bands: Bands) -> Study:
     """The study with other lines."""
     return replace(study, bands=bands)
+
+
+def with_sheet(study: Study, index: int, sheet: SheetEntry | None) -> Study:
+    """The study with sheet `index`, 0 or 1, replaced or taken out."""
+    first, second = study.sheets
+    return replace(study, sheets=(sheet, second) if index == 0 else (first, sheet))
+
+
+def with_worksheet(study: Study, worksheet: Worksheet) -> Study:
+    """The study with another worksheet."""
+    return replace(study, worksheet=worksheet)
 
 
 def move_line(study: Study, index: int, y: float) -> Study:

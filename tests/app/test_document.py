@@ -5,13 +5,14 @@ from PySide6.QtCore import QObject
 
 from app.document import Document, Gesture
 from core.bands.lines import Bands
+from core.pictures import Picture
 from core.study import Study, move_line, remove_line, split_band, study_of
 
 
 @pytest.fixture
 def document(qapp) -> Document:
     document = Document()
-    document.begin(study_of("dusk.jpg", Bands(0.8, (0.2, 0.4))))
+    document.begin(study_of(Picture("dusk.jpg"), Bands(0.8, (0.2, 0.4))))
     return document
 
 

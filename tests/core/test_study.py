@@ -7,22 +7,23 @@ import pytest
 from core import study as edits
 from core.bands.lines import Bands
 from core.errors import UsageError
+from core.pictures import Picture
 from core.study import Study, study_of
 
-STUDY = study_of("evening_sky.jpg", Bands(0.8, (0.2, 0.5)))
+STUDY = study_of(Picture("evening_sky.jpg"), Bands(0.8, (0.2, 0.5)))
 
 
 def test_title_comes_from_the_file_name() -> None:
-    assert study_of("dusk_over__the lake.JPG").title == "dusk over the lake"
-    assert study_of(".jpg").title == ".jpg"
-    assert study_of("___.png").title == "___.png"
+    assert study_of(Picture("dusk_over__the lake.JPG")).title == "dusk over the lake"
+    assert study_of(Picture(".jpg")).title == ".jpg"
+    assert study_of(Picture("___.png")).title == "___.png"
 
 
 def test_a_study_is_frozen_and_comparable() -> None:
     with pytest.raises(FrozenInstanceError):
         STUDY.title = "x"  # type: ignore[misc]
-    assert study_of("evening_sky.jpg", Bands(0.8, (0.2, 0.5))) == STUDY
-    assert hash(STUDY) == hash(study_of("evening_sky.jpg", Bands(0.8, (0.2, 0.5))))
+    assert study_of(Picture("evening_sky.jpg"), Bands(0.8, (0.2, 0.5))) == STUDY
+    assert hash(STUDY) == hash(study_of(Picture("evening_sky.jpg"), Bands(0.8, (0.2, 0.5))))
 
 
 @pytest.mark.parametrize(
