@@ -11,6 +11,8 @@ from pathlib import PurePath
 
 from core.bands import lines
 from core.bands.lines import Bands
+from core.paint.box import DEFAULT_BOX, Box
+from core.paint.options import MixOptions
 from core.pictures import Picture
 from core.sheet.result import SheetOptions
 from core.worksheet import Worksheet
@@ -36,6 +38,10 @@ class Study:
         The reference photo, None before one is chosen.
     bands : Bands or None
         Lines and horizon, as fractions of the photo's height; None until proposed.
+    box : Box
+        The paints the class has.
+    mix : MixOptions
+        What was asked of the plan.
     sheets : tuple of two, SheetEntry or None
         The practice sheets, the first and the second.
     worksheet : Worksheet
@@ -45,6 +51,8 @@ class Study:
     title: str = ""
     photo: Picture | None = None
     bands: Bands | None = None
+    box: Box = DEFAULT_BOX
+    mix: MixOptions = MixOptions()
     sheets: tuple[SheetEntry | None, SheetEntry | None] = (None, None)
     worksheet: Worksheet = Worksheet()
 
