@@ -52,15 +52,16 @@ def wheel_view(
                 band=number,
             )
         )
-    return WheelView(
-        markers=tuple(markers),
-        colours=WEDGE_COLOURS,
-        inks=WEDGE_INKS,
-        names=tuple(family_name(family) for family in FAMILIES),
-        chosen=marked,
-        intensity_words=tuple(intensity_text(word) for word in ("dull", "moderate", "intense")),
-        **options,
-    )
+    words = tuple(intensity_text(word) for word in ("dull", "moderate", "intense"))
+    fields: dict[str, Any] = {
+        "markers": tuple(markers),
+        "colours": WEDGE_COLOURS,
+        "inks": WEDGE_INKS,
+        "names": tuple(family_name(family) for family in FAMILIES),
+        "chosen": marked,
+        "intensity_words": words,
+    }
+    return WheelView(**(fields | options))
 
 
 def ladder_view(

@@ -18,6 +18,7 @@ from app.paint.wheel_geometry import (
     WEDGES,
     WheelGeometry,
     WheelView,
+    Word,
     outer_of,
     polar,
     wheel_geometry,
@@ -80,7 +81,19 @@ def _paint_wedges(painter: QPainter, view: WheelView, geometry: WheelGeometry) -
         painter.drawPath(wedge_path(centre, radius, wedge))
         if geometry.names and lit:
             for word in geometry.names[wedge]:
-                draw_text(painter, word.rect.center(), word.text, word.size, view.inks[wedge])
+                _draw_name(painter, word, view.inks[wedge])
+
+
+def _draw_name(painter: QPainter, word: Word, ink: str) -> None:
+    middle = word.rect.center()
+    if word.squeeze == 1.0:
+        draw_text(painter, middle, word.text, word.size, ink)
+        return
+    painter.save()
+    painter.translate(middle)
+    painter.scale(word.squeeze, 1.0)
+    draw_text(painter, QPointF(0, 0), word.text, word.size, ink)
+    painter.restore()
 
 
 def _paint_outlines(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:

@@ -29,6 +29,8 @@ LEAST_MARKER_PX: Final = 11.0
 CLEAR_PX: Final = 6.0
 NAME: Final = 0.083
 LEAST_NAME_PX: Final = 12.0
+# Widths a name of least size is squeezed to before it is broken or left out.
+_SQUEEZES: Final = (1.0, 0.9, 0.82)
 # Directions tried for the intensity words, never near horizontal, the quieter ones first.
 _WORD_DIRECTIONS: Final = (
     *(320, 40, 220, 140, 330, 30, 210, 150, 310, 50, 230, 130, 340, 20, 200, 160),
@@ -124,11 +126,12 @@ class Placed:
 
 @dataclass(frozen=True)
 class Word:
-    """A word with its place and size."""
+    """A word with its place and size; `squeeze` is its width, 1 as the face has it."""
 
     text: str
     rect: QRectF
     size: float
+    squeeze: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -170,8 +173,8 @@ def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
     if view.show_names:
         names = tuple(
             tuple(
-                Word(text, QRectF(x, y, width, height).translated(centre), letter_size)
-                for text, x, y, width, height, letter_size in words
+                Word(text, QRectF(x, y, width, height).translated(centre), letter_size, squeeze)
+                for text, x, y, width, height, letter_size, squeeze in words
             )
             for words in _names(view.names, radius, px)
         )
@@ -241,48 +244,95 @@ def _ways(
 @lru_cache(maxsize=64)
 def _names(
     names: tuple[str, ...], radius: float, px: float
-) -> tuple[tuple[tuple[str, float, float, float, float, float], ...], ...]:
-    """Lines of each name with left, top, width, height and size, round (0, 0)."""
+) -> tuple[tuple[tuple[str, float, float, float, float, float, float], ...], ...]:
+    """Lines of each name with left, top, width, height, size and squeeze, round (0, 0)."""
     result = []
     for wedge, name in enumerate(names):
-        lines = _broken(name)
-        fitting = _fitting_size(wedge, lines, radius, px)
+        fitting = _fitting(wedge, name, radius, px)
         if fitting is None:
             result.append(())
             continue
-        size, middle = fitting
+        lines, size, middle, squeeze = fitting
         spot = polar(QPointF(0, 0), middle, wedge * STEP_DEG)
         pitch = 1.04 * size
         top = spot.y() - pitch * len(lines) / 2
         placed = []
         for row, line in enumerate(lines):
-            width = text_size(line, size)[0]
-            placed.append((line, spot.x() - width / 2, top + row * pitch, width, pitch, size))
+            width = text_size(line, size)[0] * squeeze
+            placed.append(
+                (line, spot.x() - width / 2, top + row * pitch, width, pitch, size, squeeze)
+            )
         result.append(tuple(placed))
     return tuple(result)
 
 
-def _broken(name: str) -> list[str]:
+def _fitting(
+    wedge: int, name: str, radius: float, px: float
+) -> tuple[tuple[str, ...], float, float, float] | None:
+    """Lines, size, distance and squeeze of a name; None when it cannot be got into its wedge."""
+    least = LEAST_NAME_PX * px
+    lines = broken_name(name)
+    for squeeze in _SQUEEZES:
+        fitting = _fitting_size(wedge, lines, radius, px, squeeze)
+        if fitting is not None:
+            return (lines, *fitting, squeeze)
+    # Some languages have names too long for a small wheel: break the longest word.
+    longest = max(lines, key=lambda line: text_size(line, least)[0])
+    pieces = syllables(longest)
+    if pieces is None:
+        return None
+    at = lines.index(longest)
+    lines = (*lines[:at], *pieces, *lines[at + 1 :])
+    for squeeze in _SQUEEZES:
+        fitting = _fitting_size(wedge, lines, radius, px, squeeze)
+        if fitting is not None:
+            return (lines, *fitting, squeeze)
+    return None
+
+
+def broken_name(name: str) -> tuple[str, ...]:
     """Two lines at the hyphen, or at the space nearest the middle."""
     if "-" in name:
         first, second = name.split("-", 1)
-        return [first + "-", second]
+        return first + "-", second
     if " " in name:
         spaces = [i for i, letter in enumerate(name) if letter == " "]
         cut = min(spaces, key=lambda i: abs(i - len(name) / 2))
-        return [name[:cut], name[cut + 1 :]]
-    return [name]
+        return name[:cut], name[cut + 1 :]
+    return (name,)
+
+
+def syllables(word: str) -> tuple[str, str] | None:
+    """A word in two at the syllable's end nearest its middle; None for a short one.
+
+    Before the last consonant between two vowels, the rule of Spanish and most languages near it.
+
+    >>> syllables("anaranjado")
+    ('anaran-', 'jado')
+    """
+    vowels = "aeiouyáéíóúàèìòùäëïöüâêîôûãõå"
+    cuts = [
+        i
+        for i in range(2, len(word) - 1)
+        if word[i] not in vowels
+        and word[i + 1] in vowels
+        and any(letter in vowels for letter in word[:i])
+    ]
+    if not cuts or len(word) < 6:
+        return None
+    cut = min(cuts, key=lambda i: abs(i - len(word) / 2))
+    return word[:cut] + "-", word[cut:]
 
 
 def _fitting_size(
-    wedge: int, lines: list[str], radius: float, px: float
+    wedge: int, lines: tuple[str, ...], radius: float, px: float, squeeze: float
 ) -> tuple[float, float] | None:
     """Largest size and its distance from the middle; None when not even the least fits."""
     least = LEAST_NAME_PX * px
     size = max(NAME * radius, least)
     while size >= least - 1e-9:
         half_height = (0.98 * len(lines) - 0.28) * size / 2
-        half_width = max(text_size(line, size)[0] for line in lines) / 2
+        half_width = squeeze * max(text_size(line, size)[0] for line in lines) / 2
         for share in (0.5, 0.55, 0.6, 0.45, 0.65):
             middle = radius * (INNER + share * (outer_of(wedge) - INNER))
             margin = (0.004 if size == least else 0.018) * radius

@@ -130,6 +130,33 @@ def test_every_name_fits_its_wedge_at_300_pixels(qapp: object) -> None:
                 assert wedge_at(geometry, QPointF(x, word.rect.center().y())) == wedge
 
 
+SPANISH = (
+    "amarillo",
+    "amarillo anaranjado",
+    "naranja",
+    "rojo anaranjado",
+    "rojo",
+    "rojo violáceo",
+    "violeta",
+    "azul violáceo",
+    "azul",
+    "azul verdoso",
+    "verde",
+    "amarillo verdoso",
+)
+
+
+@pytest.mark.parametrize("side", [296, 310, 460])
+def test_longer_names_of_another_language_are_all_there(qapp: object, side: int) -> None:
+    view = replace(view_of(()), names=SPANISH)
+    geometry = wheel_geometry(QRectF(0, 0, side, side), view)
+    for name, words in zip(SPANISH, geometry.names, strict=True):
+        assert words, name
+        assert all(word.size >= 12.0 and word.squeeze >= 0.8 for word in words)
+        text = "".join(word.text for word in words).replace("-", "")
+        assert text == name.replace(" ", "")
+
+
 def test_chosen_band_points_to_the_middle_and_on_to_its_complement(qapp: object) -> None:
     readings = sample_readings()
     geometry = wheel_geometry(SQUARE, wheel_view(readings, 2))
