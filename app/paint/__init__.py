@@ -31,7 +31,11 @@ from app.paint.marks import (
 from app.paint.spread import spread_disc, spread_line
 from app.paint.views import ladder_view, wheel_view
 from app.paint.wheel import paint_wheel
-from app.paint.wheel_geometry import WheelMarker, WheelView, wheel_geometry, wheel_hit
+from app.paint.wheel_layout import wheel_geometry, wheel_hit
+from app.paint.wheel_shape import (
+    WheelMarker,
+    WheelView,
+)
 
 __all__ = [
     "BadgeView",

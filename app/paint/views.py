@@ -6,7 +6,10 @@ from collections.abc import Sequence
 from typing import Any
 
 from app.paint.ladder import LadderMark, LadderView
-from app.paint.wheel_geometry import WheelMarker, WheelView
+from app.paint.wheel_shape import (
+    WheelMarker,
+    WheelView,
+)
 from core.colour.contrast import ink_on
 from core.reading import BandReading, intensity_place
 from core.wheel import FAMILIES, FAMILY_SRGB

@@ -10,7 +10,8 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 from app.look.theme import WALL
 from app.paint.ink import BLACK, WHITE, along, disc, draw_text, haloed, kept, lettered_disc
-from app.paint.wheel_geometry import (
+from app.paint.wheel_layout import wheel_geometry
+from app.paint.wheel_shape import (
     DISC,
     GAP_DEG,
     INNER,
@@ -21,7 +22,6 @@ from app.paint.wheel_geometry import (
     Word,
     outer_of,
     polar,
-    wheel_geometry,
 )
 from core.reading import INTENSITY_RINGS
 

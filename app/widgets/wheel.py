@@ -16,13 +16,11 @@ from app.paint.ladder import (
     paint_ladder,
 )
 from app.paint.wheel import paint_wheel_bands, paint_wheel_ground
-from app.paint.wheel_geometry import (
+from app.paint.wheel_layout import wedge_at, wheel_geometry, wheel_hit
+from app.paint.wheel_shape import (
     WheelGeometry,
     WheelMarker,
     WheelView,
-    wedge_at,
-    wheel_geometry,
-    wheel_hit,
 )
 from core.i18n import translate
 

@@ -14,15 +14,13 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from app.paint.views import WEDGE_COLOURS, WEDGE_INKS, wheel_view
 from app.paint.wheel import paint_wheel
-from app.paint.wheel_geometry import (
+from app.paint.wheel_layout import wedge_at, wheel_geometry, wheel_hit
+from app.paint.wheel_shape import (
     DISC,
     INNER,
     WheelMarker,
     WheelView,
     outer_of,
-    wedge_at,
-    wheel_geometry,
-    wheel_hit,
 )
 from app.widgets.preview import sample_readings
 from core.reading import INTENSITY_RINGS
@@ -152,7 +150,7 @@ def test_longer_names_of_another_language_are_all_there(qapp: object, side: int)
     geometry = wheel_geometry(QRectF(0, 0, side, side), view)
     for name, words in zip(SPANISH, geometry.names, strict=True):
         assert words, name
-        assert all(word.size >= 12.0 and word.squeeze >= 0.8 for word in words)
+        assert all(word.size >= 12.0 and word.squeeze >= 0.75 for word in words)
         text = "".join(word.text for word in words).replace("-", "")
         assert text == name.replace(" ", "")
 
