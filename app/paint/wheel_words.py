@@ -19,7 +19,7 @@ _WORD_DIRECTIONS: Final = (
 # Where each word may lie, as fractions of the disc: the middle of its ring first.
 _WORD_PLACES: Final = ((0.29, 0.32, 0.26), (0.56, 0.53, 0.60), (0.85, 0.80, 0.88))
 # Clearance beyond this, in fractions of R, is no better: so the words stay where they are.
-_ENOUGH: Final = 0.05
+_ENOUGH: Final = 0.03
 
 
 def place_words(

@@ -63,11 +63,14 @@ class FocusRing(QWidget):
         assert isinstance(app, QApplication)
         self._app = app
         app.focusChanged.connect(self._follow)
+        self._following = True
 
     def stop(self) -> None:
-        """Follow nothing any more; before the window goes."""
-        self._app.focusChanged.disconnect(self._follow)
-        self._watch(None)
+        """Follow nothing any more; before the window goes. Twice does no harm."""
+        if self._following:
+            self._following = False
+            self._app.focusChanged.disconnect(self._follow)
+            self._watch(None)
 
     @property
     def target(self) -> QWidget | None:
