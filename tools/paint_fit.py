@@ -1,6 +1,6 @@
 """Fit absorption and scattering of the measured paints to the dataset.
 
-Unknown: log K and log S of 13 paints in 41 bands, and one crowding term. Minimised by a damped
+Unknown: log K and log S of every paint in 41 bands, and one crowding term. Minimised by a damped
 Gauss-Newton method: a robust (Huber) CIELAB error of every sample, a small spectral error that
 keeps bands the eye hardly sees in place, and a roughness penalty along the spectrum.
 """
@@ -17,7 +17,7 @@ from paint_dataset import Measured
 from core.colour.lab import WHITE_XYZ
 from core.paint.film import INNER_REFLECTION, layer_KS, paper_inside, through_surface
 
-PAINTS, BANDS = 13, 41
+BANDS = 41
 
 
 @dataclass(frozen=True)
@@ -30,12 +30,13 @@ class Settings:
     clamped_weight: float = 0.25
     roughness: float = 4.0
     ridge: float = 1e-3
-    rounds: int = 30
+    rounds: int = 40
+    patience: float = 1e-5
 
 
 @dataclass(frozen=True, eq=False)
 class Fit:
-    """K and S per hundredth of a millilitre, shape (13, 41), and the crowding term."""
+    """K and S per hundredth of a millilitre, shape (paints, 41), and the crowding term."""
 
     K: NDArray[np.float64]
     S: NDArray[np.float64]
@@ -82,8 +83,9 @@ def _roughness_matrix(settings):
 
 def start(data: Measured) -> Fit:
     """A start by opaque-film theory on the fullest single samples; later rounds forget it."""
-    K, S = np.empty((PAINTS, BANDS)), np.empty((PAINTS, BANDS))
-    for paint in range(PAINTS):
+    paints = data.load.shape[1]
+    K, S = np.empty((paints, BANDS)), np.empty((paints, BANDS))
+    for paint in range(paints):
         rows = data.single & (data.load[:, paint] > 0)
         inner = data.R[rows] / (1 - INNER_REFLECTION + INNER_REFLECTION * data.R[rows])
         dark = inner.min(axis=0).clip(0.005, 0.98)
@@ -107,7 +109,7 @@ def fit(
         trial[-1] = max(trial[-1], 0.0)
         new = _normal_equations(trial, data, groups, settings)
         if new[0] < cost:
-            small = (cost - new[0]) < 1e-5 * cost
+            small = (cost - new[0]) < settings.patience * cost
             theta, (cost, gradient, hessian) = trial, new
             damping = max(damping / 6, 1e-5)
             if small:
@@ -118,7 +120,7 @@ def fit(
 
 
 def _unpack(theta, paper) -> Fit:
-    logs = theta[:-1].reshape(2, PAINTS, BANDS)
+    logs = theta[:-1].reshape(2, -1, BANDS)
     return Fit(np.exp(logs[0]), np.exp(logs[1]), float(theta[-1]), paper)
 
 
@@ -132,8 +134,9 @@ def _groups(data, rows):
 
 def _normal_equations(theta, data, groups, settings):
     state = _unpack(theta, data.paper)
-    logs = theta[:-1].reshape(2 * PAINTS, BANDS)
-    size = 2 * PAINTS * BANDS + 1
+    paint_count = data.load.shape[1]
+    logs = theta[:-1].reshape(2 * paint_count, BANDS)
+    size = 2 * paint_count * BANDS + 1
     hessian, gradient, cost = np.zeros((size, size)), np.zeros(size), 0.0
     for (a, b), indices in groups:
         paints = [a] if a == b else [a, b]
@@ -165,7 +168,7 @@ def _normal_equations(theta, data, groups, settings):
         flat = J.reshape(-1, J.shape[2])
         residual = (error * np.sqrt(weight * huber)[:, None]).ravel()
 
-        slots = [*paints, *(PAINTS + p for p in paints)]
+        slots = [*paints, *(paint_count + p for p in paints)]
         where = np.concatenate(
             [np.arange(s * BANDS, (s + 1) * BANDS) for s in slots] + [[size - 1]]
         )
@@ -193,7 +196,7 @@ def _normal_equations(theta, data, groups, settings):
     rough = _roughness_matrix(settings)
     cost += np.einsum("pi,ij,pj->", logs, rough, logs) + settings.ridge * (logs**2).sum()
     penalty = rough + settings.ridge * np.eye(BANDS)
-    for block in range(2 * PAINTS):
+    for block in range(2 * paint_count):
         span = slice(block * BANDS, (block + 1) * BANDS)
         hessian[span, span] += penalty
         gradient[span] += penalty @ logs[block]
