@@ -7,15 +7,12 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Literal
 
-from PySide6.QtCore import QObject, Qt, Signal
-from PySide6.QtGui import QAccessible, QAccessibleEvent, QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QAccessible, QAccessibleEvent
 
-from app.look import look
-from app.look.icons import icon
-from app.look.space import GROUP, MARGIN, WITHIN
+from app.errors import sentence_of
+from app.widgets.notice import NoticeBar
 from core.errors import GradewashError
-from core.i18n import translate
 
 
 @dataclass(frozen=True)
@@ -37,7 +34,7 @@ class Notice:
     text: str
     kind: Literal["problem", "note"] = "problem"
     topic: str = ""
-    button: str | None = None
+    button: str = ""
     act: Callable[[], None] | None = None
 
 
@@ -73,71 +70,50 @@ class Notices(QObject):
         except GradewashError as error:
             self.problem(str(error))
 
+    def failed(self, error: Exception) -> None:
+        """Work that failed: what is meant for the user is shown, a mistake of ours is raised."""
+        if not isinstance(error, GradewashError | MemoryError):
+            raise error
+        self.problem(sentence_of(error))
+
     def withdraw(self, topic: str) -> None:
         """What notices of this topic said no longer holds."""
         self.withdrawn.emit(topic)
 
 
-class NoticeBar(QWidget):
-    """Shows one notice; hidden when there is none."""
+class NoticeDesk(QObject):
+    """Shows the last notice in the window's bar."""
 
-    def __init__(self, notices: Notices, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, notices: Notices, bar: NoticeBar) -> None:
+        super().__init__(bar)
+        self._bar = bar
         self._notice: Notice | None = None
-        self.setProperty("ground", "raised")
-        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._sign = QLabel(self)
-        self._text = QLabel(self, wordWrap=True)
-        self._text.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self._act = QPushButton(self)
-        self._act.clicked.connect(self._do)
-        self._close = QPushButton(translate("notices", "Close"), self)
-        self._close.clicked.connect(self.dismiss)
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(MARGIN, WITHIN, MARGIN, WITHIN)
-        layout.setSpacing(GROUP)
-        layout.addWidget(self._sign)
-        layout.addWidget(self._text, 1)
-        layout.addWidget(self._act)
-        layout.addWidget(self._close)
-        self.hide()
-        notices.shown.connect(self.show_notice)
+        notices.shown.connect(self._show)
         notices.withdrawn.connect(self._withdraw)
+        bar.action_asked.connect(self._act)
+        bar.closed.connect(self._forget)
 
     @property
     def text(self) -> str:
         """What the bar says; empty when it is hidden."""
         return self._notice.text if self._notice else ""
 
-    def show_notice(self, notice: Notice) -> None:
-        """Show `notice` instead of what stands here."""
+    def _show(self, notice: Notice) -> None:
         self._notice = notice
-        name = "caution" if notice.kind == "problem" else "info"
-        self._sign.setPixmap(icon(name, look().theme.ink).pixmap(20, 20))
-        self._text.setText(notice.text)
-        self._act.setText(notice.button or "")
-        self._act.setVisible(notice.button is not None)
-        self.show()
-        self.setAccessibleName(notice.text)
-        QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
-
-    def dismiss(self) -> None:
-        """Close the bar."""
-        self._notice = None
-        self.hide()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() == Qt.Key.Key_Escape:
-            self.dismiss()
-        else:
-            super().keyPressEvent(event)
+        self._bar.tell(notice.text, notice.button, caution=notice.kind == "problem")
+        QAccessible.updateAccessibility(QAccessibleEvent(self._bar, QAccessible.Event.Alert))
 
     def _withdraw(self, topic: str) -> None:
         if self._notice is not None and topic and self._notice.topic == topic:
-            self.dismiss()
+            self._forget()
+            self._bar.clear()
 
-    def _do(self) -> None:
+    def _forget(self) -> None:
+        self._notice = None
+
+    def _act(self) -> None:
         notice = self._notice
-        self.dismiss()
+        self._forget()
+        self._bar.clear()
         if notice is not None and notice.act is not None:
             notice.act()

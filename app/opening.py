@@ -71,7 +71,8 @@ class Opener(QObject):
 
     def paste(self) -> None:
         """Open what lies in the clipboard."""
-        if not self.open_mime(QGuiApplication.clipboard().mimeData()):
+        mime = QGuiApplication.clipboard().mimeData()
+        if mime is None or not self.open_mime(mime):
             self._notices.problem(
                 translate(
                     "opening",

@@ -21,7 +21,7 @@ from app.errors import install_hook
 from app.header import Header
 from app.help import fill_help_menu
 from app.menus import fill_look_menus, fill_study_menu, make_action
-from app.notices import NoticeBar, Notices
+from app.notices import NoticeDesk, Notices
 from app.opening import Opener, can_open
 from app.pages import PAGES
 from app.pages.base import Menu, Page, Workspace
@@ -30,6 +30,7 @@ from app.recent import Recent
 from app.settings import Preferences, config_folder, read_json, write_json
 from app.tasks import cancel_all, wait_for_tasks
 from app.widgets.focus import FocusRing
+from app.widgets.notice import NoticeBar
 from core.i18n import translate
 
 _MENUS: tuple[Menu, ...] = ("study", "edit", "view", "help")
@@ -60,7 +61,8 @@ class Window(QMainWindow):
         redo = self.document.stack.createRedoAction(self, translate("menu", "&Redo"))
         redo.setShortcut(QKeySequence(QKeySequence.StandardKey.Redo))
         self.header = Header(undo, redo, self)
-        self.notice_bar = NoticeBar(self.notices, self)
+        self.notice_bar = NoticeBar(self)
+        self.notice_desk = NoticeDesk(self.notices, self.notice_bar)
         self._stack = QStackedWidget(self)
         self._assemble()
         self._fill_menus(undo, redo)

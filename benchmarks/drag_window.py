@@ -13,6 +13,7 @@ import os
 import statistics
 import tempfile
 import time
+from itertools import pairwise
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -85,7 +86,7 @@ def naive(path: Path) -> float:
     pixels = open_full(path).pixels
     began = time.perf_counter()
     edges = [round(edge * pixels.shape[0]) for edge in BANDS.edges]
-    for top, bottom in zip(edges, edges[1:], strict=False):
+    for top, bottom in pairwise(edges):
         np.median(srgb_to_Lab(pixels[top:bottom] / 255).reshape(-1, 3), axis=0)
     return (time.perf_counter() - began) * 1000
 

@@ -128,6 +128,13 @@ class Grip(QDoubleSpinBox):
         flags = QDoubleSpinBox.StepEnabledFlag
         return flags.StepUpEnabled | flags.StepDownEnabled
 
+    def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.ShortcutOverride and not self.lineEdit().isModified():
+            # Until digits are typed, undo, redo and paste are the window's, not the editor's.
+            event.ignore()
+            return False
+        return super().event(event)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, shift = event.key(), event.modifiers() & Qt.KeyboardModifier.ShiftModifier
         typing = self.lineEdit().isModified()

@@ -16,12 +16,12 @@ from app.look import look
 from app.look.space import GROUP, MARGIN
 from app.pages.base import Menu, Page, Workspace
 from app.pages.controls import ReadControls
-from app.pages.empty import EmptyState
 from app.pages.read_actions import ReadActions
 from app.pages.status import StatusLine
 from app.paint.views import ladder_view, wheel_view
 from app.pictures import COLOUR, Pictures
 from app.reader import OpenedPhoto
+from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
 from app.widgets.readout_views import readout_rows, spoken_view
 from app.widgets.spoken import SpokenStrip
@@ -29,7 +29,7 @@ from app.widgets.wheel import LadderWidget, WheelWidget
 from core import study as edits
 from core.colour.lab import srgb_to_Lab
 from core.i18n import translate
-from core.reading import read_colour
+from core.reading import BandReading, read_colour
 from core.study import Study
 from core.wording import Wording
 from core.words import band_sentence
@@ -39,6 +39,7 @@ _row = lru_cache(maxsize=64)(lambda reading, wording: readout_rows((reading,), w
 
 RIGHT_SHARE = 0.33
 RIGHT_LEAST, RIGHT_MOST = 452, 640
+STRIP_LEAST, STRIP_LEAST_WIDE = 150, 214
 
 
 class ReadPage(Page):
@@ -56,6 +57,8 @@ class ReadPage(Page):
         self.canvas = PhotoCanvas(body)
         self.status = StatusLine(body)
         self.strip = SpokenStrip(body)
+        self._measuring_strip = SpokenStrip(body)
+        self._measuring_strip.hide()
         self.wheel = WheelWidget(body)
         self.ladder = LadderWidget(body)
         self.table = ReadoutTable(body)
@@ -229,7 +232,18 @@ class ReadPage(Page):
         self.ladder.set_view(ladder_view(readings, wording, chosen), words)
         self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
         self.strip.set_view(None if chosen is None else spoken_view(readings[chosen], wording))
+        if not self.canvas.dragging:
+            self._steady_strip(readings, wording)
         self._actions.show_bands(self._study.bands, self._chosen)
+
+    def _steady_strip(self, readings: Sequence[BandReading], wording: Wording) -> None:
+        """Make the strip as high as its tallest band, so that the photo stays where it is."""
+        width, tallest = self.strip.width(), 0
+        for reading in readings:
+            self._measuring_strip.set_view(spoken_view(reading, wording))
+            tallest = max(tallest, self._measuring_strip.heightForWidth(width))
+        least = look().type.grow(STRIP_LEAST_WIDE if self.height() > 900 else STRIP_LEAST)
+        self.strip.setFixedHeight(max(tallest, least))
 
     def _show_point(self, point: tuple[float, float] | None) -> None:
         photo, reading = self._workspace.reader.photo, None
@@ -286,6 +300,8 @@ class ReadPage(Page):
         super().resizeEvent(event)
         share = min(max(RIGHT_SHARE * self.width(), RIGHT_LEAST), RIGHT_MOST)
         self._right.setFixedWidth(round(min(look().type.grow(share), 0.42 * self.width())))
+        self._body.layout().activate()
+        self._steady_strip(self._workspace.reader.readings, self._wording)
 
 
 def _spoken(readings: Sequence[BandReading], wording: Wording) -> str:

@@ -16,8 +16,8 @@ LEAST_COVERAGE = 0.08
 _FAR = 4.5
 """Robust standard deviations from its row's median at which a pixel is something else."""
 
-_LEAST_SIGMA = 2.5
-"""Working-space units: in a flat sky the grain itself would look far."""
+_LEAST_SIGMA = 4.0
+"""Working-space units: in a flat sky grain and wisps of cloud would look far."""
 
 
 def fine_mask(grid: Grid, skyline: Skyline) -> Bools:

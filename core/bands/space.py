@@ -20,9 +20,9 @@ _LMS_TO_WORK = _LMS_TO_OKLAB * _OKLAB_TO_WORK[:, None]
 _WORK_TO_LMS = np.linalg.inv(_LMS_TO_WORK)
 _LMS_TO_XYZ = LINEAR_TO_XYZ @ np.linalg.inv(_LINEAR_TO_LMS)
 
-# numpy's cube root takes 25 ns a number; this table 3 ns, and is off by 0.1 unit at the first
-# code above black, by less than 0.01 from code 10 on.
-_STEPS = (1 << 16) - 1
+# numpy's cube root takes 25 ns a number, this table 4 ns. The colour is off by 0.025 dE00 at most,
+# just above black (measured against scikit-image).
+_STEPS = (1 << 18) - 1
 _CBRT = np.cbrt(np.arange(_STEPS + 1) / _STEPS).astype(np.float32)
 _LINEAR_TO_STEPS = (_LINEAR_TO_LMS * _STEPS).astype(np.float32)
 
@@ -33,7 +33,7 @@ def srgb8_to_work(rgb8: NDArray[np.uint8]) -> Floats32:
     steps = linear @ _LINEAR_TO_STEPS.T
     steps += 0.5
     np.clip(steps, 0, _STEPS, out=steps)
-    root = _CBRT[steps.astype(np.uint16)]
+    root = _CBRT[steps.astype(np.int32)]
     work: Floats32 = root @ _LMS_TO_WORK.astype(np.float32).T
     return work.reshape(rgb8.shape)
 

@@ -67,6 +67,7 @@ def read_tiff(stream: IO[bytes]) -> Decoded:
         image = TiffImagePlugin.TiffImageFile(stream)
     except _ERRORS:
         return _read_unusual(stream)
+    cut = False
     try:
         frame = _main_page(image)
         several = image.n_frames > 1
@@ -76,7 +77,7 @@ def read_tiff(stream: IO[bytes]) -> Decoded:
         cut = _ends_early(image, stream)
         photo = _load(image, stream, frame)
     except _ERRORS as error:
-        raise PhotoError(damaged()) from error
+        raise PhotoError(incomplete() if cut else damaged()) from error
     if cut:
         raise PhotoError(incomplete())
     if several:

@@ -163,7 +163,7 @@ def _ring_features(small: NDArray[np.float32], W: Floats, quads: Floats) -> Floa
     """Of a strip just outside each quadrilateral, beside one just inside."""
     from scipy.ndimage import map_coordinates  # deferred: start-up time
 
-    n, samples = len(quads), 40
+    _n, samples = len(quads), 40
     t = np.linspace(0.04, 0.96, samples)[:, None]
     start, end = quads, np.roll(quads, -1, axis=1)
     line = start[:, :, None] * (1 - t) + end[:, :, None] * t
@@ -178,9 +178,9 @@ def _ring_features(small: NDArray[np.float32], W: Floats, quads: Floats) -> Floa
         for offset in offsets:
             at = line + outward * np.maximum(offset * size, np.copysign(2.5, offset))
             coords = np.stack([at[..., 1], at[..., 0]])
-            got.append([
-                map_coordinates(stack[..., c], coords, order=1, mode="nearest") for c in range(6)
-            ])
+            got.append(
+                [map_coordinates(stack[..., c], coords, order=1, mode="nearest") for c in range(6)]
+            )
         return np.moveaxis(np.median(np.asarray(got), axis=0), 0, -1)
 
     outer, inner = sampled((0.010, 0.017, 0.024)), sampled((-0.012, -0.022, -0.032))

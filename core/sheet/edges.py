@@ -113,9 +113,7 @@ def _peaks(strips: Floats) -> list[list[_Peak]]:
     for strip, row in zip(*np.nonzero(good), strict=True):
         k = int(which[strip, row])
         width = _between(gain[:, strip, row], k)
-        found[strip].append(
-            _Peak(int(strip), (row + 0.5) / h, width, float(strength[strip, row]))
-        )
+        found[strip].append(_Peak(int(strip), (row + 0.5) / h, width, float(strength[strip, row])))
     return found
 
 
@@ -152,9 +150,9 @@ def _follow(peaks: list[list[_Peak]]) -> list[list[_Peak]]:
 def _hard_runs(track: list[_Peak]) -> list[RawEdge]:
     widths = np.array([peak.width for peak in track])
     spans = (track[-1].strip - track[0].strip + 1) / STRIPS
-    if spans >= _FULL_RUN and np.median(widths) < HARD_WIDTH:
-        if np.mean(widths < 1.3 * HARD_WIDTH) >= 0.7:
-            return [_edge_of(track)]
+    full = spans >= _FULL_RUN and np.median(widths) < HARD_WIDTH
+    if full and np.mean(widths < 1.3 * HARD_WIDTH) >= 0.7:
+        return [_edge_of(track)]
     # Smoothed along the track, so that one doubtful strip does not cut an edge in two.
     padded = np.pad(widths, 2, mode="edge")
     smooth = np.array([np.median(padded[i : i + 5]) for i in range(len(widths))])

@@ -39,9 +39,7 @@ class Gradient:
 
     def turned(self) -> Gradient:
         """Of the transposed picture."""
-        return Gradient(
-            self.gy.swapaxes(0, 1), self.gx.swapaxes(0, 1), self.by.T, self.bx.T
-        )
+        return Gradient(self.gy.swapaxes(0, 1), self.gx.swapaxes(0, 1), self.by.T, self.bx.T)
 
 
 def gradient_of(linear: NDArray[np.float32]) -> Gradient:

@@ -7,6 +7,7 @@ stains, is divided out; what the surface leaves of the border is the residual.
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass
 
 import numpy as np
@@ -100,7 +101,7 @@ def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
                     found[i, j] = np.median(block, axis=0)
         inside = np.median(linear[m + round(0.02 * H) : m + round(0.05 * H), m:-m], axis=0)
         paint = np.stack(
-            [np.median(inside[a - m : b - m], axis=0) for a, b in zip(cuts, cuts[1:], strict=False)]
+            [np.median(inside[a - m : b - m], axis=0) for a, b in itertools.pairwise(cuts)]
         )
         keep = _paper(found, paint)
         slices, segments = np.nonzero(keep)

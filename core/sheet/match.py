@@ -8,6 +8,7 @@ difference of the two half-way points is the displacement, so that like is compa
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -117,8 +118,7 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
         at = float(np.clip(line + its.at[k] - fitted, 0.005, 0.995))
         # Another reading of the sheet that is nearly as good and puts the line elsewhere.
         doubt = any(
-            other.cost < its.cost + _RIVAL * (1 + its.cost)
-            and abs(other.at[k] - its.at[k]) > 0.02
+            other.cost < its.cost + _RIVAL * (1 + its.cost) and abs(other.at[k] - its.at[k]) > 0.02
             for other in rivals
         )
         # A band pressed together next to the line is more likely one the fit invented.
@@ -154,9 +154,7 @@ def _fit_sheet(
     ways += [lines, tuple((np.add(lines, ways[0]) / 2).tolist())]
     shift = np.median(band_colours(density, ways[0]) - own.colours, axis=0)
     target = Target(own.colours + shift, _COLOUR_TRUST, own.at, _PRIOR_FIT, _WIDTH_FIT)
-    coarse = [
-        fit_steps(density, way, target, softness=0.4, pool=4, rounds=14) for way in ways
-    ]
+    coarse = [fit_steps(density, way, target, softness=0.4, pool=4, rounds=14) for way in ways]
     coarse = [
         replace(fit, cost=fit.cost + _ORDER_SHARE * search.cost(tuple(fit.at.tolist())))
         for fit in coarse
@@ -177,7 +175,7 @@ def band_colours(profile: Floats, lines: tuple[float, ...]) -> Floats:
     """Median colour of the middle of each band, (bands, 3)."""
     edges = np.array([0.0, *lines, 1.0])
     colours = []
-    for top, bottom in zip(edges[:-1], edges[1:], strict=True):
+    for top, bottom in itertools.pairwise(edges):
         trim = 0.2 * (bottom - top)
         low = min(int((top + trim) * SAMPLES), SAMPLES - 1)
         high = max(low + 1, int((bottom - trim) * SAMPLES))

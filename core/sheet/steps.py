@@ -125,9 +125,7 @@ def fit_steps(
         slope = jacobian.T @ left
         better = False
         for _ in range(6):
-            move = np.linalg.solve(
-                normal + damping * np.diag(np.diag(normal) + 1e-6), -slope
-            )
+            move = np.linalg.solve(normal + damping * np.diag(np.diag(normal) + 1e-6), -slope)
             trial = np.clip(theta + np.clip(move, -0.7, 0.7), low, high)
             trial[:count] = np.sort(trial[:count])
             attempt = _cost(trial, y, values, weight, target, trust, pull, usual)
@@ -143,7 +141,9 @@ def fit_steps(
         if number in (2, 5, 9):  # rows that nothing explains (a drying edge) lose their say
             size = np.linalg.norm(shares @ colours - values, axis=1)
             weight = 1 / np.sqrt(1 + (size / _OUTLIER) ** 2)
-            cost, shares, colours, rest = _cost(theta, y, values, weight, target, trust, pull, usual)
+            cost, shares, colours, rest = _cost(
+                theta, y, values, weight, target, trust, pull, usual
+            )
         elif gained < 1e-5 and number > 9:
             break
     plain = np.linalg.norm(shares @ colours - values, axis=1)
@@ -178,7 +178,9 @@ def _cost(
         weighted.T @ values + trust * target.colours,
     )
     root = np.sqrt(weight)[:, None]
-    rest = np.vstack([root * (shares @ colours - values), np.sqrt(trust) * (colours - target.colours)])
+    rest = np.vstack(
+        [root * (shares @ colours - values), np.sqrt(trust) * (colours - target.colours)]
+    )
     moved = pull * (theta - usual)
     return float((rest**2).sum() + moved @ moved), shares, colours, rest
 

@@ -52,3 +52,26 @@ def plain_look(request: pytest.FixtureRequest) -> None:
     assert load_fonts()
     if look() != Look() or not app.styleSheet():
         apply_look(app, Look())
+
+
+@pytest.fixture
+def window(qtbot, tmp_path: Path) -> Iterator[object]:
+    """The window, empty, with settings of its own."""
+    from app.window import Window
+
+    window = Window(tmp_path / "settings")
+    qtbot.addWidget(window)
+    window.resize(1366, 768)
+    with qtbot.waitExposed(window):
+        window.show()
+    yield window
+    window.close()
+
+
+@pytest.fixture
+def sky_window(window, qtbot, tmp_path: Path):
+    """The window with a small sky of four bands, read with care."""
+    from window_tools import draw_sky, open_and_wait
+
+    open_and_wait(window, draw_sky(tmp_path / "test_sky.png"), qtbot)
+    return window

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
@@ -268,7 +270,7 @@ def test_grips_of_thin_bands_stand_apart(canvas) -> None:
     canvas.set_bands(Bands(0.08, (0.01, 0.02, 0.03, 0.04, 0.05, 0.06)))
     grips = canvas.grips
     tags = [(g.y() + 7, g.y() + 7 + g.tag_height) for g in grips]
-    assert all(below[0] >= above[1] for above, below in zip(tags, tags[1:], strict=False))
+    assert all(below[0] >= above[1] for above, below in pairwise(tags))
     assert tags[0][0] >= 0
 
 

@@ -1,0 +1,140 @@
+"""How fast the mix search is, and how near brute force it comes. Prints ratios in one run.
+
+    python benchmarks/mix_search.py
+
+Baseline of the same run: the exact film worked out plainly for the coarse table's 68,852 mixes.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+import time
+from pathlib import Path
+
+os.environ.setdefault("OMP_NUM_THREADS", "1")
+
+import numpy as np
+
+sys.path.insert(0, str(Path(__file__).parents[1]))
+
+from core.colour import delta_E_2000, srgb_to_Lab
+from core.paint.band_plan import plan_colour
+from core.paint.box import TWELVE_PAN
+from core.paint.closest import closest_mixes
+from core.paint.measured import FULL_LOAD_ML, half_load_ml, load_Lab, measured_paints
+from core.paint.options import BandChoice
+from core.paint.recipes import recipes_of, whole_parts
+from core.reading import read_colour
+
+LOADS = 60
+
+
+def reachable(rng: np.random.Generator, count: int, paints: int) -> np.ndarray:
+    """Colours of random mixes of one to three paints, loads log-uniform: surely reachable."""
+    loads = np.zeros((count, 13))
+    for row in loads:
+        some = rng.choice(paints, rng.integers(1, 4), replace=False)
+        row[some] = rng.dirichlet(np.ones(len(some))) * 10 ** rng.uniform(-3.7, np.log10(0.16))
+    return load_Lab(loads)
+
+
+def brute_force(keys: tuple[str, ...], targets: np.ndarray) -> np.ndarray:
+    """Smallest delta E 2000 of all whole parts up to 12 at 60 loads, exact film."""
+    best = np.full(len(targets), np.inf)
+    half = np.array([half_load_ml(key) for key in keys])
+    for subset in recipes_of(keys).subsets:
+        ways = whole_parts(len(subset))
+        shares = np.zeros((len(ways), 13))
+        shares[:, subset] = ways / ways.sum(axis=1, keepdims=True)
+        faint = 0.05 / (shares[:, : len(keys)] / half).sum(axis=1)
+        loads = np.exp(
+            np.log(faint)[:, None]
+            + np.linspace(0, 1, LOADS) * (np.log(FULL_LOAD_ML) - np.log(faint))[:, None]
+        )
+        Lab = load_Lab((shares[:, None] * loads[:, :, None]).reshape(-1, 13))
+        for number, target in enumerate(targets):
+            # The cheap distance first: 2000's weights never shrink one below a sixth.
+            near = Lab[((Lab - target) ** 2).sum(axis=1) < (6 * best[number] + 1) ** 2]
+            if len(near):
+                best[number] = min(best[number], float(delta_E_2000(near, target).min()))
+    return best
+
+
+def timed(action, repeats: int = 5) -> float:
+    """Median milliseconds."""
+    times = []
+    for _ in range(repeats):
+        start = time.perf_counter()
+        action()
+        times.append((time.perf_counter() - start) * 1000)
+    return float(np.median(times))
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--targets", type=int, default=100)
+    parser.add_argument("--quick", action="store_true", help="no brute force (a minute or two)")
+    args = parser.parse_args()
+    keys = measured_paints().keys[:12]
+    rng = np.random.default_rng(2)
+    targets = reachable(rng, args.targets, 12)
+
+    def table_again() -> None:
+        recipes_of.cache_clear()
+        recipes_of(keys)
+
+    table = timed(table_again)
+    recipes = recipes_of(keys)
+    loads = np.zeros((len(recipes.shares), 13))
+    loads[:, recipes.rows] = recipes.shares * recipes.load_ml[:, None]
+
+    def plain() -> None:
+        for start in range(0, len(loads), 8192):
+            load_Lab(loads[start : start + 8192])
+
+    baseline = timed(plain, 3)
+    search = timed(lambda: closest_mixes(keys, targets[:8]))
+    print(f"exact film for {len(loads)} mixes (baseline) {baseline:8.0f} ms   1.00")
+    print(f"coarse table, once for a box             {table:8.0f} ms   {table / baseline:.2f}")
+    print(
+        f"8 bands, {len(recipes.subsets)} sets of paints             {search:8.0f} ms   "
+        f"{search / baseline:.2f}"
+    )
+    print(f"table and 8 bands together               {table + search:8.0f} ms   limit 250 ms")
+
+    sky = [(70, 80, 140), (190, 130, 140), (240, 150, 90), (250, 205, 120), (130, 180, 220)]
+    readings = [read_colour(srgb_to_Lab(np.array(rgb) / 255)) for rgb in sky]
+    plan_colour(readings[0], TWELVE_PAN, BandChoice())
+    rows = []
+    for reading in readings:
+        for choice in (
+            BandChoice(),
+            BandChoice(forbidden=("ultramarine",)),
+            BandChoice(parts=(("ultramarine", 2), ("crimson", 1))),
+        ):
+            plan_colour.cache_clear()
+            start = time.perf_counter()
+            plan_colour(reading, TWELVE_PAN, choice)
+            rows.append((time.perf_counter() - start) * 1000)
+    print(
+        f"one row updated, median {np.median(rows):.0f} ms, worst {max(rows):.0f} ms   limit 50 ms"
+    )
+
+    found = closest_mixes(keys, targets)
+    ours = np.array([candidates.delta_E.min() for candidates in found])
+    print(
+        f"{args.targets} reachable targets: left over, median {np.median(ours):.2f}, "
+        f"worst {ours.max():.2f} delta E 2000"
+    )
+    if not args.quick:
+        exact = brute_force(keys, targets)
+        print(
+            f"behind brute force: median {np.median(ours - exact):.2f}, "
+            f"worst {(ours - exact).max():.2f}   limit 0.50"
+        )
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,1 @@
+"""Checking a practice sheet against its reference sky."""

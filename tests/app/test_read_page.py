@@ -1,0 +1,278 @@
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from PIL import Image
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QAbstractButton, QApplication
+from window_tools import open_and_wait, read_page, wait_until_still
+
+from core.bands.lines import Bands
+from core.study import with_bands
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+def at(page, y: float, x: float = 0.3) -> QPoint:
+    view = page.canvas.viewport
+    return QPoint(round(view.photo_left + x * view.shown_width), round(view.y_px(y)))
+
+
+def test_a_drag_updates_readings_at_every_move_and_is_one_undo_step(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    before = document.study
+    seen = []
+    sky_window.reader.readings_changed.connect(seen.append)
+    start = at(page, before.bands.lines[1])
+    qtbot.mousePress(page.canvas, LEFT, pos=start)
+    for step in range(1, 8):
+        qtbot.mouseMove(page.canvas, start + QPoint(0, 5 * step))
+        assert len(seen) == step
+    qtbot.mouseRelease(page.canvas, LEFT, pos=start + QPoint(0, 35))
+    assert document.stack.count() == 1
+    assert document.study.bands.lines[1] > before.bands.lines[1]
+    assert seen[-1][1].bottom == document.study.bands.lines[1]
+    # The line rests now: a worker reads with care, and only the colours may change.
+    wait_until_still(sky_window, qtbot)
+    assert sky_window.reader.readings is not seen[6]
+    assert sky_window.reader.readings[1].bottom == document.study.bands.lines[1]
+    document.stack.undo()
+    assert document.study == before
+    wait_until_still(sky_window, qtbot)
+
+
+def test_a_drag_that_ends_where_it_began_leaves_no_step(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    before, start = document.study, at(page, document.study.bands.lines[0])
+    qtbot.mousePress(page.canvas, LEFT, pos=start)
+    qtbot.mouseMove(page.canvas, start + QPoint(0, 30))
+    qtbot.mouseMove(page.canvas, start)
+    qtbot.mouseRelease(page.canvas, LEFT, pos=start)
+    assert document.study.bands.lines == pytest.approx(before.bands.lines)
+    assert document.stack.count() == 0
+
+
+def test_lines_never_cross_under_the_mouse(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    start = at(page, document.study.bands.lines[0])
+    qtbot.mousePress(page.canvas, LEFT, pos=start)
+    qtbot.mouseMove(page.canvas, start + QPoint(0, 400))
+    bands = document.study.bands
+    assert bands.lines[0] == pytest.approx(bands.lines[1] - 0.01)
+    qtbot.mouseMove(page.canvas, start - QPoint(0, 400))
+    assert document.study.bands.lines[0] == pytest.approx(0.01)
+    qtbot.mouseRelease(page.canvas, LEFT, pos=start)
+
+
+def test_the_horizon_can_be_dragged_and_its_sky_is_found_again(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    start = at(page, document.study.bands.horizon)
+    qtbot.mousePress(page.canvas, LEFT, pos=start)
+    qtbot.mouseMove(page.canvas, start - QPoint(0, 40))
+    qtbot.mouseRelease(page.canvas, LEFT, pos=start - QPoint(0, 40))
+    horizon = document.study.bands.horizon
+    assert horizon < 0.75
+    wait_until_still(sky_window, qtbot)
+    assert sky_window.reader.proposed_horizon == horizon
+    assert sky_window.reader.readings[-1].bottom == horizon
+
+
+def test_everything_shows_the_chosen_band(sky_window, qtbot) -> None:
+    page = read_page(sky_window)
+    page.canvas.setFocus()
+    qtbot.keyClick(page.canvas, Qt.Key.Key_Down)
+    assert page.chosen == 1
+    assert page.canvas.grips[1].opened
+    assert "Band B" in page.strip.accessibleName()
+    for widget in (page.wheel, page.ladder):
+        widget.band_chosen.emit(3)
+        assert page.chosen == 3
+        widget.band_chosen.emit(1)
+    page.table.band_chosen.emit(2)
+    assert page.chosen == 2
+    assert page.canvas.grips[2].opened
+
+
+def test_keyboard_alone_reaches_and_edits_everything(sky_window, qtbot) -> None:
+    """Tab from the photo through its lines, stepper and table; split, remove and undo."""
+    page, document = read_page(sky_window), sky_window.document
+    page.canvas.setFocus(Qt.FocusReason.TabFocusReason)
+    reached = []
+    for _ in range(60):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        widget = QApplication.focusWidget()
+        if widget in reached:
+            break
+        reached.append(widget)
+    names = [widget.accessibleName() for widget in reached]
+    for grip in page.canvas.grips:
+        assert grip in reached
+    assert reached.index(page.canvas.grips[0]) == 0
+    order = [reached.index(grip) for grip in page.canvas.grips]
+    assert order == sorted(order)
+    for name in ("Fewer bands", "More bands"):
+        assert name in names
+    assert page.controls.propose in reached
+    assert page.wheel in reached
+    assert page.ladder in reached
+    assert any(widget is page.table or page.table.isAncestorOf(widget) for widget in reached)
+    assert any(
+        page.controls.isAncestorOf(w) and w.text() == "Colour"
+        for w in reached
+        if isinstance(w, QAbstractButton)
+    )
+
+    before, grip = document.study, page.canvas.grips[1]
+    grip.setFocus(Qt.FocusReason.TabFocusReason)
+    assert page.chosen == 1
+    qtbot.keyClick(grip, Qt.Key.Key_Down)
+    assert document.study.bands.lines[1] == pytest.approx(before.bands.lines[1] + 0.002)
+    qtbot.keyClick(grip, Qt.Key.Key_Up, Qt.KeyboardModifier.ShiftModifier)
+    assert document.study.bands.lines[1] == pytest.approx(before.bands.lines[1] - 0.018)
+    assert document.stack.count() == 1  # one run of arrows
+    qtbot.keyClick(grip, Qt.Key.Key_Insert)
+    assert document.study.bands.count == 5
+    qtbot.keyClick(page.canvas.grips[1], Qt.Key.Key_Delete)
+    assert document.study.bands.count == 4
+    for _ in range(3):
+        qtbot.keyClick(
+            QApplication.focusWidget(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier
+        )
+    assert document.study == before
+
+
+def test_the_horizon_cannot_be_removed_and_says_so(sky_window, qtbot) -> None:
+    page, before = read_page(sky_window), sky_window.document.study
+    qtbot.keyClick(page.canvas.grips[-1], Qt.Key.Key_Delete)
+    assert sky_window.document.study == before
+    assert "horizon" in sky_window.notice_desk.text
+
+
+def test_a_band_too_thin_to_split_says_so(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    thin = with_bands(document.study, Bands(0.8, (0.015, 0.4)))
+    document.change("thin", thin)
+    page.split(0)
+    assert document.study == thin
+    assert "too thin" in sky_window.notice_desk.text
+
+
+def test_double_click_adds_a_line(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    qtbot.mouseDClick(page.canvas, LEFT, pos=at(page, 0.3))
+    assert document.study.bands.count == 5
+    assert any(abs(line - 0.3) < 0.01 for line in document.study.bands.lines)
+
+
+def test_stepper_and_propose_again(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    proposed = document.study
+    assert page.controls.stepper.value == 4
+    page.controls.stepper.stepped.emit(3)
+    qtbot.waitUntil(lambda: document.study.bands.count == 3, timeout=20_000)
+    assert page.controls.stepper.value == 3
+    wait_until_still(sky_window, qtbot)
+    assert len(sky_window.reader.readings) == 3
+    qtbot.mouseClick(page.controls.propose, LEFT)
+    qtbot.waitUntil(lambda: document.study == proposed, timeout=20_000)
+    document.stack.undo()
+    assert document.study.bands.count == 3
+    document.stack.undo()
+    assert document.study == proposed
+    wait_until_still(sky_window, qtbot)
+
+
+def test_fewer_bands_keep_a_horizon_set_by_hand(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    page.canvas.edge_moved.emit(3, 0.7, None)
+    page.controls.stepper.stepped.emit(2)
+    qtbot.waitUntil(lambda: document.study.bands.count == 2, timeout=20_000)
+    assert document.study.bands.horizon == 0.7
+    wait_until_still(sky_window, qtbot)
+
+
+def test_accepting_a_rival_moves_the_horizon(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    page.canvas.set_rivals((0.6,))
+    qtbot.mouseClick(page.canvas.rival_tags[0], LEFT)
+    qtbot.waitUntil(lambda: document.study.bands.horizon == 0.6, timeout=20_000)
+    assert document.stack.undoText() == "move horizon"
+    wait_until_still(sky_window, qtbot)
+
+
+def test_ways_of_looking(sky_window, qtbot) -> None:
+    page = read_page(sky_window)
+
+    def level() -> np.ndarray:
+        image = page.canvas._picture.levels[0]
+        rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1, 4)
+        return rows[:, : image.width(), :3]
+
+    colour = level().copy()
+    for key, greys in (("values", None), ("steps 3", 3), ("steps 5", 5), ("steps 9", 9)):
+        with qtbot.waitSignal(page._pictures.ready, timeout=10_000):
+            page.look_at(key)
+        assert np.ptp(level(), axis=2).max() == 0
+        if greys:
+            assert len(np.unique(level())) <= greys
+        assert page.view_key == key
+    with qtbot.waitSignal(page._pictures.ready, timeout=10_000):
+        page.look_at("squint")
+    assert abs(level().astype(int) - colour).max() > 5
+    page.look_at("colour")
+    assert (level() == colour).all()
+    # Bands and view of the photo stayed.
+    assert len(page.canvas.grips) == 4
+
+
+def test_the_point_under_the_mouse_is_read(sky_window, qtbot) -> None:
+    page = read_page(sky_window)
+    qtbot.mouseMove(page.canvas, at(page, 0.1))
+    page.canvas.hovered.emit((0.3, 0.1))
+    assert "blue" in page.status.text
+    assert "value" in page.status.text
+    page.canvas.hovered.emit((0.3, 0.7))
+    assert "orange" in page.status.text
+    page.canvas.hovered.emit(None)
+    assert "orange" not in page.status.text
+
+
+def test_wording_changes_at_once(sky_window, qtbot) -> None:
+    page, preferences = read_page(sky_window), sky_window.preferences
+    page.choose(0)
+    dark_first = page.strip.accessibleName()
+    preferences.set(white_is=0)
+    assert page.strip.accessibleName() != dark_first
+    preferences.set(white_is=10)
+    assert page.strip.accessibleName() == dark_first
+
+
+@pytest.mark.parametrize("size", [(120, 500), (1500, 60), (40, 40)])
+def test_odd_shapes_open(window, qtbot, tmp_path, size) -> None:
+    rows = np.linspace((70, 100, 190), (240, 200, 170), size[1])
+    pixels = np.repeat(rows[:, None], size[0], axis=1).astype(np.uint8)
+    path = tmp_path / "odd.png"
+    Image.fromarray(pixels).save(path)
+    open_and_wait(window, path, qtbot)
+    assert window.reader.readings
+    window.grab()
+
+
+@pytest.mark.parametrize("value", [0, 128, 255])
+def test_skies_of_one_colour_open(window, qtbot, tmp_path, value) -> None:
+    path = tmp_path / "flat.png"
+    Image.new("RGB", (200, 150), (value,) * 3).save(path)
+    open_and_wait(window, path, qtbot)
+    assert window.document.study.bands.count >= 1
+    window.grab()
+    assert window.notice_desk.text == ""
+
+
+def test_seven_bands_and_twenty_six(sky_window, qtbot) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    for count in (7, 26):
+        lines = tuple(0.9 * (i + 1) / count for i in range(count - 1))
+        document.change("many", with_bands(document.study, Bands(0.9, lines)))
+        assert len(page.canvas.grips) == count
+        sky_window.grab()
+    wait_until_still(sky_window, qtbot)

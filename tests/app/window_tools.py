@@ -1,0 +1,50 @@
+"""What the window's tests share: a small sky, and waiting for the window to be done with it."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+from PIL import Image
+
+from app.pages.read import ReadPage
+from app.window import Window
+
+COLOURS = ((64, 88, 170), (120, 130, 200), (215, 165, 190), (250, 200, 150))
+LINES = (0.2, 0.4, 0.6)
+HORIZON = 0.8
+
+
+def draw_sky(path: Path, *, size: tuple[int, int] = (360, 240)) -> Path:
+    """A sky of four bands over dark, textured ground."""
+    width, height = size
+    rng = np.random.default_rng(1)
+    pixels = np.zeros((height, width, 3), np.int16)
+    edges = [round(y * height) for y in (0.0, *LINES, HORIZON, 1.0)]
+    for top, bottom, colour in zip(edges, edges[1:], (*COLOURS, (40, 45, 30)), strict=False):
+        pixels[top:bottom] = colour
+    pixels += rng.integers(-3, 4, pixels.shape, dtype=np.int16)
+    pixels[edges[-2] :] += rng.integers(-25, 26, pixels[edges[-2] :].shape, dtype=np.int16)
+    Image.fromarray(pixels.clip(0, 255).astype(np.uint8)).save(path)
+    return path
+
+
+def wait_until_still(window: Window, qtbot) -> None:
+    """Until the photo is open, proposed for and read with care."""
+    qtbot.waitUntil(
+        lambda: bool(window.reader.readings) and not window.reader.working, timeout=20_000
+    )
+
+
+def open_and_wait(window: Window, path: Path, qtbot) -> None:
+    """Open a file as a drop would, and wait."""
+    with qtbot.waitSignal(window.reader.photo_changed, timeout=20_000):
+        window.opener.open_path(path)
+    wait_until_still(window, qtbot)
+
+
+def read_page(window: Window) -> ReadPage:
+    """The Read page."""
+    page = window.page("read")
+    assert isinstance(page, ReadPage)
+    return page
