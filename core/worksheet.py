@@ -7,22 +7,26 @@ before rating oneself makes the rating worse (Raaijmakers et al. 2019).
 from __future__ import annotations
 
 from dataclasses import dataclass, fields, replace
-from typing import Literal
 
-Quality = Literal["hue", "value", "intensity", "placement"]
-QUALITIES: tuple[Quality, ...] = ("hue", "value", "intensity", "placement")
+from core.quality import CHANGES, QUALITIES, ChangeFirst, Quality
+
+__all__ = [
+    "ASKED",
+    "CHANGES",
+    "MOST_ANSWER",
+    "MOST_CODE",
+    "QUALITIES",
+    "ChangeFirst",
+    "OwnScores",
+    "Quality",
+    "SheetPage",
+    "Worksheet",
+    "with_page",
+    "with_score",
+]
+
 ASKED: tuple[Quality, ...] = ("hue", "value", "intensity")
 """The scores that open the findings; placement may stay empty."""
-
-ChangeFirst = Literal["hue", "value", "intensity", "placement", "edges", "blooms"]
-CHANGES: tuple[ChangeFirst, ...] = (
-    "hue",
-    "value",
-    "intensity",
-    "placement",
-    "edges",
-    "blooms",
-)
 
 MOST_ANSWER = 4000
 """Characters of a written answer."""

@@ -60,7 +60,7 @@ def strip_profiles(W: Floats, mask: NDArray[np.bool_] | None = None) -> Floats:
         part = W[:, a:b]
         if mask is not None and not mask[:, a:b].all():
             part = np.where(mask[:, a:b, None], part, np.nan)
-            empty = np.isnan(part[..., 0]).all(axis=1)
+            empty = np.asarray(np.isnan(part[..., 0]).all(axis=1))
             part = np.where(empty[:, None, None], 0.0, part)
             strips[i] = np.nanmedian(part, axis=1)
             if empty.any() and not empty.all():

@@ -103,7 +103,7 @@ def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
         paint = np.stack(
             [np.median(inside[a - m : b - m], axis=0) for a, b in itertools.pairwise(cuts)]
         )
-        keep = _paper(found, paint)
+        keep = _paper(found, paint.astype(np.float64))
         slices, segments = np.nonzero(keep)
         x = ((cuts[segments] + cuts[segments + 1]) / 2 - m) / across * 2 - 1
         y = -1 - 2 * (_FIRST + (slices + 0.5) * _SLICE) * H / size
@@ -152,10 +152,10 @@ def _robust_surface(places: Floats, values: Floats) -> tuple[Floats, Floats]:
     """Quadratic surface by iteratively reweighted least squares, and what it leaves."""
     design = _terms(places)
     weight = np.ones(len(values))
-    fit = np.zeros(6)
+    fit: Floats = np.zeros(6)
     for _ in range(12):
         root = np.sqrt(weight)
-        fit = np.linalg.lstsq(design * root[:, None], values * root, rcond=None)[0]
+        fit = np.asarray(np.linalg.lstsq(design * root[:, None], values * root, rcond=None)[0])
         rest = values - design @ fit
         spread = 1.4826 * np.median(np.abs(rest)) + 1e-4
         weight = 1 / (1 + (rest / (2.5 * spread)) ** 2)

@@ -69,9 +69,9 @@ def _robust_line(
     centre = run.mean()
     design = np.stack([np.ones_like(run), run - centre], -1)
     w = weight.copy()
-    fit = np.zeros(2)
+    fit: Floats = np.zeros(2)
     for _ in range(8):
-        fit = np.linalg.lstsq(design * w[:, None], crossing * w, rcond=None)[0]
+        fit = np.asarray(np.linalg.lstsq(design * w[:, None], crossing * w, rcond=None)[0])
         rest = crossing - design @ fit
         spread = 1.4826 * np.median(np.abs(rest)) + 0.05
         w = weight / (1 + (rest / (1.5 * spread)) ** 2)

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.lines import Bands
+from core.quality import ChangeFirst
 from core.reading import BandReading
 
 Point = tuple[float, float]
@@ -20,8 +21,6 @@ Corners = tuple[Point, Point, Point, Point]
 """Top left, top right, bottom right, bottom left as they lie in the photo; may lie outside it."""
 
 Verdict = Literal["matches", "close", "off", "cannot tell"]
-Quality = Literal["hue", "value", "intensity", "placement"]
-QUALITIES: tuple[Quality, ...] = ("hue", "value", "intensity", "placement")
 
 
 @dataclass(frozen=True)
@@ -283,13 +282,13 @@ class ChangeRow:
 
     Attributes
     ----------
-    about : Quality or "edges" or "blooms"
+    about : one of CHANGES
     before, after : str
         In a few words ("off by 6%", "2 hard edges").
     outcome : "improved" or "worse" or "stayed"
     """
 
-    about: str
+    about: ChangeFirst
     letter: str | None
     before: str
     after: str
@@ -304,14 +303,14 @@ class Change:
     ----------
     rows : tuple of ChangeRow
         The small table: every quality of every band, the lines, edges and blooms.
-    intended : str or None
-        What the student meant to change (a quality, "edges" or "blooms"); `worked` says
+    intended : one of CHANGES or None
+        What the student meant to change; `worked` says
         whether it did: None when nothing was named or it cannot be told.
     findings : tuple of Finding
         What improved, what got worse, in words.
     """
 
     rows: tuple[ChangeRow, ...]
-    intended: str | None
+    intended: ChangeFirst | None
     worked: Literal["improved", "worse", "stayed"] | None
     findings: tuple[Finding, ...] = field(default=())

@@ -173,12 +173,11 @@ def _cost(
     count = len(target.lines)
     shares = shares_of(y, theta[:count], np.exp(theta[count:]))
     weighted = shares * weight[:, None]
-    colours = np.linalg.solve(
-        weighted.T @ shares + trust * np.eye(count + 1),
-        weighted.T @ values + trust * target.colours,
-    )
+    left = weighted.T @ shares + trust * np.eye(count + 1)
+    right = weighted.T @ values + trust * target.colours
+    colours: Floats = np.asarray(np.linalg.solve(left, right), dtype=np.float64)
     root = np.sqrt(weight)[:, None]
-    rest = np.vstack(
+    rest: Floats = np.vstack(
         [root * (shares @ colours - values), np.sqrt(trust) * (colours - target.colours)]
     )
     moved = pull * (theta - usual)

@@ -1,0 +1,74 @@
+"""Whether the sheet lies upright, and whether it is the same sky at all."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from core.sheet.match import band_colours, order_bands, profile_of
+from core.sheet.reference import Reference, side_colours
+from core.sheet.space import Floats
+
+_BETTER = 0.6  # another way up must cost at most this share of the present one
+_LEAST_GAIN = 6.0  # and this many squared working units a sample less
+OTHER_SKY = 17.0
+"""Working units between the bands' colours beyond which it is hardly the same sky."""
+_MIRRORED_SIDES = 6.0  # working units between left and right for a mirror to show
+
+
+@dataclass(frozen=True)
+class Lie:
+    """How the sheet seems to lie.
+
+    Attributes
+    ----------
+    turn : int
+        Further quarter turns clockwise that fit better; 0 when it lies right.
+    mirrored : bool
+    other_sky : bool
+    distance : float
+        Mean distance between the bands' colours, working units.
+    """
+
+    turn: int
+    mirrored: bool
+    other_sky: bool
+    distance: float
+
+
+def judge_lie(reference: Reference, W: Floats, sides_compared: bool) -> Lie:
+    """Compare the sheet (h, w, 3, working colours) with the reference in four ways up."""
+    lines = reference.bands.lines
+    wanted = band_colours(reference.profile, lines)
+    rows = profile_of(W)
+    columns = profile_of(W.swapaxes(0, 1))
+    # Turned a quarter clockwise, the left edge comes to the top.
+    ways = {0: rows, 1: columns, 2: rows[::-1], 3: columns[::-1]}
+    costs, found = {}, {}
+    for turn, profile in ways.items():
+        search = order_bands(wanted, lines, profile)
+        costs[turn] = search.cost(search.ways[0])
+        found[turn] = band_colours(profile, search.ways[0])
+    best = min(costs, key=lambda turn: costs[turn])
+    turn = 0
+    if best and costs[best] < _BETTER * costs[0] and costs[0] - costs[best] > _LEAST_GAIN:
+        turn = best
+    gap = found[turn] - wanted
+    distance = float(np.linalg.norm(gap, axis=1).mean())
+    mirrored = sides_compared and turn == 0 and _is_mirrored(reference, W, lines)
+    return Lie(turn, mirrored, distance > OTHER_SKY, distance)
+
+
+def _is_mirrored(reference: Reference, W: Floats, lines: tuple[float, ...]) -> bool:
+    wanted = reference.sides[:, 2] - reference.sides[:, 0]
+    found = side_colours(W, lines)
+    slope = found[:, 2] - found[:, 0]
+    usable = np.isfinite(wanted).all(axis=1) & np.isfinite(slope).all(axis=1)
+    if not usable.any():
+        return False
+    size = float(np.sqrt((wanted[usable] ** 2).sum(axis=1).mean()))
+    if size < _MIRRORED_SIDES:
+        return False
+    along = float((wanted[usable] * slope[usable]).sum() / (wanted[usable] ** 2).sum())
+    return along < -0.5
