@@ -25,6 +25,7 @@ from app.notices import NoticeDesk, Notices
 from app.opening import Opener, can_open
 from app.pages import PAGES
 from app.pages.base import Menu, Page, Workspace
+from app.planner import Planner
 from app.reader import Reader
 from app.recent import Recent
 from app.settings import Preferences, config_folder, read_json, write_json
@@ -49,8 +50,14 @@ class Window(QMainWindow):
         self.notices = Notices(self)
         self.reader = Reader(self.document, self.notices, self)
         self.opener = Opener(self.reader, Recent(self._folder), self.notices, self)
+        self.planner = Planner(self.document, self.reader, self.notices, self)
         self.workspace = Workspace(
-            self.document, self.reader, self.preferences, self.notices, self.opener
+            self.document,
+            self.reader,
+            self.preferences,
+            self.notices,
+            self.opener,
+            self.planner,
         )
         self._pages: dict[int, Page] = {}
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QWidget
 from app.document import Document
 from app.notices import Notices
 from app.opening import Opener
+from app.planner import Planner
 from app.reader import Reader
 from app.settings import Preferences
 
@@ -26,6 +27,7 @@ class Workspace:
     preferences: Preferences
     notices: Notices
     opener: Opener
+    planner: Planner
 
 
 class Page(QWidget):
