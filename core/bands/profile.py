@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.changepoints import Cuts, best_cuts
+from core.bands.lines import MIN_BAND
 from core.bands.mask import LEAST_COVERAGE, row_medians
 
 Floats = NDArray[np.float64]
@@ -100,16 +102,28 @@ def cut_profile(profile: Profile, count: int | None = None) -> tuple[float, ...]
     tuple of float
         Lines as fractions of the photo's height, ascending; snapped to an edge of the
         profile close by, or else to whole percents. Fewer than asked for where the sky has
-        too few rows.
+        no room for so many.
     """
     cuts = _worth_it(profile) if count is None else _asked_for(profile, count)
-    return tuple(_snapped(profile, float(profile.y[at])) for at in cuts.at)
+    exact = [float(profile.y[at]) for at in cuts.at]
+    lines: list[float] = []
+    for line, following in pairwise((*exact, profile.horizon)):
+        above = lines[-1] if lines else 0.0
+        # A snapped line leaves room for those next to it, or stays where it was.
+        for y in (_snapped(profile, line), line):
+            if y - above >= MIN_BAND and following - y >= MIN_BAND:
+                lines.append(y)
+                break
+    return tuple(lines)
 
 
 def _asked_for(profile: Profile, count: int) -> Cuts:
     n = len(profile.y)
-    shortest = int(min(_SHORTEST, 0.5 / count) * n)
-    cuts = best_cuts(profile.work, profile.weights, most=count, shortest=max(1, shortest))
+    share = max(min(_SHORTEST, 0.5 / count), MIN_BAND / profile.horizon)
+    shortest = max(1, math.ceil(share * n))
+    cuts = best_cuts(profile.work, profile.weights, most=count, shortest=shortest)
+    if not cuts:
+        cuts = best_cuts(profile.work, profile.weights, most=1)
     return cuts[max(cuts)]
 
 

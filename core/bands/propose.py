@@ -86,7 +86,7 @@ def propose(
     ends = max(MIN_BAND, min(1.0, horizon if horizon is not None else chosen.horizon))
     profile = make_profile(grid.fine, mask, ends)
     lines = () if profile is None else cut_profile(profile, count)
-    bands = Bands(ends, _apart(lines, ends))
+    bands = Bands(ends, lines)
     reason = _doubt(grid, mask, profile, None if horizon is not None else chosen, rivals)
     height, width = photo.pixels.shape[:2]
     sky = whole_mask(mask, height, width, photo.opaque)
@@ -110,6 +110,9 @@ at night."""
 _BRIGHT_LAND = 15.0
 """The same with the darker side above: snow, sand or a lit field below a dark sky."""
 
+_ROUGH_LAND = 1.2
+"""The same with a much rougher lower part: land of the sky's own colour. Clouds stay below 0.3."""
+
 
 def _rivals(found: list[Candidate]) -> list[Candidate]:
     """Candidates that come close to the first."""
@@ -124,7 +127,11 @@ def _rivals(found: list[Candidate]) -> list[Candidate]:
 
 
 def _may_be_land(candidate: Candidate) -> bool:
-    return candidate.step > _DIM_LAND or candidate.step < -_BRIGHT_LAND
+    return (
+        candidate.step > _DIM_LAND
+        or candidate.step < -_BRIGHT_LAND
+        or candidate.rougher > _ROUGH_LAND
+    )
 
 
 _SAME_HORIZON = 0.08
@@ -136,16 +143,7 @@ def _at_horizon(found: list[Candidate], grid: Grid, horizon: float) -> Candidate
     if abs(near.horizon - horizon) <= _SAME_HORIZON and near.horizon < 1.0:
         return near
     level = np.full(grid.columns, min(grid.rows, math.ceil(horizon * grid.rows)), dtype=np.intp)
-    return Candidate(level, horizon, 0.0, 0.0)
-
-
-def _apart(lines: tuple[float, ...], horizon: float) -> tuple[float, ...]:
-    """Lines that snapping moved too close to each other or to an end are left out."""
-    kept: list[float] = []
-    for line in sorted(lines):
-        if line - (kept[-1] if kept else 0.0) >= MIN_BAND and horizon - line >= MIN_BAND:
-            kept.append(line)
-    return tuple(kept)
+    return Candidate(level, horizon, 0.0, 0.0, 0.0)
 
 
 _FAINT = 10.0
@@ -172,6 +170,12 @@ def _doubt(
     if chosen is not None and chosen.horizon < _WHOLE and chosen.score < _FAINT:
         return translate(
             "bands", "The land hardly stands out from the sky here: check the horizon line."
+        )
+    if chosen is not None and chosen.step < 0:
+        return translate(
+            "bands",
+            "What lies below is lighter than the sky: snow or water, or more sky? "
+            "Check the horizon line.",
         )
     if _varies_sideways(grid, mask, profile):
         return translate(

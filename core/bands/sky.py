@@ -38,12 +38,15 @@ class Candidate:
     step : float
         Working-space units between what lies above and below it, over most of its length;
         negative where the upper side is the darker; 0 for the whole picture.
+    rougher : float
+        How much rougher the lower side is: log of the ratio of textures; 0 for the whole picture.
     """
 
     skyline: Skyline
     horizon: float
     score: float
     step: float
+    rougher: float
 
 
 _SKY_PARTS, _GROUND_PARTS = 3, 4
@@ -171,9 +174,9 @@ def _candidate(grid: Grid, edges: Floats32, skyline: Skyline) -> Candidate:
     share = float(skyline.mean()) / grid.rows
     above = is_sky(skyline, grid.rows)
     if share > 0.985 or above.all():
-        return Candidate(skyline, horizon, WHOLE_PICTURE, 0.0)
+        return Candidate(skyline, horizon, WHOLE_PICTURE, 0.0, 0.0)
     if not above.any():
-        return Candidate(skyline, horizon, -np.inf, 0.0)
+        return Candidate(skyline, horizon, -np.inf, 0.0, 0.0)
     along = np.minimum(edges[skyline, np.arange(grid.columns)], 3 * _STRONG_EDGE)
     # A land's edge goes all the way; a cloud's is strong in places.
     edge = float(along.mean() + np.quantile(along, 0.3)) / 2
@@ -186,7 +189,7 @@ def _candidate(grid: Grid, edges: Floats32, skyline: Skyline) -> Candidate:
     jagged = float(np.abs(np.diff(skyline)).mean()) if grid.columns > 1 else 0.0
     tiny = max(0.0, 0.12 - share) * 100
     score = edge + 2.5 * rougher_below - jagged - tiny - 2 * max(0.0, _LASTING - lasting)
-    return Candidate(skyline, horizon, score, step)
+    return Candidate(skyline, horizon, score, step, rougher_below)
 
 
 def _without_twins(candidates: list[Candidate]) -> list[Candidate]:
