@@ -12,6 +12,7 @@ from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, QTimer, Signal, Slot
+from shiboken6 import isValid
 
 from core.errors import Cancelled
 from core.progress import Progress, ShouldStop
@@ -178,7 +179,7 @@ class Latest(QObject):
             self.idle.emit()
 
     def _progress(self, task: Task, share: float) -> None:
-        if task is self._task:
+        if isValid(self) and task is self._task:
             self._share = share
             if not self._timer.isActive():
                 self.busy.emit(share)
@@ -188,8 +189,8 @@ class Latest(QObject):
             self.busy.emit(self._share)
 
     def _end(self, task: Task, then: Callable[[], None]) -> None:
-        if task is not self._task:
-            return
+        if not isValid(self) or task is not self._task:
+            return  # the window that asked has gone, or something newer runs
         self._task = None
         self._timer.stop()
         self.idle.emit()

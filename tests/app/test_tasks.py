@@ -3,6 +3,7 @@ from __future__ import annotations
 import threading
 
 import pytest
+import shiboken6
 from PySide6.QtCore import QThread
 
 from app.tasks import SHOW_PROGRESS_AFTER_MS, Latest, Task, wait_for_tasks
@@ -120,3 +121,15 @@ def test_cancel_goes_idle(qtbot, place: Latest) -> None:
         place.cancel()
     gate.set()
     assert not place.running
+
+
+def test_work_that_outlives_the_window_that_asked_is_dropped(qtbot) -> None:
+    results: list[str] = []
+    gate = threading.Event()
+    place = Latest()
+    place.run(lambda progress, should_stop: gate.wait(5), results.append)
+    task = place._task
+    shiboken6.delete(place)
+    with qtbot.waitSignal(task.done):
+        gate.set()
+    assert results == []
