@@ -6,6 +6,8 @@ Views receive `study_changed(before, after)` and redraw what differs. What is no
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
@@ -43,6 +45,7 @@ class Document(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._study = Study()
+        self._fills: list[Callable[[Study], Study]] = []
         self.stack = QUndoStack(self)
         self.stack.cleanChanged.connect(self._on_clean)
 
@@ -56,12 +59,37 @@ class Document(QObject):
         """Whether something would be lost on closing."""
         return not self.stack.isClean()
 
-    def begin(self, study: Study) -> None:
-        """Put another study here; nothing before it can be undone."""
+    def begin(self, study: Study, saved: bool = True) -> None:
+        """Put another study here; nothing before it can be undone.
+
+        Parameters
+        ----------
+        study : Study
+        saved : bool
+            False where it lies on no disk as it is: recovered work, a copy.
+        """
+        self._fills.clear()
         self.stack.clear()
         self.stack.setClean()
+        if not saved:
+            self.stack.resetClean()
         self._set(study)
         self.begun.emit()
+
+    def complete(self, fill: Callable[[Study], Study]) -> None:
+        """Fill in what belongs to the beginning but took a moment: the lines, the photo's bytes.
+
+        It is no edit: there is nothing to undo, what was undone so far stays so, and nothing
+        becomes unsaved by it.
+
+        Parameters
+        ----------
+        fill : callable
+            Gives a study with the gap filled, and one without the gap as it is; it meets every
+            state that undo brings back.
+        """
+        self._fills.append(fill)
+        self._set(self._study)
 
     def change(self, text: str, after: Study, gesture: Gesture | None = None) -> None:
         """Make `after` the study, as one undo step.
@@ -90,6 +118,8 @@ class Document(QObject):
         self.unsaved_changed.emit(not clean)
 
     def _set(self, study: Study) -> None:
+        for fill in self._fills:
+            study = fill(study)
         before, self._study = self._study, study
         self.study_changed.emit(before, study)
 

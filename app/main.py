@@ -17,7 +17,7 @@ import core.cli
 import sample_scenes
 
 if TYPE_CHECKING:
-    from core.photo import Photo
+    from core.study_file.opening import FromFile
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -45,15 +45,15 @@ def main(argv: Sequence[str] | None = None) -> int:
     return run_window(early, path, sample)
 
 
-def open_early(path: Path) -> Future[Photo]:
-    """Begin opening a photo in a thread of its own."""
-    future: Future[Photo] = Future()
+def open_early(path: Path) -> Future[FromFile]:
+    """Begin opening a photo or a study in a thread of its own."""
+    future: Future[FromFile] = Future()
 
     def work() -> None:
         try:
-            from core.photo import open_photo  # deferred: start-up time
+            from core.study_file.opening import open_file  # deferred: start-up time
 
-            future.set_result(open_photo(path))
+            future.set_result(open_file(path))
         except Exception as error:  # handed on: the window shows it
             future.set_exception(error)
 

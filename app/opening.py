@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from concurrent.futures import Future
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
@@ -12,14 +12,25 @@ from PySide6.QtGui import QGuiApplication, QImage
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 import sample_scenes
-from app.canvas.images import Pyramid, image_of
 from app.notices import Notices
-from app.reader import OpenedPhoto, Reader, open_for_screen
+from app.reader import OpenedPhoto, Reader, for_screen
 from app.recent import Recent
+from app.tasks import Work
 from core.errors import PhotoError
 from core.i18n import translate
-from core.photo import Photo
+from core.photo import open_photo
+from core.pictures import Picture
 from core.progress import Progress, ShouldStop
+from core.study import study_of
+from core.study_file.opening import FromFile, open_file
+
+
+@dataclass(frozen=True, eq=False)
+class Arrived:
+    """What came out of a file, with its picture for the screen; None where it has no photo."""
+
+    file: FromFile
+    opened: OpenedPhoto | None
 
 
 class Opener(QObject):
@@ -50,24 +61,32 @@ class Opener(QObject):
 
     def open_path(self, path: Path) -> None:
         """Open a file."""
-        self._reader.open(partial(_open_path, path), then=lambda: self.recent.add(path))
+        self._open(partial(_open_path, path), path)
 
     def open_sample(self, name: str) -> None:
         """Open one of our own skies."""
-        self._reader.open(
-            partial(_open_path, sample_scenes.path(name)), title=sample_scenes.title(name)
+        self._open(partial(_open_path, sample_scenes.path(name)), title=sample_scenes.title(name))
+
+    def open_early(self, found: Future[FromFile], path: Path | None, sample: str | None) -> None:
+        """Take over a file whose opening began before the window was there."""
+        self._open(
+            lambda progress, should_stop: _arrived(found.result()),
+            path,
+            sample_scenes.title(sample) if sample else None,
         )
 
-    def open_early(self, photo: Future[Photo], path: Path | None, sample: str | None) -> None:
-        """Take over a photo whose opening began before the window was there."""
-        remember: Callable[[], None] | None = None
-        if path is not None:
-            remember = partial(self.recent.add, path)
-        self._reader.open(
-            lambda progress, should_stop: _for_screen(photo.result()),
-            then=remember,
-            title=sample_scenes.title(sample) if sample else None,
-        )
+    def _open(self, work: Work, path: Path | None = None, title: str | None = None) -> None:
+        """Open a photo; `path` is remembered once it is shown."""
+
+        def done(arrived: Arrived) -> None:
+            study = study_of(Picture(arrived.opened.photo.name))
+            if title is not None:
+                study = replace(study, title=title)
+            self._reader.show(arrived.opened, study, data=arrived.file.data)
+            if path is not None:
+                self.recent.add(path)
+
+        self._reader.open(work, done)
 
     def paste(self) -> None:
         """Open what lies in the clipboard."""
@@ -89,7 +108,7 @@ class Opener(QObject):
         if mime.hasImage():
             image = QImage(mime.imageData())
             name = translate("opening", "pasted picture")
-            self._reader.open(partial(_open_image, image, name))
+            self._open(partial(_open_image, image, name))
             return True
         return False
 
@@ -107,13 +126,11 @@ def can_open(mime: QMimeData) -> bool:
     return first_path(mime) is not None or mime.hasImage()
 
 
-def _open_path(path: Path, progress: Progress, should_stop: ShouldStop) -> OpenedPhoto:
-    return open_for_screen(path, progress=progress, should_stop=should_stop)
+def _open_path(path: Path, progress: Progress, should_stop: ShouldStop) -> Arrived:
+    return _arrived(open_file(path, progress, should_stop))
 
 
-def _open_image(
-    image: QImage, name: str, progress: Progress, should_stop: ShouldStop
-) -> OpenedPhoto:
+def _open_image(image: QImage, name: str, progress: Progress, should_stop: ShouldStop) -> Arrived:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     # Quality 100 is the least compression: this is only a way into `open_photo`.
@@ -122,8 +139,9 @@ def _open_image(
             translate("opening", "The pasted picture could not be read: save it to a file first.")
         )
     data = bytes(buffer.data().data())
-    return open_for_screen(data, name, progress=progress, should_stop=should_stop)
+    photo = open_photo(data, name=name, progress=progress, should_stop=should_stop)
+    return _arrived(FromFile(photo, data))
 
 
-def _for_screen(photo: Photo) -> OpenedPhoto:
-    return OpenedPhoto(photo, Pyramid.of(image_of(photo.pixels)))
+def _arrived(file: FromFile) -> Arrived:
+    return Arrived(file, None if file.photo is None else for_screen(file.photo))

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from pathlib import Path
+from typing import Any
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -22,11 +22,11 @@ from core.bands.lines import Bands
 from core.bands.propose import Proposal, propose
 from core.bands.stats import BandStats
 from core.i18n import translate
-from core.photo import Photo, open_photo
-from core.pictures import Picture
+from core.photo import Photo
+from core.pictures import Picture, PictureStore
 from core.progress import Progress, ShouldStop
 from core.reading import BandReading
-from core.study import study_of, with_bands
+from core.study import Study, with_bands
 
 REST_MS = 250
 """A line that has not moved for so long rests, and its bands are read with care."""
@@ -61,14 +61,8 @@ class _Read:
     proposed: _Proposed
 
 
-def open_for_screen(
-    source: Path | bytes,
-    name: str | None = None,
-    progress: Progress | None = None,
-    should_stop: ShouldStop | None = None,
-) -> OpenedPhoto:
-    """Open a photo and make its picture; runs in a worker, and at the start before Qt is up."""
-    photo = open_photo(source, name=name, progress=progress, should_stop=should_stop)
+def for_screen(photo: Photo) -> OpenedPhoto:
+    """A photo with its picture; made in a worker."""
     return OpenedPhoto(photo, Pyramid.of(image_of(photo.pixels)))
 
 
@@ -78,6 +72,10 @@ class Reader(QObject):
     Signals
     -------
     photo_changed(opened: OpenedPhoto)
+    photo_closed()
+        There is no photo any more.
+    photo_kept()
+        The photo's bytes are in the store, and the study names them.
     sky_changed(veil: Pyramid | None)
         What counts as sky; None while nobody knows.
     rivals_changed(rivals: tuple[float, ...])
@@ -89,6 +87,8 @@ class Reader(QObject):
     """
 
     photo_changed = Signal(object)
+    photo_closed = Signal()
+    photo_kept = Signal()
     sky_changed = Signal(object)
     rivals_changed = Signal(object)
     doubt_changed = Signal(str)
@@ -96,14 +96,22 @@ class Reader(QObject):
     busy = Signal(str, float)
     idle = Signal()
 
-    def __init__(self, document: Document, notices: Notices, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        document: Document,
+        pictures: PictureStore,
+        notices: Notices,
+        parent: QObject | None = None,
+    ) -> None:
         super().__init__(parent)
         self._document = document
+        self._pictures = pictures
         self._notices = notices
         self.opened: OpenedPhoto | None = None
         self.readings: tuple[BandReading, ...] = ()
         self._proposed: _Proposed | None = None
-        self._opening = self._place(lambda: translate("reader", "Opening the photo"))
+        self._opening = self._place(lambda: translate("reader", "Opening"))
+        self._keeping = Latest(self)
         self._proposing = self._place(lambda: translate("reader", "Looking for the bands"))
         self._careful = self._place(lambda: translate("reader", "Reading the bands"))
         self._rest = QTimer(self, singleShot=True, interval=REST_MS)
@@ -117,34 +125,80 @@ class Reader(QObject):
 
     @property
     def working(self) -> bool:
-        """Whether a photo is being opened, proposed for or read, or will be shortly."""
-        places = (self._opening, self._proposing, self._careful)
+        """Whether a photo is being opened, kept, proposed for or read, or will be shortly."""
+        places = (self._opening, self._keeping, self._proposing, self._careful)
         return self._rest.isActive() or any(place.running for place in places)
+
+    @property
+    def keeping(self) -> bool:
+        """Whether the photo's bytes are on their way into the store."""
+        return self._keeping.running
 
     def open(
         self,
-        work: Callable[[Progress, ShouldStop], OpenedPhoto],
-        then: Callable[[], None] | None = None,
-        title: str | None = None,
+        work: Work,
+        done: Callable[[Any], None],
+        failed: Callable[[Exception], None] | None = None,
     ) -> None:
-        """Open another photo; what is open stays until that has succeeded.
+        """Open something else; what is open stays until `done` calls `show`.
 
         Parameters
         ----------
         work : callable
-            Gives the opened photo; mostly `open_for_screen` with its source bound.
-        then : callable, optional
-            Called once the photo is shown.
-        title : str, optional
-            The study's title, where it is not made from the file's name.
+            Runs in a worker; the photo's decoding, mostly.
+        done : callable
+            Takes what it gives, in the GUI thread.
+        failed : callable, optional
+            Takes the exception instead of the notice bar.
         """
+        self._opening.run(work, done, failed or self._notices.failed)
 
-        def done(opened: OpenedPhoto) -> None:
-            self._show(opened, title)
-            if then is not None:
-                then()
+    def show(
+        self,
+        opened: OpenedPhoto | None,
+        study: Study,
+        *,
+        saved: bool = True,
+        data: bytes | None = None,
+    ) -> None:
+        """Make this the study, and its photo the one that is read.
 
-        self._opening.run(work, done, self._notices.failed)
+        Parameters
+        ----------
+        opened : OpenedPhoto or None
+            Of the study's photo; None where it has none.
+        study : Study
+            Without bands they are proposed; those it has stay as they are.
+        saved : bool
+            False where it lies on no disk as it is.
+        data : bytes, optional
+            The photo's bytes as they were given, where the store does not have them yet.
+        """
+        for place in (self._keeping, self._proposing, self._careful):
+            place.cancel()
+        self._rest.stop()
+        self.opened, self._proposed, self.readings = opened, None, ()
+        self._notices.withdraw(_TOPIC)
+        self._document.begin(study, saved)
+        if opened is None:
+            self.photo_closed.emit()
+        else:
+            self.photo_changed.emit(opened)
+        self.sky_changed.emit(None)
+        self.rivals_changed.emit(())
+        self.readings_changed.emit(())
+        self.doubt_changed.emit("")
+        if opened is None:
+            return
+        if opened.photo.notices:
+            self._notices.note(" ".join(opened.photo.notices), _TOPIC)
+        if data is not None and study.photo is not None:
+            self._keep(study.photo, data)
+        bands = study.bands
+        if bands is None:
+            self._propose(None, None, self._take_as_beginning)
+        else:
+            self._propose(None, bands.horizon, self._take_sky)
 
     def propose(self, text: str, count: int | None = None, horizon: float | None = None) -> None:
         """Look for the bands again; the study changes once they are found.
@@ -171,22 +225,19 @@ class Reader(QObject):
         place.idle.connect(self.idle)
         return place
 
-    def _show(self, opened: OpenedPhoto, title: str | None) -> None:
-        self._proposing.cancel()
-        self._careful.cancel()
-        self._rest.stop()
-        self.opened, self._proposed, self.readings = opened, None, ()
-        study = study_of(Picture(opened.photo.name))
-        self._document.begin(replace(study, title=title) if title else study)
-        self.photo_changed.emit(opened)
-        self.sky_changed.emit(None)
-        self.rivals_changed.emit(())
-        self.readings_changed.emit(())
-        self.doubt_changed.emit("")
-        self._notices.withdraw(_TOPIC)
-        if opened.photo.notices:
-            self._notices.note(" ".join(opened.photo.notices), _TOPIC)
-        self._propose(None, None, self._take_as_beginning)
+    def _keep(self, photo: Picture, data: bytes) -> None:
+        """Put the photo's bytes into the store, and their digest into the study."""
+
+        def work(progress: Progress, should_stop: ShouldStop) -> Picture:
+            return self._pictures.add(photo.name, data)
+
+        def done(kept: Picture) -> None:
+            self._document.complete(
+                lambda study: replace(study, photo=kept) if study.photo == photo else study
+            )
+            self.photo_kept.emit()
+
+        self._keeping.run(work, done, self._notices.failed)
 
     def _propose(
         self, count: int | None, horizon: float | None, take: Callable[[_Proposed], None]
@@ -199,7 +250,15 @@ class Reader(QObject):
     def _take_as_beginning(self, proposed: _Proposed) -> None:
         """The first proposal belongs to the opening: there is nothing to undo yet."""
         self._take(proposed)
-        self._document.begin(with_bands(self._document.study, proposed.proposal.bands))
+        bands = proposed.proposal.bands
+        self._document.complete(
+            lambda study: study if study.bands is not None else with_bands(study, bands)
+        )
+
+    def _take_sky(self, proposed: _Proposed) -> None:
+        """The lines are the study's own: only what counts as sky is new."""
+        self._take(proposed)
+        self._read_fast(self._document.study.bands)
 
     def _take_as_edit(self, text: str, proposed: _Proposed) -> None:
         self._take(proposed)

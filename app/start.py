@@ -10,15 +10,15 @@ from pathlib import Path
 from PySide6.QtWidgets import QApplication
 
 from app.window import Window
-from core.photo import Photo
+from core.study_file.opening import FromFile
 
 
-def run_window(photo: Future[Photo], path: Path | None, sample: str | None) -> int:
-    """Show the window with a photo whose opening has begun; returns when it is closed.
+def run_window(found: Future[FromFile], path: Path | None, sample: str | None) -> int:
+    """Show the window with a file whose opening has begun; returns when it is closed.
 
     Parameters
     ----------
-    photo : Future of Photo
+    found : Future of FromFile
     path : Path, optional
         The file it comes from, for the list of recent files.
     sample : str, optional
@@ -30,6 +30,6 @@ def run_window(photo: Future[Photo], path: Path | None, sample: str | None) -> i
     app.setApplicationDisplayName("Gradewash")
     app.setDesktopFileName("gradewash")
     window = Window()
-    window.opener.open_early(photo, path, sample)
+    window.opener.open_early(found, path, sample)
     window.show()
     return app.exec()

@@ -33,6 +33,7 @@ from app.tasks import cancel_all, wait_for_tasks
 from app.widgets.focus import FocusRing
 from app.widgets.notice import NoticeBar
 from core.i18n import translate
+from core.pictures import PictureStore
 
 _MENUS: tuple[Menu, ...] = ("study", "edit", "view", "help")
 
@@ -48,7 +49,8 @@ class Window(QMainWindow):
         self._appearance = Appearance(self.preferences, self)
         self.document = Document(self)
         self.notices = Notices(self)
-        self.reader = Reader(self.document, self.notices, self)
+        self.pictures = PictureStore()
+        self.reader = Reader(self.document, self.pictures, self.notices, self)
         self.opener = Opener(self.reader, Recent(self._folder), self.notices, self)
         self.planner = Planner(self.document, self.reader, self.notices, self)
         self.workspace = Workspace(
@@ -57,6 +59,7 @@ class Window(QMainWindow):
             self.preferences,
             self.notices,
             self.opener,
+            self.pictures,
             self.planner,
         )
         self._pages: dict[int, Page] = {}

@@ -9,6 +9,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from threading import Lock
 
 from core.photo import strip_private
 
@@ -30,10 +31,14 @@ class Picture:
 
 
 class PictureStore(Mapping[str, bytes]):
-    """Bytes of pictures by digest; grows, so that undo always finds what it needs."""
+    """Bytes of pictures by digest; grows, so that undo always finds what it needs.
+
+    May be added to from any thread: stripping a large picture is work for a worker.
+    """
 
     def __init__(self) -> None:
         self._bytes: dict[str, bytes] = {}
+        self._lock = Lock()
 
     def add(self, name: str, data: bytes) -> Picture:
         """Keep a picture's bytes, without what they say about people.
@@ -48,13 +53,16 @@ class PictureStore(Mapping[str, bytes]):
     def add_clean(self, name: str, data: bytes) -> Picture:
         """Keep bytes that come from a study file, stripped when they went in."""
         digest = digest_of(data)
-        self._bytes[digest] = data
+        with self._lock:
+            self._bytes[digest] = data
         return Picture(name, digest)
 
     def keep_only(self, digests: Iterable[str]) -> None:
         """Drop what no study or undo step speaks of any more."""
         wanted = set(digests)
-        self._bytes = {digest: data for digest, data in self._bytes.items() if digest in wanted}
+        with self._lock:
+            kept = {digest: data for digest, data in self._bytes.items() if digest in wanted}
+            self._bytes = kept
 
     def __getitem__(self, digest: str) -> bytes:
         return self._bytes[digest]

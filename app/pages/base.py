@@ -14,19 +14,27 @@ from app.opening import Opener
 from app.planner import Planner
 from app.reader import Reader
 from app.settings import Preferences
+from core.pictures import PictureStore
 
 Menu = Literal["study", "edit", "view", "help"]
 
 
 @dataclass(frozen=True)
 class Workspace:
-    """What the pages share; made once by the window."""
+    """What the pages share; made once by the window.
+
+    Attributes
+    ----------
+    pictures : PictureStore
+        The bytes of the photo and the sheets, by the digest the study names them with.
+    """
 
     document: Document
     reader: Reader
     preferences: Preferences
     notices: Notices
     opener: Opener
+    pictures: PictureStore
     planner: Planner
 
 

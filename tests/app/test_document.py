@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QObject
 
@@ -102,3 +104,30 @@ def test_saved_then_undone_is_unsaved(document: Document) -> None:
 def test_documents_are_objects_with_parents(qapp) -> None:
     parent = QObject()
     assert Document(parent).parent() is parent
+
+
+def test_what_completes_a_beginning_is_no_edit(document: Document) -> None:
+    document.begin(study_of(Picture("dusk.jpg")))
+    document.change("first", replace(document.study, title="one"))
+    photo, kept = document.study.photo, Picture("dusk.jpg", "abc")
+    document.complete(lambda study: replace(study, photo=kept) if study.photo == photo else study)
+    assert document.study.photo == kept
+    assert document.stack.count() == 1
+    document.stack.undo()
+    assert document.study.photo == kept
+    assert document.study.title == "dusk"
+    assert not document.unsaved
+    document.stack.redo()
+    assert document.study == replace(study_of(kept), title="one")
+    document.begin(study_of(photo))
+    assert document.study.photo == photo
+
+
+def test_a_study_that_lies_on_no_disk_begins_unsaved(document: Document) -> None:
+    document.begin(Study("recovered"), saved=False)
+    assert document.unsaved
+    document.change("rename", Study("other"))
+    document.stack.undo()
+    assert document.unsaved
+    document.mark_saved()
+    assert not document.unsaved

@@ -17,8 +17,8 @@ from app.look import look
 from app.pages import PAGES
 from app.window import Window
 from core.errors import Cancelled, PhotoError
-from core.photo import open_photo
 from core.study import Study, split_band
+from core.study_file.opening import open_file
 
 
 def actions_of(menu: QMenu) -> dict[str, object]:
@@ -158,7 +158,7 @@ def test_a_photo_begun_before_the_window_is_taken_over(window, qtbot, tmp_path) 
     path = draw_sky(tmp_path / "early.png")
     early: Future = Future()
     window.opener.open_early(early, path, None)
-    threading.Timer(0.05, lambda: early.set_result(open_photo(path))).start()
+    threading.Timer(0.05, lambda: early.set_result(open_file(path))).start()
     wait_until_still(window, qtbot)
     assert window.document.study.photo_name == "early.png"
     assert window.opener.recent.paths() == (path,)
@@ -268,3 +268,17 @@ def test_a_path_of_a_photo_is_returned_by_the_dialog(window, qtbot, tmp_path, mo
     window.opener.choose()
     assert window.document.study.photo_name == "chosen.png"
     assert Path(window.opener.recent.paths()[0]) == path
+
+
+def test_the_photos_bytes_are_kept_and_named(sky_window, qtbot, tmp_path) -> None:
+    photo = sky_window.document.study.photo
+    assert photo.digest
+    assert sky_window.pictures[photo.digest].startswith(b"\x89PNG")
+    assert not sky_window.document.unsaved
+    QGuiApplication.clipboard().setImage(QImage(str(draw_sky(tmp_path / "copied.png"))))
+    sky_window.opener.paste()
+    qtbot.waitUntil(lambda: sky_window.document.study.title == "pasted picture")
+    wait_until_still(sky_window, qtbot)
+    pasted = sky_window.document.study.photo.digest
+    assert pasted != photo.digest
+    assert sky_window.pictures[pasted].startswith(b"\x89PNG")
