@@ -144,3 +144,20 @@ def corner_word(corner: str) -> str:
         "bottom right": translate("sheet", "bottom right"),
         "bottom left": translate("sheet", "bottom left"),
     }[corner]
+
+
+def quality_remark(band: BandCheck, quality: Quality) -> str:
+    """One quality of a band as "value: lighter by 1", "hue: matches" or "hue: cannot tell"."""
+    said = {"hue": band.hue, "value": band.value, "intensity": band.intensity}[quality]
+    found, whole = band.sheet.colour, band.whole
+    text = verdict_word(said)[:1].lower() + verdict_word(said)[1:]
+    if said in ("close", "off") and whole is not None and found is not None:
+        if quality == "value":
+            text = _value_remark(whole.value_steps)
+        elif quality == "intensity":
+            text = _intensity_remark(whole.chroma_steps)
+        elif whole.hue_steps is not None:
+            text = _hue_remark(found, whole.hue_steps)
+    return translate("sheet", "{quality}: {remark}").format(
+        quality=quality_word(quality), remark=text
+    )
