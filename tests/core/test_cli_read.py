@@ -17,10 +17,24 @@ import sample_scenes
 from core.cli import run
 
 ROOT = Path(__file__).parents[2]
-FIELDS = (
-    "letter top bottom hue hue_class wheel_deg munsell value value_word chroma intensity_word "
-    "Lab srgb complement notes sentence"
-).split()
+FIELDS = [
+    "letter",
+    "top",
+    "bottom",
+    "hue",
+    "hue_class",
+    "wheel_deg",
+    "munsell",
+    "value",
+    "value_word",
+    "chroma",
+    "intensity_word",
+    "Lab",
+    "srgb",
+    "complement",
+    "notes",
+    "sentence",
+]
 DUSK = str(sample_scenes.path("dusk"))
 
 
