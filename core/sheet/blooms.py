@@ -127,23 +127,24 @@ def _judge(
 
 
 def find_pale_corners(
-    painted: NDArray[np.float32], reference: NDArray[np.float32] | None = None
+    painted: NDArray[np.float32], usual: Floats | None = None
 ) -> tuple[PaleCorner, ...]:
     """Corners with less paint than the middle of their rows.
 
-    `reference` is the sky in linear light: a corner as pale there as well is right.
+    `usual` has the reference's `corner_shares`: a corner as pale there as well is right.
     """
-    shares = _corner_shares(painted)
-    wanted = np.ones(4) if reference is None else np.minimum(_corner_shares(reference), 1.0)
+    shares = corner_shares(painted)
+    wanted = np.ones(4) if usual is None else np.minimum(usual, 1.0)
     names = ("top left", "top right", "bottom right", "bottom left")
     return tuple(
         PaleCorner(name, float(share))  # type: ignore[arg-type]
-        for name, share, usual in zip(names, shares, wanted, strict=True)
-        if share < PALE_SHARE * usual
+        for name, share, want in zip(names, shares, wanted, strict=True)
+        if share < PALE_SHARE * want
     )
 
 
-def _corner_shares(picture: NDArray[np.float32]) -> Floats:
+def corner_shares(picture: NDArray[np.float32]) -> Floats:
+    """Paint in each corner of a picture in linear light, over the middle's of the same rows."""
     small = _smaller(picture, _ROWS)
     density = -np.log(np.clip(small.astype(np.float64), 0.004, 1.0)).sum(axis=-1)
     h, w = density.shape

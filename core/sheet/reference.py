@@ -8,10 +8,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.lines import Bands
+from core.colour import srgb8_to_linear
 from core.errors import SheetError
 from core.i18n import translate
 from core.photo import Photo
 from core.reading import BandReading
+from core.sheet.blooms import corner_shares
 from core.sheet.edges import RawEdge, find_edges
 from core.sheet.match import profile_of
 from core.sheet.space import Floats, srgb8_to_W, thinned
@@ -40,6 +42,8 @@ class Reference:
         Working colour of each band's left, centre and right third.
     edges : tuple of RawEdge
         Hard edges of the sky itself: a sheet that repeats them is right.
+    corner_shares : (4,) float64
+        How much colour its corners have; see `core.sheet.blooms`.
     """
 
     name: str
@@ -50,6 +54,7 @@ class Reference:
     profile: Floats
     sides: Floats
     edges: tuple[RawEdge, ...]
+    corner_shares: Floats
 
 
 def make_reference(
@@ -93,6 +98,7 @@ def make_reference(
         profile=profile_of(W, small_mask),
         sides=side_colours(W, lines, small_mask),
         edges=find_edges(W, small_mask),
+        corner_shares=corner_shares(srgb8_to_linear(small)),
     )
 
 

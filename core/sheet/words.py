@@ -5,7 +5,7 @@ from __future__ import annotations
 from core.i18n import translate
 from core.quality import Quality
 from core.reading import ColourReading
-from core.sheet.result import Difference, LineCheck, Verdict
+from core.sheet.result import BandCheck, Difference, LineCheck, Verdict
 from core.wheel import FAMILIES
 from core.words import family_name
 
@@ -86,6 +86,55 @@ def remark_of(found: ColourReading | None, whole: Difference | None, gaps: Gaps)
     if hue_gap is not None and hue_gap > 1 and whole.hue_steps is not None:
         parts.append(_hue_remark(found, whole.hue_steps))
     return translate("sheet", ", ").join(parts)
+
+
+def short_remark(check: BandCheck, quality: str) -> str:
+    """One quality of a band in a few words: "lighter by 2", "matches", "cannot tell"."""
+    gap = getattr(check, f"{quality}_gap")
+    if gap is None or check.whole is None or check.sheet.colour is None:
+        return translate("sheet", "cannot tell")
+    if gap <= 1:
+        return translate("sheet", "matches")
+    if quality == "value":
+        return _value_remark(check.whole.value_steps)
+    if quality == "intensity":
+        return _intensity_remark(check.whole.chroma_steps)
+    if check.whole.hue_steps is None:
+        return translate("sheet", "cannot tell")
+    return _hue_remark(check.sheet.colour, check.whole.hue_steps)
+
+
+def amount_of(quality: Quality, steps: float) -> str:
+    """How much lighter, darker, duller or more intense: "2 steps lighter"."""
+    number = round(abs(steps))
+    small = abs(steps) < (0.75 if quality == "value" else 1.5)
+    if quality == "value":
+        if small:
+            return (
+                translate("sheet", "a little lighter")
+                if steps > 0
+                else translate("sheet", "a little darker")
+            )
+        if number <= 1:
+            return (
+                translate("sheet", "one step lighter")
+                if steps > 0
+                else translate("sheet", "one step darker")
+            )
+        if steps > 0:
+            return translate("sheet", "{number} steps lighter").format(number=number)
+        return translate("sheet", "{number} steps darker").format(number=number)
+    if small:
+        return (
+            translate("sheet", "a little more intense")
+            if steps > 0
+            else translate("sheet", "a little duller")
+        )
+    if abs(steps) < 3:
+        return translate("sheet", "more intense") if steps > 0 else translate("sheet", "duller")
+    return (
+        translate("sheet", "much more intense") if steps > 0 else translate("sheet", "much duller")
+    )
 
 
 def _value_remark(steps: float) -> str:

@@ -1,0 +1,192 @@
+"""Checking a sheet: from a photo or scan of it to findings a teacher can read aloud."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bands.careful import read_bands
+from core.bands.lines import MIN_BAND, Bands
+from core.colour import linear_to_srgb, srgb8_to_linear
+from core.photo import Photo
+from core.progress import Progress, ShouldStop, step
+from core.reading import BandReading
+from core.sheet.blooms import find_blooms, find_pale_corners
+from core.sheet.compare import compare_bands
+from core.sheet.corners import FoundCorners, find_corners
+from core.sheet.faults import blooms_in_bands, edges_in_bands
+from core.sheet.findings import findings_of
+from core.sheet.light import Lit, undo_light
+from core.sheet.match import Line, match_lines, profile_of
+from core.sheet.notices import corner_notices, judge_light, lie_notices
+from core.sheet.orientation import judge_lie
+from core.sheet.reference import Reference
+from core.sheet.result import Light, LineCheck, SheetCheck, SheetOptions
+from core.sheet.said import Said
+from core.sheet.scores import score_sheet
+from core.sheet.space import linear_to_W
+from core.sheet.straighten import Flat, aspect_of, straighten, upright_quad
+
+COMMENTED_PCT = 2.0
+"""A line's displacement, in percent of the height, from which it is spoken of."""
+
+_RAGGED = 0.012  # of the height: what the tape's edge may leave pale or smeared
+
+
+def check_sheet(
+    photo: Photo,
+    reference: Reference,
+    options: SheetOptions | None = None,
+    progress: Progress | None = None,
+    should_stop: ShouldStop | None = None,
+) -> SheetCheck:
+    """Check a painted sheet against its reference sky.
+
+    Parameters
+    ----------
+    photo : Photo
+        A photo or scan of the sheet, from `core.photo.open_photo`.
+    reference : Reference
+        From `core.sheet.make_reference`.
+    options : SheetOptions, optional
+        Corners and turn set by hand, a flat scan, the shape expected.
+    progress : callable, optional
+        Told the share done, 0..1.
+    should_stop : callable, optional
+        Asked often; True stops the work.
+
+    Raises
+    ------
+    SheetError
+        Corners set by hand that make no rectangle.
+    Cancelled
+        `should_stop` answered True.
+    """
+    options = options or SheetOptions()
+    step(0.0, progress, should_stop)
+    found = _corners(photo, options, progress, should_stop)
+    seen = _look(photo, found, options, should_stop)
+    step(0.55, progress, should_stop)
+    W = linear_to_W(seen.lit.painted.astype(np.float64))
+    step(0.6, progress, should_stop)
+    lie = judge_lie(reference, W, seen.light.sides_compared)
+    step(0.65, progress, should_stop)
+    lines = match_lines(reference.profile, reference.bands.lines, profile_of(W))
+    bands = _sheet_bands(lines)
+    step(0.75, progress, should_stop)
+    readings = _read(seen.picture, photo.name, bands)
+    checks = compare_bands(
+        reference.readings,
+        readings,
+        scan=options.scan,
+        corrected=seen.corrected,
+        sides=seen.light.sides_compared and not lie.mirrored,
+    )
+    step(0.8, progress, should_stop)
+    hard = edges_in_bands(W, bands, reference)
+    step(0.9, progress, should_stop)
+    blooms = blooms_in_bands(find_blooms(seen.lit.painted), bands)
+    pale = find_pale_corners(seen.lit.painted, reference.corner_shares)
+    line_checks = tuple(
+        _line_check(letter, line) for letter, line in zip(bands.letters, lines, strict=False)
+    )
+    scores = score_sheet(checks, line_checks)
+    better = (options.turned + lie.turn) % 4 if lie.turn else None
+    notices = (
+        *corner_notices(found, options, seen.flat.aspect),
+        *lie_notices(lie),
+        *seen.light.notices,
+    )
+    said = Said(checks, line_checks, hard, blooms, pale, reference.readings, notices)
+    step(1.0, progress, should_stop)
+    return SheetCheck(
+        name=photo.name,
+        picture=seen.picture,
+        corners=found.corners,
+        corner_confidence=found.confidence,
+        turned=options.turned,
+        better_turn=better,
+        light=seen.light,
+        bands=bands,
+        lines=line_checks,
+        band_checks=checks,
+        hard_edges=hard,
+        blooms=blooms,
+        pale_corners=pale,
+        scores=scores,
+        findings=findings_of(said),
+        notices=notices,
+        scan=options.scan,
+    )
+
+
+@dataclass(frozen=True, eq=False)
+class _Seen:
+    """The sheet straightened and its light undone."""
+
+    flat: Flat
+    lit: Lit
+    light: Light
+    corrected: bool
+    picture: NDArray[np.uint8]
+
+
+def _corners(
+    photo: Photo,
+    options: SheetOptions,
+    progress: Progress | None,
+    should_stop: ShouldStop | None,
+) -> FoundCorners:
+    if options.corners is not None:
+        return FoundCorners(options.corners, 1.0)
+
+    def share(done: float) -> None:
+        step(0.4 * done, progress, should_stop)
+
+    return find_corners(photo, share, should_stop)
+
+
+def _look(
+    photo: Photo, found: FoundCorners, options: SheetOptions, should_stop: ShouldStop | None
+) -> _Seen:
+    height, width = photo.pixels.shape[:2]
+    quad = upright_quad(found.corners, options.turned, width, height)
+    linear = srgb8_to_linear(photo.pixels)
+    step(0.45, None, should_stop)
+    flat = straighten(linear, quad, aspect_of(quad, width, height, options.scan))
+    step(0.5, None, should_stop)
+    lit = undo_light(flat)
+    light, corrected = judge_light(flat, lit, options.scan)
+    encoded = linear_to_srgb(np.clip(lit.painted, 0.0, 1.0))
+    picture = (encoded * 255 + 0.5).astype(np.uint8)
+    picture.setflags(write=False)
+    return _Seen(flat, lit, light, corrected, picture)
+
+
+def _sheet_bands(lines: tuple[Line, ...]) -> Bands:
+    """The lines found, kept far enough apart to be bands."""
+    at: list[float] = []
+    for number, line in enumerate(lines):
+        low = (at[-1] if at else 0.0) + MIN_BAND
+        high = 1.0 - (len(lines) - number) * MIN_BAND
+        at.append(min(max(line.at, low), high))
+    return Bands(1.0, tuple(at))
+
+
+def _read(picture: NDArray[np.uint8], name: str, bands: Bands) -> tuple[BandReading, ...]:
+    height, width = picture.shape[:2]
+    inside = np.zeros((height, width), dtype=bool)
+    edge = max(1, round(_RAGGED * height))
+    inside[edge:-edge, edge:-edge] = True
+    return read_bands(Photo(picture, None, width, height, name), inside, bands)
+
+
+def _line_check(letter: str, line: Line) -> LineCheck:
+    if not line.sure:
+        return LineCheck(letter, line.should, line.at, None, "cannot tell")
+    shift = 100 * (line.at - line.should)
+    gap = abs(shift) / COMMENTED_PCT
+    verdict = "matches" if gap <= 1 else "close" if gap <= 2 else "off"
+    return LineCheck(letter, line.should, line.at, shift, verdict)  # type: ignore[arg-type]
