@@ -1,0 +1,67 @@
+"""What a paint looks like by itself: drawn out from strong to pale, and as one telling colour."""
+
+from __future__ import annotations
+
+from functools import cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.colour import Lab_to_LCh, Lab_to_srgb, srgb_to_hex
+from core.paint.measured import FULL_LOAD_ML, half_load_ml, load_Lab, measured_paints
+from core.paint.mix import Triple
+
+STRONGEST, PALEST = 24.0, 0.05
+"""Half loads at the two ends of a drawn-out swatch: full colour, and a breath of it."""
+
+SIDE_BY_SIDE = 40
+LEAST_L = 24.0
+
+
+@cache
+def drawn_out(measured_as: str, steps: int = 16) -> tuple[str, ...]:
+    """A paint drawn out with water from strong to pale.
+
+    Parameters
+    ----------
+    measured_as : str
+        A measured paint (`Paint.measured_as`).
+    steps : int
+
+    Returns
+    -------
+    tuple of str
+        "#rrggbb", the strongest first; each step holds the same share less paint.
+    """
+    half = half_load_ml(measured_as)
+    loads = np.geomspace(min(STRONGEST * half, FULL_LOAD_ML), PALEST * half, steps)
+    return tuple(srgb_to_hex(rgb) for rgb in Lab_to_srgb(_washes(measured_as, loads)))
+
+
+@cache
+def paint_colour(measured_as: str) -> str:
+    """The colour that tells a paint apart from its neighbours on a parts bar, "#rrggbb".
+
+    Its most intense wash that is not nearly black; for a paint that is never intense, its
+    strongest.
+    """
+    half = half_load_ml(measured_as)
+    loads = np.geomspace(0.3 * half, min(STRONGEST * half, FULL_LOAD_ML), SIDE_BY_SIDE)
+    Lab = _washes(measured_as, loads)
+    chroma = Lab_to_LCh(Lab)[:, 1]
+    telling = Lab[:, 0] >= LEAST_L
+    if not telling.any() or chroma.max() < 10:
+        return srgb_to_hex(Lab_to_srgb(Lab[-1]))
+    return srgb_to_hex(Lab_to_srgb(Lab[int(np.argmax(np.where(telling, chroma, -1.0)))]))
+
+
+def hex_of_Lab(Lab: Triple) -> str:
+    """A CIELAB colour as "#rrggbb", clipped to the screen's range."""
+    return srgb_to_hex(Lab_to_srgb(np.array(Lab)))
+
+
+def _washes(measured_as: str, loads: NDArray[np.float64]) -> NDArray[np.float64]:
+    data = measured_paints()
+    layer = np.zeros((len(loads), len(data.keys)))
+    layer[:, data.index(measured_as)] = loads
+    return load_Lab(layer)
