@@ -45,6 +45,12 @@ def use_language(code: str) -> None:
     set_catalogue(lambda context, text, n: QCoreApplication.translate(context, text, None, n))
 
 
+def language_in_use() -> str:
+    """The code of the language spoken now, one of LANGUAGES."""
+    code = QLocale().name().split("_")[0]
+    return code if code in LANGUAGES else "en"
+
+
 def _install(path: str) -> None:
     translator = QTranslator()
     # Qt's own catalogue may be missing from a system's packages: its dialogs stay English then.

@@ -16,6 +16,8 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from app.appearance import Appearance
+from app.checker import Checker
+from app.classview.room import ClassRoom
 from app.document import Document
 from app.errors import install_hook
 from app.header import Header
@@ -29,7 +31,9 @@ from app.planner import Planner
 from app.reader import Reader
 from app.recent import Recent
 from app.settings import Preferences, config_folder, read_json, write_json
+from app.speech import Speech
 from app.tasks import cancel_all, wait_for_tasks
+from app.widgets.buttons import InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.notice import NoticeBar
 from core.i18n import translate
@@ -53,6 +57,7 @@ class Window(QMainWindow):
         self.reader = Reader(self.document, self.pictures, self.notices, self)
         self.opener = Opener(self.reader, Recent(self._folder), self.notices, self)
         self.planner = Planner(self.document, self.reader, self.notices, self)
+        self.checker = Checker(self.document, self.reader, self.pictures, self.notices, self)
         self.workspace = Workspace(
             self.document,
             self.reader,
@@ -61,7 +66,10 @@ class Window(QMainWindow):
             self.opener,
             self.pictures,
             self.planner,
+            self.checker,
         )
+        self.speech = Speech(self)
+        self.class_room = ClassRoom(self.workspace, self.speech, self)
         self._pages: dict[int, Page] = {}
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         install_hook(self.notices.problem)
@@ -129,6 +137,14 @@ class Window(QMainWindow):
         edit.addSeparator()
         edit.addAction(paste)
         edit.addSeparator()
+        class_view = make_action(
+            self, translate("menu", "&Class view"), self.class_room.toggle, "F5"
+        )
+        view.addAction(class_view)
+        button = InkButton(translate("header", "Class view"), "class_view", self)
+        button.setToolTip(translate("header", "One band at a time before the class (F5)"))
+        button.clicked.connect(self.class_room.toggle)
+        self.header.add_button(button)
         self._marks = {"view": view.addSeparator()}
         fill_look_menus(view, self.preferences)
         fill_help_menu(self.header.menu("help"), self)

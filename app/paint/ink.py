@@ -153,10 +153,12 @@ def lettered_disc(
     ink: str,
     *,
     chosen: bool = False,
+    size: float = 1.02,
 ) -> None:
     """A letter on a disc within a white and a black ring; chosen has two rings more.
 
-    `radius` is that of the black ring; the chosen rings lie outside it.
+    `radius` is that of the black ring; the chosen rings lie outside it. `size` is the letter's,
+    as a fraction of the radius.
     """
     thin = 0.085 * radius
     if chosen:
@@ -171,7 +173,8 @@ def lettered_disc(
     painter.setBrush(QColor(fill))
     inside = radius - 2.4 * thin
     painter.drawEllipse(centre, inside, inside)
-    draw_text(painter, centre, letter, radius * (1.02 if len(letter) == 1 else 0.85), ink, CHOSEN)
+    fitted = size if len(letter) == 1 else 0.83 * size
+    draw_text(painter, centre, letter, radius * fitted, ink, CHOSEN)
 
 
 def along(start: QPointF, end: QPointF) -> QPainterPath:

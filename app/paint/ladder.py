@@ -27,6 +27,7 @@ GREYS: Final = (
 )
 STEPS: Final = len(GREYS)
 BAR_SHARE: Final = 0.36
+TAG_PAD: Final = 0.5
 _LIGHT_FROM: Final = 5
 
 
@@ -61,6 +62,10 @@ class LadderView:
         Numbers on the boundaries.
     letter_px : float
         Radius of a letter's disc, 0 for the usual one.
+    letter : float
+        Size of a letter as a fraction of its disc's radius.
+    tag_text : float
+        Size of the end words of a standing ladder on ink tags; 0 writes them on the wall.
     """
 
     marks: tuple[LadderMark, ...]
@@ -71,6 +76,8 @@ class LadderView:
     px: float = 1.0
     numbers: bool = True
     letter_px: float = 0.0
+    letter: float = 1.02
+    tag_text: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -106,7 +113,10 @@ def ladder_hit(geometry: LadderGeometry, point: QPointF, slack: float = 4.0) -> 
 def _standing(rect: QRectF, view: LadderView) -> LadderGeometry:
     px = view.px
     text = min(max(0.15 * rect.width(), 12 * px), 16 * px)
+    text = view.tag_text or text
     widest = max(text_size(words, text)[0] for words in view.ends)
+    if view.tag_text:
+        widest += TAG_PAD * text
     text *= min(1.0, rect.width() / max(widest, 1e-9))
     row = 1.55 * text
     bar = QRectF(
@@ -195,6 +205,7 @@ def paint_ladder(painter: QPainter, rect: QRectF, view: LadderView) -> LadderGeo
                 mark.colour,
                 mark.ink,
                 chosen=index == view.chosen,
+                size=view.letter,
             )
     return geometry
 
@@ -230,7 +241,10 @@ def _paint_bar(painter: QPainter, view: LadderView, geometry: LadderGeometry) ->
 
 def _paint_ends(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
     for words, rect in zip(view.ends, geometry.ends, strict=True):
-        if geometry.across:
+        if geometry.across or view.tag_text:
+            if not geometry.across:
+                width = text_size(words, geometry.text, FIRST)[0] + TAG_PAD * geometry.text
+                rect = QRectF(rect.left(), rect.top(), width, rect.height())
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(QColor(BLACK))
             corner = 0.1 * rect.height()

@@ -38,12 +38,15 @@ class BadgeView:
     fill, ink : str
         Ink with white where the badge is a label; the band's colour where it is the datum.
     chosen : bool
+    size : float
+        The letter's size as a fraction of the disc's radius.
     """
 
     letter: str
     fill: str = INK
     ink: str = WHITE
     chosen: bool = False
+    size: float = 1.02
 
 
 @dataclass(frozen=True)
@@ -104,7 +107,14 @@ def paint_badge(painter: QPainter, rect: QRectF, view: BadgeView) -> None:
     radius = min(rect.width(), rect.height()) / 2
     with kept(painter):
         lettered_disc(
-            painter, rect.center(), radius, view.letter, view.fill, view.ink, chosen=view.chosen
+            painter,
+            rect.center(),
+            radius,
+            view.letter,
+            view.fill,
+            view.ink,
+            chosen=view.chosen,
+            size=view.size,
         )
 
 

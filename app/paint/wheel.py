@@ -193,4 +193,5 @@ def _paint_markers(painter: QPainter, view: WheelView, geometry: WheelGeometry) 
             marker.colour,
             marker.ink,
             chosen=index == view.chosen,
+            size=view.letter,
         )

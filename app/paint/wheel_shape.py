@@ -81,6 +81,8 @@ class WheelView:
         The arrow to the middle and the dashes on to the complement.
     marker : float
         Radius of a marker as a fraction of R.
+    letter : float
+        Size of a marker's letter as a fraction of its radius.
     """
 
     markers: tuple[WheelMarker, ...]
@@ -96,6 +98,7 @@ class WheelView:
     in_wedge: bool = False
     show_way: bool = True
     marker: float = MARKER
+    letter: float = 1.02
 
 
 @dataclass(frozen=True)

@@ -106,3 +106,21 @@ def hex_to_srgb(text: str) -> Floats:
     if len(digits) != 6:
         raise ValueError(f"not a colour of the form #rrggbb: {text!r}")
     return np.array([int(digits[i : i + 2], 16) for i in (0, 2, 4)], dtype=np.float64) / 255
+
+
+def veiled(colour: str, veil: str, share: float) -> str:
+    """`#rrggbb` of a colour under a veil, as a screen lays it: in encoded numbers.
+
+    Parameters
+    ----------
+    colour, veil : str
+        `#rrggbb`.
+    share : float
+        How much of the veil is seen, 0..1.
+
+    Examples
+    --------
+    >>> veiled("#000000", "#ffffff", 0.2)
+    '#333333'
+    """
+    return srgb_to_hex((1 - share) * hex_to_srgb(colour) + share * hex_to_srgb(veil))

@@ -1,0 +1,163 @@
+"""From the lesson to what the class view draws."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import lru_cache
+
+from app.look.theme import WALL
+from app.paint.class_layout import LEAST_TEXT, LETTER_SHARE, ClassLayout
+from app.paint.class_lines import LineView
+from app.paint.class_tally import TallyView
+from app.paint.ladder import LadderView
+from app.paint.views import WEDGE_COLOURS, ladder_view, wheel_view
+from app.paint.wheel_shape import WheelView
+from core.colour.srgb import veiled
+from core.i18n import translate
+from core.lesson import QUESTIONS, Lesson, Question
+from core.paint.planned import MixPlan
+from core.paint.words_mix import mix_text
+from core.reading import BandReading
+from core.wheel import FAMILIES
+from core.wording import Wording
+from core.words.asking import Answer, answer_to, choices, question_text
+
+_MUTED_SHARE = 0.62
+
+
+@lru_cache(maxsize=1)
+def muted_wedges() -> tuple[str, ...]:
+    """The wedges that are not spoken of, faded into the wall."""
+    return tuple(veiled(colour, WALL, _MUTED_SHARE) for colour in WEDGE_COLOURS)
+
+
+def mix_of(plan: MixPlan | None, letter: str) -> str:
+    """A band's mix in parts; empty while there is no plan for it."""
+    if plan is None:
+        return ""
+    planned = next((band.classroom for band in plan.bands if band.letter == letter), None)
+    return "" if planned is None else mix_text(plan.box, planned)
+
+
+def answers(reading: BandReading, wording: Wording, plan: MixPlan | None) -> dict[Question, Answer]:
+    """All answers about a band."""
+    mix = mix_of(plan, reading.letter)
+    return {question: answer_to(question, reading, wording, mix) for question in QUESTIONS}
+
+
+def line_views(
+    lesson: Lesson, reading: BandReading, wording: Wording, plan: MixPlan | None
+) -> tuple[LineView, ...]:
+    """The five questions; nothing of an answer is in the view before it is given."""
+    known = answers(reading, wording, plan)
+    views = []
+    for question in QUESTIONS:
+        count = lesson.hands_in_all(question)
+        hands = hands_text(count)
+        asked = question_text(question, wording)
+        if lesson.is_answered(question):
+            answer = known[question]
+            views.append(LineView(asked, answer.text, answer.second, hands=hands))
+        else:
+            views.append(LineView(asked, present=question == lesson.question, hands=hands))
+    return tuple(views)
+
+
+def hands_text(count: int) -> str:
+    """How many hands went up; empty when none were counted."""
+    if count == 0:
+        return ""
+    if count == 1:
+        return translate("class view", "1 hand")
+    return translate("class view", "{count} hands").format(count=count)
+
+
+def class_wheel(lesson: Lesson, reading: BandReading, layout: ClassLayout) -> WheelView:
+    """The wheel as far as the class has come.
+
+    Without an answer it is whole and empty; with the hue the marker waits in its wedge; with the
+    intensity it takes its place; with the mix the way to the complement is drawn.
+    """
+    colour = reading.colour
+    radius = layout.wheel.width() / 2
+    options = {
+        "show_names": False,
+        "muted": muted_wedges(),
+        "marker": layout.letter_radius / radius,
+        "letter": LETTER_SHARE,
+        "intensity_words": (),
+    }
+    if colour is None or not lesson.is_answered("hue"):
+        return wheel_view((), **options)
+    placed = lesson.is_answered("intensity")
+    toning = lesson.is_answered("mix") and colour.intensity_word != "intense"
+    lit = [colour.hue.family] if colour.hue.family else []
+    if toning and colour.complement:
+        lit.append(colour.complement)
+    return wheel_view(
+        (reading,),
+        # In its wedge the marker keeps its rings off, so that the wedge can be seen.
+        chosen=0 if placed else None,
+        lit=tuple(FAMILIES.index(family) for family in lit),
+        in_wedge=not placed,
+        show_way=toning,
+        **options,
+    )
+
+
+def class_ladder(
+    lesson: Lesson, reading: BandReading, wording: Wording, layout: ClassLayout
+) -> LadderView:
+    """The value ladder, lying; the band's letter comes with its answer."""
+    readings = (reading,) if lesson.is_answered("value") else ()
+    return ladder_view(
+        readings,
+        wording,
+        chosen=0 if readings else None,
+        across=layout.ladder_across,
+        tag_text=LEAST_TEXT * layout.height,
+        numbers=False,
+        letter_px=layout.letter_radius,
+        letter=LETTER_SHARE,
+    )
+
+
+def tally_view(
+    lesson: Lesson,
+    question: Question,
+    chosen: int,
+    reading: BandReading,
+    wording: Wording,
+    hint: str,
+) -> TallyView:
+    """The guesses at one question, with the hands noted so far."""
+    rows = tuple(
+        (text, lesson.hands_for(question, key)) for key, text in choices(question, wording)
+    )
+    right = None
+    if lesson.is_answered(question):
+        key = answer_to(question, reading, wording).choice
+        keys = [each for each, _ in choices(question, wording)]
+        right = keys.index(key) if key in keys else None
+    return TallyView(question_text(question, wording), rows, chosen, right, hint)
+
+
+def spoken_text(
+    lesson: Lesson, reading: BandReading, wording: Wording, plan: MixPlan | None
+) -> str:
+    """What a screen reader or a voice says of the screen: the question, and the answers given."""
+    known = answers(reading, wording, plan)
+    parts = [translate("class view", "Band {letter}.").format(letter=reading.letter)]
+    for question in QUESTIONS:
+        if lesson.is_answered(question):
+            answer = known[question]
+            second = f", {answer.second}" if answer.second else ""
+            parts.append(f"{question_text(question, wording)} {answer.text}{second}.")
+    if lesson.question is not None:
+        parts.append(question_text(lesson.question, wording))
+    return " ".join(parts)
+
+
+def letters_of(readings: Sequence[BandReading]) -> tuple[str, ...]:
+    """The bands' letters from the top."""
+    return tuple(reading.letter for reading in readings)

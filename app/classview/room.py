@@ -1,0 +1,101 @@
+"""Opens the class view over a screen and keeps it in step with photo, readings and plan."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QGuiApplication, QScreen
+from PySide6.QtWidgets import QWidget
+
+from app.classview.view import ClassView
+from app.language import language_in_use
+from app.pages.base import Workspace
+from app.reader import OpenedPhoto
+from app.settings import Settings
+from app.speech import Speech
+from core.i18n import translate
+
+
+class ClassRoom(QObject):
+    """The window's way into the class view; the view is made when it is first opened."""
+
+    def __init__(self, workspace: Workspace, speech: Speech, window: QWidget) -> None:
+        super().__init__(window)
+        self._workspace = workspace
+        self._speech = speech
+        self._window = window
+        self.view: ClassView | None = None
+
+    @property
+    def is_open(self) -> bool:
+        """Whether a class is looking at it."""
+        return self.view is not None and self.view.isVisible()
+
+    def toggle(self) -> None:
+        """Open it, or leave it."""
+        if self.is_open:
+            self.close()
+        else:
+            self.open()
+
+    def open(self) -> None:
+        """Fill the screen the class looks at with the first band's questions."""
+        if not self._workspace.reader.readings:
+            self._workspace.notices.note(
+                translate("class view", "Open a photo first: the class view asks about its bands.")
+            )
+            return
+        view = self._made()
+        view.begin(0)
+        screen = class_screen(self._window.screen(), QGuiApplication.screens())
+        view.setGeometry(screen.geometry())
+        view.showFullScreen()
+        view.activateWindow()
+        view.setFocus()
+
+    def close(self) -> None:
+        """Back to the window."""
+        if self.view is not None and self.view.isVisible():
+            self._speech.stop()
+            self.view.hide()
+            self.view.pacing.go_to(None)
+            self._window.activateWindow()
+
+    def _made(self) -> ClassView:
+        if self.view is None:
+            # A window of its own, that goes when the main one does.
+            self.view = ClassView()
+            self._window.destroyed.connect(self.view.deleteLater)
+            self.view.can_speak = self._speech.available
+            self.view.left.connect(self.close)
+            self.view.say_asked.connect(self._say)
+            reader, planner = self._workspace.reader, self._workspace.planner
+            reader.photo_changed.connect(self._show_photo)
+            reader.readings_changed.connect(self._show_readings)
+            planner.plan_changed.connect(self.view.show_plan)
+            self._workspace.preferences.changed.connect(self._on_settings)
+            if reader.opened is not None:
+                self._show_photo(reader.opened)
+            self._show_readings()
+            self.view.show_plan(planner.plan)
+        return self.view
+
+    def _show_photo(self, opened: OpenedPhoto) -> None:
+        if self.view is not None:
+            self.view.show_photo(opened.picture, opened.photo.width / opened.photo.height)
+
+    def _show_readings(self) -> None:
+        if self.view is not None:
+            wording = self._workspace.preferences.settings.wording
+            self.view.show_readings(self._workspace.reader.readings, wording)
+
+    def _on_settings(self, before: Settings, after: Settings) -> None:
+        if before.wording != after.wording:
+            self._show_readings()
+
+    def _say(self, text: str) -> None:
+        self._speech.say(text, language_in_use())
+
+
+def class_screen(own: QScreen, screens: list[QScreen]) -> QScreen:
+    """The screen for the class: another than the window's, where there is one."""
+    return next((screen for screen in screens if screen is not own), own)

@@ -1,0 +1,56 @@
+"""Counting hands: which guess the keys speak to, and the number being typed."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+
+from core.lesson import QUESTIONS, Lesson, Question, set_hands
+from core.wording import Wording
+from core.words.asking import choices
+
+_KEYS = Qt.Key
+
+
+class Tally:
+    """Open for one question of one band."""
+
+    def __init__(self, lesson: Lesson, wording: Wording) -> None:
+        self.question = _question_for(lesson)
+        self.keys = tuple(key for key, _ in choices(self.question, wording))
+        self.chosen = 0
+        self._typed = ""
+
+    def press(self, key: int, text: str, lesson: Lesson) -> Lesson | None:
+        """The lesson after a key; None when the key is not the tally's."""
+        if key in (_KEYS.Key_Down, _KEYS.Key_Up):
+            self.choose(self.chosen + (1 if key == _KEYS.Key_Down else -1))
+            return lesson
+        if key == _KEYS.Key_Backspace:
+            self._typed = self._typed[:-1]
+            return self._with(lesson, int(self._typed or 0))
+        if text.isdecimal() and text.isascii():
+            self._typed = (self._typed + text)[-2:]
+            return self._with(lesson, int(self._typed))
+        if text in ("+", "-") or key == _KEYS.Key_Space:
+            return self.add(lesson, -1 if text == "-" else 1)
+        return None
+
+    def choose(self, row: int) -> None:
+        """Speak to another guess."""
+        self.chosen = min(max(row, 0), len(self.keys) - 1)
+        self._typed = ""
+
+    def add(self, lesson: Lesson, count: int) -> Lesson:
+        """Some hands more, or fewer, for the chosen guess."""
+        self._typed = ""
+        now = lesson.hands_for(self.question, self.keys[self.chosen])
+        return self._with(lesson, now + count)
+
+    def _with(self, lesson: Lesson, count: int) -> Lesson:
+        return set_hands(lesson, self.question, self.keys[self.chosen], count)
+
+
+def _question_for(lesson: Lesson) -> Question:
+    """What the class guesses at now, or the last thing it guessed at."""
+    question = lesson.question
+    return QUESTIONS[-2] if question is None or question == "mix" else question

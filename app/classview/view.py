@@ -1,0 +1,285 @@
+"""The class view: a whole screen before the class, with answers only when they are asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QRect, QRectF, Qt, Signal
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleEvent,
+    QCloseEvent,
+    QColor,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+)
+from PySide6.QtWidgets import QWidget
+
+from app.canvas.images import Pyramid
+from app.classview import content
+from app.classview.keys import Command, command_of, key_list, paint_key_list
+from app.classview.pacing import Pacing
+from app.classview.tally import Tally
+from app.look import look
+from app.look.theme import WALL
+from app.paint.class_layout import ClassLayout, class_layout
+from app.paint.class_lines import paint_class_lines
+from app.paint.class_photo import ClassPhotoView, band_at, paint_class_photo
+from app.paint.class_strip import StripView, paint_strip, strip_places
+from app.paint.class_tally import paint_tally, tally_places
+from app.paint.ladder import paint_ladder
+from app.paint.wheel import paint_wheel
+from core import lesson as steps
+from core.i18n import translate
+from core.lesson import Lesson
+from core.paint.planned import MixPlan
+from core.reading import BandReading
+from core.wording import Wording
+from core.words.asking import paces
+
+
+class ClassView(QWidget):
+    """One band at a time, with its questions; knows neither document nor window.
+
+    Signals
+    -------
+    left()
+        The teacher is done.
+    band_changed(band: int)
+    say_asked(text: str)
+    """
+
+    left = Signal()
+    band_changed = Signal(int)
+    say_asked = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(translate("class view", "Class view"))
+        self.setProperty("own_focus", True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMinimumSize(640, 400)
+        self.can_speak = False
+        self.lesson: Lesson | None = None
+        self.tally: Tally | None = None
+        self.keys_shown = False
+        self.pacing = Pacing(self)
+        self.pacing.changed.connect(self._update_strip)
+        self._picture: Pyramid | None = None
+        self._aspect = 1.5
+        self._edges: tuple[float, ...] = ()
+        self._readings: tuple[BandReading, ...] = ()
+        self._wording = Wording()
+        self._plan: MixPlan | None = None
+
+    # What is shown
+
+    def show_photo(self, picture: Pyramid, aspect: float) -> None:
+        """Another photo; `aspect` is its width by its height."""
+        self._picture, self._aspect = picture, aspect
+        self.update()
+
+    def show_readings(self, readings: Sequence[BandReading], wording: Wording) -> None:
+        """The bands' readings, from the top down."""
+        self._readings, self._wording = tuple(readings), wording
+        if not readings:
+            self.lesson, self.tally = None, None
+        else:
+            self._edges = (readings[0].top, *(reading.bottom for reading in readings))
+            count = len(readings)
+            self.lesson = steps.resized(self.lesson, count) if self.lesson else Lesson(count)
+        self._changed()
+
+    def show_plan(self, plan: MixPlan | None) -> None:
+        """The plan of the mixes; None while there is none."""
+        self._plan = plan
+        self.pacing.set_steps(paces(plan.order if plan else None))
+        self._changed()
+
+    def begin(self, band: int) -> None:
+        """A fresh lesson, at a band."""
+        if self._readings:
+            self.lesson = Lesson(len(self._readings), min(band, len(self._readings) - 1))
+        self.tally, self.keys_shown = None, False
+        self.pacing.go_to(None)
+        self._changed()
+
+    @property
+    def reading(self) -> BandReading | None:
+        """The band that is asked about."""
+        return self._readings[self.lesson.band] if self.lesson else None
+
+    @property
+    def hint(self) -> str:
+        """What the next key does."""
+        if self.lesson is None:
+            return ""
+        if self.tally is not None:
+            return translate("class view", "T: back")
+        if self.lesson.question is not None:
+            return translate("class view", "Space: answer")
+        if self.lesson.band + 1 < self.lesson.bands:
+            letter = self._readings[self.lesson.band + 1].letter
+            return translate("class view", "Down: band {letter}").format(letter=letter)
+        return translate("class view", "F1: keys")
+
+    # What keys and mouse do
+
+    def run(self, command: Command) -> None:
+        """Do what a key asks."""
+        lesson = self.lesson
+        if command == "leave":
+            self.left.emit()
+        elif command == "keys":
+            self.keys_shown = not self.keys_shown
+            self._changed()
+        elif command in ("step on", "step back"):
+            self.pacing.go(1 if command == "step on" else -1)
+        elif command in ("longer", "shorter"):
+            self.pacing.change_minutes(1 if command == "longer" else -1)
+        elif command == "bell":
+            self.pacing.toggle_bell()
+        elif lesson is not None:
+            self._run_on(command, lesson)
+
+    def _run_on(self, command: Command, lesson: Lesson) -> None:
+        if command == "tally":
+            self.tally = None if self.tally else Tally(lesson, self._wording)
+            self._changed()
+        elif command == "say":
+            reading = self.reading
+            if self.can_speak and reading is not None:
+                text = content.spoken_text(lesson, reading, self._wording, self._plan)
+                self.say_asked.emit(text)
+        else:
+            edit = {
+                "answer": steps.answer,
+                "take back": steps.take_back,
+                "advance": steps.advance,
+                "next band": lambda now: steps.go(now, 1),
+                "band before": lambda now: steps.go(now, -1),
+            }[command]
+            self._set(edit(lesson))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self.tally is not None and self.lesson is not None:
+            lesson = self.tally.press(event.key(), event.text(), self.lesson)
+            if lesson is not None:
+                self._set(lesson)
+                return
+            if event.key() in (Qt.Key.Key_Escape, Qt.Key.Key_Return, Qt.Key.Key_Enter):
+                self.run("tally")
+                return
+        shift = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        command = command_of(event.key(), shift)
+        if command is None:
+            super().keyPressEvent(event)
+        elif command == "leave" and self.keys_shown:
+            self.run("keys")
+        else:
+            self.run(command)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        layout, point = self._layout(), event.position()
+        if layout.strip.contains(point):
+            self._press_strip(layout, event)
+        elif layout.paper.contains(point):
+            self._press_paper(layout, event)
+        elif self.lesson is not None and self._picture is not None:
+            band = band_at(layout, self._photo_view(self._picture, self.lesson), point)
+            if band is not None:
+                self._set(steps.go_to(self.lesson, band))
+
+    def _press_strip(self, layout: ClassLayout, event: QMouseEvent) -> None:
+        places = strip_places(layout.strip, self._strip_view(), layout.height)
+        for number, place in enumerate(places):
+            if place is not None and place.contains(event.position()):
+                self.pacing.go_to(number)
+
+    def _press_paper(self, layout: ClassLayout, event: QMouseEvent) -> None:
+        if self.keys_shown:
+            self.run("keys")
+            return
+        taking = event.button() == Qt.MouseButton.RightButton
+        if self.tally is None or self.lesson is None:
+            self.run("take back" if taking else "answer")
+            return
+        places = tally_places(layout.paper, layout.height, len(self.tally.keys))
+        for row, place in enumerate(places):
+            if place.contains(event.position()):
+                self.tally.choose(row)
+                self._set(self.tally.add(self.lesson, -1 if taking else 1))
+
+    def _set(self, lesson: Lesson) -> None:
+        before, self.lesson = self.lesson, lesson
+        if before is None or before.band != lesson.band:
+            self.tally = None
+            self.band_changed.emit(lesson.band)
+        self._changed()
+
+    def _changed(self) -> None:
+        reading = self.reading
+        if reading is not None and self.lesson is not None:
+            text = content.spoken_text(self.lesson, reading, self._wording, self._plan)
+            self.setAccessibleName(text)
+            if self.isVisible():
+                event = QAccessibleEvent(self, QAccessible.Event.NameChanged)
+                QAccessible.updateAccessibility(event)
+        self.update()
+
+    # Drawing
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        layout, theme = self._layout(), look().theme
+        paint_strip(painter, layout.strip, self._strip_view(), layout.height, theme)
+        if layout.strip.contains(QRectF(event.rect())):
+            return
+        painter.fillRect(layout.wall, QColor(WALL))
+        painter.fillRect(layout.paper, QColor(theme.paper))
+        reading, lesson = self.reading, self.lesson
+        if lesson is None or reading is None or self._picture is None:
+            return
+        photo = self._photo_view(self._picture, lesson)
+        paint_class_photo(painter, layout, photo, self.devicePixelRatioF())
+        paint_wheel(painter, layout.wheel, content.class_wheel(lesson, reading, layout))
+        ladder = content.class_ladder(lesson, reading, self._wording, layout)
+        paint_ladder(painter, layout.ladder, ladder)
+        self._paint_paper(painter, layout, lesson, reading)
+
+    def _paint_paper(
+        self, painter: QPainter, layout: ClassLayout, lesson: Lesson, reading: BandReading
+    ) -> None:
+        theme, height, wording = look().theme, layout.height, self._wording
+        if self.keys_shown:
+            rows = key_list(can_speak=self.can_speak)
+            paint_key_list(painter, layout.paper, height, rows, theme)
+        elif self.tally is not None:
+            question, chosen = self.tally.question, self.tally.chosen
+            hint = translate("class view", "Type how many hands")
+            view = content.tally_view(lesson, question, chosen, reading, wording, hint)
+            paint_tally(painter, layout.paper, height, view, theme)
+        else:
+            lines = content.line_views(lesson, reading, wording, self._plan)
+            paint_class_lines(painter, layout.slots, height, lines, theme)
+
+    def _layout(self) -> ClassLayout:
+        return class_layout(self.width(), self.height(), self._aspect)
+
+    def _photo_view(self, picture: Pyramid, lesson: Lesson) -> ClassPhotoView:
+        letters = content.letters_of(self._readings)
+        return ClassPhotoView(picture, self._edges, letters, lesson.band)
+
+    def _strip_view(self) -> StripView:
+        return StripView(self.pacing.texts(), self.pacing.present, self.hint)
+
+    def _update_strip(self) -> None:
+        strip = self._layout().strip
+        self.update(QRect(strip.toAlignedRect()))
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self.pacing.stop()
+        super().closeEvent(event)
+        self.left.emit()
