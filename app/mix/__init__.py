@@ -1,1 +1,1 @@
-"""The parts of the Mix page: the box, the rows, the plan. Each takes a view and speaks by signals."""
+"""The parts of the Mix page: box, rows, plan. Each takes a view and speaks by signals."""
