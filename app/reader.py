@@ -10,6 +10,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Any
 
+import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.canvas.images import Pyramid, image_of, veil_of
@@ -218,6 +220,11 @@ class Reader(QObject):
     def proposed_horizon(self) -> float | None:
         """Where the sky ends for the readings; None while nobody knows."""
         return self._proposed.proposal.bands.horizon if self._proposed else None
+
+    @property
+    def sky(self) -> NDArray[np.bool_] | None:
+        """Which pixels of the photo are sky, (h, w); None while nobody knows."""
+        return self._proposed.proposal.sky if self._proposed else None
 
     def _place(self, text: Callable[[], str]) -> Latest:
         place = Latest(self)

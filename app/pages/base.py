@@ -8,6 +8,7 @@ from typing import Literal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
+from app.checker import Checker
 from app.document import Document
 from app.notices import Notices
 from app.opening import Opener
@@ -36,6 +37,7 @@ class Workspace:
     opener: Opener
     pictures: PictureStore
     planner: Planner
+    checker: Checker
 
 
 class Page(QWidget):
