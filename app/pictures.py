@@ -10,7 +10,7 @@ from app.canvas.images import Pyramid, image_of
 from app.reader import OpenedPhoto
 from app.tasks import Latest
 from core.progress import Progress, ShouldStop, step
-from core.views import Pixels, squint_view, value_steps_view, values_view
+from core.views import Pixels, cvd_view, squint_view, value_steps_view, values_view
 
 COLOUR = "colour"
 SQUINT_STRENGTH = 0.012
@@ -21,6 +21,9 @@ _VIEWS: dict[str, Callable[[Pixels], Pixels]] = {
     "steps 5": lambda pixels: value_steps_view(pixels, 5),
     "steps 9": lambda pixels: value_steps_view(pixels, 9),
     "squint": lambda pixels: squint_view(pixels, SQUINT_STRENGTH),
+    "eyes protan": lambda pixels: cvd_view(pixels, "protan"),
+    "eyes deutan": lambda pixels: cvd_view(pixels, "deutan"),
+    "eyes tritan": lambda pixels: cvd_view(pixels, "tritan"),
 }
 
 
@@ -53,7 +56,8 @@ class Pictures(QObject):
         self._made = {COLOUR: opened.picture}
 
     def ask(self, key: str) -> None:
-        """Ask for a picture: "colour", "values", "steps 3", "steps 5", "steps 9", "squint"."""
+        """Ask for a picture: "colour", "values", "steps 3", "steps 5", "steps 9", "squint", and
+        "eyes protan", "eyes deutan", "eyes tritan" for eyes that lack one kind of cone."""
         self._work.cancel()
         if self._opened is None:
             return

@@ -58,6 +58,8 @@ class Window(QMainWindow):
         self.opener = Opener(self.reader, Recent(self._folder), self.notices, self)
         self.planner = Planner(self.document, self.reader, self.notices, self)
         self.checker = Checker(self.document, self.reader, self.pictures, self.notices, self)
+        self.speech = Speech(self)
+        self.speech.look_soon()
         self.workspace = Workspace(
             self.document,
             self.reader,
@@ -67,9 +69,9 @@ class Window(QMainWindow):
             self.pictures,
             self.planner,
             self.checker,
+            self.speech,
         )
-        self.speech = Speech(self)
-        self.class_room = ClassRoom(self.workspace, self.speech, self)
+        self.class_room = ClassRoom(self.workspace, self)
         self._pages: dict[int, Page] = {}
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         install_hook(self.notices.problem)

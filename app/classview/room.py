@@ -11,17 +11,16 @@ from app.language import language_in_use
 from app.pages.base import Workspace
 from app.reader import OpenedPhoto
 from app.settings import Settings
-from app.speech import Speech
 from core.i18n import translate
 
 
 class ClassRoom(QObject):
     """The window's way into the class view; the view is made when it is first opened."""
 
-    def __init__(self, workspace: Workspace, speech: Speech, window: QWidget) -> None:
+    def __init__(self, workspace: Workspace, window: QWidget) -> None:
         super().__init__(window)
         self._workspace = workspace
-        self._speech = speech
+        self._speech = workspace.speech
         self._window = window
         self.view: ClassView | None = None
 
@@ -45,6 +44,7 @@ class ClassRoom(QObject):
             )
             return
         view = self._made()
+        view.can_speak = self._speech.available
         view.begin(0)
         screen = class_screen(self._window.screen(), QGuiApplication.screens())
         view.setGeometry(screen.geometry())
@@ -65,7 +65,6 @@ class ClassRoom(QObject):
             # A window of its own, that goes when the main one does.
             self.view = ClassView()
             self._window.destroyed.connect(self.view.deleteLater)
-            self.view.can_speak = self._speech.available
             self.view.left.connect(self.close)
             self.view.say_asked.connect(self._say)
             reader, planner = self._workspace.reader, self._workspace.planner

@@ -10,11 +10,13 @@ from PySide6.QtWidgets import QWidget
 
 from app.checker import Checker
 from app.document import Document
+from app.files import StudyFiles
 from app.notices import Notices
 from app.opening import Opener
 from app.planner import Planner
 from app.reader import Reader
 from app.settings import Preferences
+from app.speech import Speech
 from core.pictures import PictureStore
 
 Menu = Literal["study", "edit", "view", "help"]
@@ -28,6 +30,8 @@ class Workspace:
     ----------
     pictures : PictureStore
         The bytes of the photo and the sheets, by the digest the study names them with.
+    files : StudyFiles
+        Where the study lies on disk.
     """
 
     document: Document
@@ -36,8 +40,10 @@ class Workspace:
     notices: Notices
     opener: Opener
     pictures: PictureStore
+    files: StudyFiles
     planner: Planner
     checker: Checker
+    speech: Speech
 
 
 class Page(QWidget):

@@ -38,6 +38,7 @@ class ReadControls(QWidget):
                 ("values", translate("read page", "Values")),
                 ("steps", translate("read page", "Value steps")),
                 ("squint", translate("read page", "Squint")),
+                ("eyes", translate("read page", "Other eyes")),
             ],
             translate("read page", "How to look at the photo"),
             self,
@@ -49,6 +50,18 @@ class ReadControls(QWidget):
         )
         self._step_numbers.set_chosen("5")
         self._step_numbers.hide()
+        self._eye = "deutan"
+        self._eyes = SegmentedControl(
+            [
+                ("protan", translate("read page", "No red cones")),
+                ("deutan", translate("read page", "No green")),
+                ("tritan", translate("read page", "No blue")),
+            ],
+            translate("read page", "Which cones the eye lacks"),
+            self,
+        )
+        self._eyes.set_chosen(self._eye)
+        self._eyes.hide()
         self.stepper = Stepper(
             translate("read page", "Bands"),
             translate("read page", "Fewer bands"),
@@ -58,12 +71,13 @@ class ReadControls(QWidget):
         self.propose = EdgeButton(translate("read page", "Propose again"), "", self)
         self._views.chosen.connect(self._choose_view)
         self._step_numbers.chosen.connect(self._choose_steps)
+        self._eyes.chosen.connect(lambda eye: self.view_chosen.emit(f"eyes {eye}"))
         self.stepper.stepped.connect(self.count_asked)
         self.propose.clicked.connect(self.propose_asked)
         left, right = QWidget(self), QWidget(self)
         self._groups = (left, right)
         for group, parts in (
-            (left, (self._views, self._step_numbers)),
+            (left, (self._views, self._step_numbers, self._eyes)),
             (right, (self.stepper, self.propose)),
         ):
             row = QHBoxLayout(group)
@@ -82,19 +96,23 @@ class ReadControls(QWidget):
 
     def show_view(self, key: str) -> None:
         """Show which way of looking is in use."""
-        kind, _, number = key.partition(" ")
+        kind, _, which = key.partition(" ")
         self._views.set_chosen(kind)
         self._step_numbers.setVisible(kind == "steps")
-        if number:
-            self._steps = int(number)
-            self._step_numbers.set_chosen(number)
+        self._eyes.setVisible(kind == "eyes")
+        if kind == "steps":
+            self._steps = int(which)
+            self._step_numbers.set_chosen(which)
+        elif kind == "eyes":
+            self._eye = which
+            self._eyes.set_chosen(which)
         self._arrange()
 
     def show_count(self, count: int) -> None:
         """Show how many bands there are; 0 while there is no photo."""
         self.stepper.set_range(1 if count else 0, max(MOST_PROPOSED, count) if count else 0)
         self.stepper.set_value(count)
-        for part in (self._views, self._step_numbers, self.propose):
+        for part in (self._views, self._step_numbers, self._eyes, self.propose):
             part.setEnabled(count > 0)
 
     def minimumSizeHint(self) -> QSize:
@@ -111,7 +129,8 @@ class ReadControls(QWidget):
             self._arrange()
 
     def _choose_view(self, key: str) -> None:
-        self.view_chosen.emit(f"steps {self._steps}" if key == "steps" else key)
+        whole = {"steps": f"steps {self._steps}", "eyes": f"eyes {self._eye}"}
+        self.view_chosen.emit(whole.get(key, key))
 
     def _choose_steps(self, number: str) -> None:
         self.view_chosen.emit(f"steps {number}")

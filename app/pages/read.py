@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
 from app.canvas.canvas import PhotoCanvas
 from app.canvas.images import Pyramid
 from app.document import Gesture
+from app.language import language_in_use
 from app.look import look
 from app.look.space import GROUP, MARGIN
 from app.pages.base import Menu, Page, Workspace
@@ -153,6 +154,9 @@ class ReadPage(Page):
         self.controls.count_asked.connect(self._ask_count)
         self.controls.propose_asked.connect(self.propose_again)
         self.empty.asked.connect(self._workspace.opener.choose)
+        self._workspace.speech.found.connect(self._offer_speech)
+        self.strip.say_asked.connect(self._say)
+        self._offer_speech()
         document.study_changed.connect(lambda before, after: self._show_study(after))
         reader.photo_changed.connect(self._show_photo)
         reader.sky_changed.connect(self.canvas.set_veil)
@@ -167,6 +171,15 @@ class ReadPage(Page):
         )
         self._pictures.idle.connect(self.status.show_idle)
         self._workspace.preferences.changed.connect(lambda before, after: self._show_readings())
+
+    def _offer_speech(self) -> None:
+        self.strip.set_speech_available(self._workspace.speech.available)
+
+    def _say(self) -> None:
+        readings = self._workspace.reader.readings
+        if self._chosen < len(readings):
+            text = _spoken(readings[self._chosen : self._chosen + 1], self._wording)
+            self._workspace.speech.say(text, language_in_use())
 
     @property
     def _study(self) -> Study:

@@ -36,6 +36,9 @@ class ReadActions:
             ("steps 5", translate("menu", "Values in &5 steps"), "Ctrl+5"),
             ("steps 9", translate("menu", "Values in &9 steps"), "Ctrl+9"),
             ("squint", translate("menu", "S&quint"), "Ctrl+4"),
+            ("eyes protan", translate("menu", "As seen without &red cones"), "Ctrl+6"),
+            ("eyes deutan", translate("menu", "As seen without &green cones"), "Ctrl+7"),
+            ("eyes tritan", translate("menu", "As seen without &blue cones"), "Ctrl+8"),
         ):
             action = make_action(page, text, partial(page.look_at, key), keys)
             action.setCheckable(True)

@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from app.classview.room import class_screen
-from app.speech import Speech
 
 
 def test_f5_opens_it_and_escape_leaves(sky_window, qtbot):
@@ -46,13 +45,3 @@ def test_the_class_gets_the_other_screen():
     own, other = object(), object()
     assert class_screen(own, [own]) is own
     assert class_screen(own, [own, other]) is other
-
-
-def test_speech_stays_silent_without_a_voice(qapp, monkeypatch):
-    import app.speech
-
-    monkeypatch.setattr(app.speech, "_find_voice", lambda parent: None)
-    speech = Speech()
-    assert not speech.available
-    speech.say("hello", "en")
-    speech.stop()
