@@ -15,19 +15,25 @@ from core.paint.words_mix import (
     closest_text,
     mix_text,
     reach_text,
+    sentence_case,
     shortfall_text,
     verdict_text,
     why_text,
 )
 from core.paint.words_plan import (
+    amount_text,
     amounts_note,
+    brush_text,
     caution_text,
-    fraction_text,
     kind_text,
-    ladder_title,
+    ladder_text,
     meeting_text,
     order_texts,
+    stand_ins_text,
     step_note_text,
+    strengths_text,
+    water_text,
+    wet_text,
 )
 from core.reading import read_colour
 from core.wording import Wording
@@ -141,43 +147,50 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
             below = plan.bands[number + 1].letter
             lines.append("  " + meeting_text(band.letter, below, band.meets_below))
     lines += ["", kind_text(plan.order)]
-    lines += [
-        f"  {number}. {text}"
-        for number, text in enumerate(order_texts(plan.order, plan.sheet), start=1)
-    ]
-    lines += [
-        translate("command line", "In all {ml:g} mL of mixes. {note}").format(
-            ml=plan.amounts.total_ml, note=amounts_note(plan.amounts)
-        )
-    ]
+    if plan.order.kind != "none":
+        lines += [
+            f"  {number}. {text}"
+            for number, text in enumerate(order_texts(plan.order, plan.sheet), start=1)
+        ]
+    if plan.amounts.total_ml:
+        notes = [
+            translate("command line", "In all {ml:g} mL of mixes. {note}").format(
+                ml=plan.amounts.total_ml, note=amounts_note(plan.amounts)
+            ),
+            water_text(plan.amounts),
+            brush_text(),
+            strengths_text(band.classroom.strength for band in plan.bands if band.classroom),
+            wet_text(plan.drying_steps),
+            stand_ins_text(plan.box, _paints_used(plan)),
+        ]
+        lines += [note for note in notes if note]
     if plan.cautions:
         lines += ["", *(caution_text(plan.box, caution) for caution in plan.cautions)]
     return "\n".join(lines)
 
 
+def _paints_used(plan: MixPlan) -> set[str]:
+    mixes = [mix for band in plan.bands for mix in (band.classroom, band.closest) if mix]
+    return {key for planned in mixes for key in planned.mix.keys}
+
+
 def _band_lines(plan: MixPlan, band: BandMix, chosen: PlannedMix) -> list[str]:
     box = plan.box
     head = translate("command line", "{mix}. {verdict}").format(
-        mix=mix_text(box, chosen), verdict=verdict_text(chosen)
+        mix=sentence_case(mix_text(box, chosen)), verdict=verdict_text(chosen)
     )
     short = shortfall_text(chosen)
+    if chosen.kind == "paper":
+        head, short = sentence_case(mix_text(box, chosen)), ""
     lines = [f"{head}: {short}." if short else f"{head}."]
-    if band.amount_ml:
-        lines.append(translate("command line", "Mix {ml:g} mL.").format(ml=band.amount_ml))
+    loads = {amount.letter: amount.brush_loads for amount in plan.amounts.bands}
+    lines.append(amount_text(band.amount_ml, loads.get(band.letter, 1)))
     lines.append(why_text(box, chosen))
-    if band.reach != "reached":
+    if chosen.kind != "paper":
         lines.append(reach_text(band.reach))
     if band.closest is not None:
         lines.append(closest_text(box, band.closest))
     lines += [alternative_text(box, chosen, item) for item in band.alternatives]
     if band.tone_down is not None:
-        ladder = band.tone_down
-        steps = ", ".join(
-            translate("command line", "{fraction}: {note}").format(
-                fraction=fraction_text(box, ladder, step.fraction),
-                note=step_note_text(step.note, band.letter),
-            )
-            for step in ladder.steps
-        )
-        lines.append(f"{ladder_title(box, ladder)}. {steps}.")
-    return ["  " + line for line in lines]
+        lines.append(ladder_text(box, band.tone_down, band.letter))
+    return ["  " + line for line in lines if line]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import lru_cache
 
 import numpy as np
@@ -12,15 +13,15 @@ from core.i18n import translate
 from core.paint.alternatives import MOST, alternatives, built_differently, to_avoid
 from core.paint.box import Box
 from core.paint.catalogue import Paint
-from core.paint.classroom import Built, classroom_mixes, measured_keys
+from core.paint.classroom import Built, classroom_mixes_kept, measured_keys
 from core.paint.closest import closest_mixes
 from core.paint.describe import describe, describe_built, oddities
-from core.paint.measured import FULL_LOAD_ML, load_Lab, measured_paints, paper_Lab
-from core.paint.mix import bare_paper, make_mix
+from core.paint.measured import measured_paints, paper_Lab
+from core.paint.mix import Mix, bare_paper, make_mix
 from core.paint.options import BandChoice
 from core.paint.planned import Alternative, BandMix, PlannedMix, Reach, Reason
+from core.paint.runs import Parts, best_load_ml
 from core.paint.shortfall import MATCHES_WITHIN
-from core.paint.strength import mix_half_load
 from core.paint.tone_down import Ladder, tone_down_ladder
 from core.paint.toners import toners
 from core.reading import ColourReading
@@ -31,8 +32,8 @@ CLEARLY_CLOSER = 1.5
 WORTH_A_LOOK = 1.5
 """What an alternative may cost more than the chosen mix, on the scale of its price."""
 
-SAME_PAINTS_WORTH = 0.8
-"""What it is worth, on the same scale, to mix two bands from the same paints."""
+TRIED_ABOVE = 4.0
+"""How much dearer than a band's best a set of paints may be to be considered for a whole run."""
 
 PAPER_WITHIN = 2.0
 """A band this near the paper needs no paint."""
@@ -46,6 +47,7 @@ def plan_colour(
     allow_white: bool = False,
     forbidden: tuple[str, ...] = (),
     prefer: frozenset[str] = frozenset(),
+    shared: Parts | None = None,
 ) -> BandMix:
     """Plan one colour; the letter is left empty.
 
@@ -57,8 +59,9 @@ def plan_colour(
     allow_white : bool
     forbidden : tuple of str
     prefer : frozenset of str
-        Paints of the band above: when they do nearly as well here, they are used again, so
-        that one puddle serves both.
+        Paints to use when a teacher would build the colour from them: those of the bands beside.
+    shared : parts or None
+        The parts in which they are used there, if this band shares that mix.
 
     Raises
     ------
@@ -68,14 +71,17 @@ def plan_colour(
     paints = usable_paints(box, choice, allow_white, forbidden)
     built = _built(box, paints, target, choice)
     steerable = {frozenset(item.mix.keys) for item in built}
-    closest = _closest(box, paints, target, choice, steerable)
+    closest = _closest(box, paints, target, choice.pinned, steerable)
     others: list[Built] = []
     if choice.parts is not None:
         chosen, others = _by_hand(box, target, choice), built
     elif _is_paper(target, choice):
         chosen = describe(box, target, "paper", bare_paper(), why=(Reason("paper"),))
     elif built:
-        first, *others = _same_paints_first(built, prefer)
+        first, *others = _preferred_first(built, prefer)
+        if shared is not None and prefer == frozenset(first.mix.keys):
+            mix = make_mix(box, dict(shared), best_load_ml(box, shared, target)[0])
+            first = replace(first, mix=mix)
         chosen = describe_built(box, target, first, choice.pinned)
     else:
         chosen = _without_structure(box, target, closest)
@@ -130,26 +136,70 @@ def usable_paints(
     return paints
 
 
+def set_prices(
+    target: ColourReading,
+    box: Box,
+    choice: BandChoice,
+    allow_white: bool = False,
+    forbidden: tuple[str, ...] = (),
+) -> dict[frozenset[str], float]:
+    """What a band's best mix of each sensible set of paints costs; the rest as `plan_colour`.
+
+    Empty when there is nothing to choose: parts set by hand, bare paper, or no sensible set.
+    """
+    if choice.parts is not None or _is_paper(target, choice):
+        return {}
+    built = _built(box, usable_paints(box, choice, allow_white, forbidden), target, choice)
+    return {
+        frozenset(item.mix.keys): item.price
+        for item in built
+        if item.price <= built[0].price + TRIED_ABOVE
+    }
+
+
+def own_mix(
+    target: ColourReading,
+    box: Box,
+    choice: BandChoice,
+    allow_white: bool,
+    forbidden: tuple[str, ...],
+    keys: frozenset[str],
+) -> Mix | None:
+    """A band's best mix of one set of paints; None when a teacher would not build it so."""
+    built = _built(box, usable_paints(box, choice, allow_white, forbidden), target, choice)
+    return next((item.mix for item in built if frozenset(item.mix.keys) == keys), None)
+
+
 def _built(
     box: Box, paints: tuple[Paint, ...], target: ColourReading, choice: BandChoice
 ) -> list[Built]:
     pinned = frozenset(choice.pinned)
-    return built_differently(classroom_mixes(box, paints, target, pinned))
+    return built_differently(classroom_mixes_kept(box, paints, target, pinned))
 
 
 def _closest(
     box: Box,
     paints: tuple[Paint, ...],
     target: ColourReading,
-    choice: BandChoice,
+    pinned: tuple[str, ...],
     steerable: set[frozenset[str]],
 ) -> PlannedMix:
     """Whatever comes nearest, with what is odd about it."""
+    mix = _closest_mix(box, paints, target, pinned)
+    return describe(
+        box, target, "closest", mix, why=oddities(box, mix, frozenset(mix.keys) in steerable)
+    )
+
+
+@lru_cache(maxsize=256)
+def _closest_mix(
+    box: Box, paints: tuple[Paint, ...], target: ColourReading, pinned: tuple[str, ...]
+) -> Mix:
     names: dict[str, str] = {}
     for paint in paints:
-        if paint.key in choice.pinned or paint.measured_as not in names:
+        if paint.key in pinned or paint.measured_as not in names:
             names[paint.measured_as] = paint.key
-    must = frozenset(box.paint(key).measured_as for key in choice.pinned)
+    must = frozenset(box.paint(key).measured_as for key in pinned)
     found = closest_mixes(measured_keys(paints), [target.Lab], must)[0]
     if not len(found.cost):
         raise BoxError(
@@ -157,10 +207,7 @@ def _closest(
         )
     data = measured_paints()
     parts = {names[data.keys[i]]: int(n) for i, n in enumerate(found.parts[0]) if n}
-    mix = make_mix(box, parts, float(found.load_ml[0]))
-    return describe(
-        box, target, "closest", mix, why=oddities(box, mix, frozenset(mix.keys) in steerable)
-    )
+    return make_mix(box, parts, float(found.load_ml[0]))
 
 
 def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:
@@ -174,21 +221,16 @@ def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:
 
 def load_for(box: Box, parts: dict[str, int], target: ColourReading) -> float:
     """The load, in millilitres, at which fixed parts come nearest a colour."""
-    vector = box.load_vector({key: float(count) for key, count in parts.items()})
-    half = mix_half_load(box, parts)
-    # Along one mix's washes the difference may dip twice: look everywhere, then step in.
-    grid = np.geomspace(half * 0.02, FULL_LOAD_ML, 60)
-    shares = vector / vector.sum()
-    gaps = delta_E_2000(load_Lab(grid[:, None] * shares), np.array(target.Lab))
-    at = int(np.argmin(gaps))
-    fine = np.geomspace(grid[max(at - 1, 0)], grid[min(at + 1, len(grid) - 1)], 60)
-    gaps = delta_E_2000(load_Lab(fine[:, None] * shares), np.array(target.Lab))
-    return float(fine[int(np.argmin(gaps))])
+    return best_load_ml(box, tuple(sorted(parts.items())), target)[0]
 
 
 def _is_paper(target: ColourReading, choice: BandChoice) -> bool:
+    """Whether the paper itself is the band's colour, or the nearest that paint could come."""
+    if choice.pinned:
+        return False
     gap = float(delta_E_2000(np.array(paper_Lab()), np.array(target.Lab)))
-    return not choice.pinned and gap <= PAPER_WITHIN
+    lighter = target.Lab[0] >= paper_Lab()[0] and target.hue.family is None
+    return lighter or gap <= PAPER_WITHIN
 
 
 def _without_structure(box: Box, target: ColourReading, closest: PlannedMix) -> PlannedMix:
@@ -220,11 +262,9 @@ def _alternatives(
     return (*found, Alternative(item, False, reasons))
 
 
-def _same_paints_first(built: list[Built], prefer: frozenset[str]) -> list[Built]:
-    """Put the mix of the band above's paints first, when it is nearly as good."""
+def _preferred_first(built: list[Built], prefer: frozenset[str]) -> list[Built]:
+    """Put the mix of the preferred paints first, when there is one."""
     for number, item in enumerate(built):
-        if item.price > built[0].price + SAME_PAINTS_WORTH:
-            break
         if frozenset(item.mix.keys) == prefer:
             return [item, *built[:number], *built[number + 1 :]]
     return built
@@ -241,7 +281,7 @@ def _ladder(box: Box, target: ColourReading, chosen: PlannedMix) -> Ladder | Non
         del parts[chosen.toner]
         base = make_mix(box, parts, mix.load_ml * (1 - toner_share))
         return tone_down_ladder(box, base, {chosen.toner: 1}, target)
-    best = toners(box, mix)
+    best = toners(box, mix, target.hue.wheel_deg)
     if not best:
         return None
     return tone_down_ladder(box, mix, dict(best[0].parts), target)

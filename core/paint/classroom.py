@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -32,17 +33,20 @@ TELLS_APART = 1.5
 TELLS_APART_GREY = 2.2
 """Near grey, delta E 2000 sees leanings nobody names."""
 
-THICKEST, THICK_PRICE = 40.0, 0.6
+THICKEST, THICK_PRICE = 20.0, 1.0
 """In half loads of the mix: beyond this it is body colour, and every doubling costs."""
 
 SEEN_SLOPE = 0.5
 """What every delta E 2000 beyond a match costs besides: now the class sees it."""
 
 SETS = 20
-PAINT_PRICE, PART_PRICE = 0.6, 0.07
-MANY_PRICE, EASY_COUNT = 0.1, 6
-TINY_STRONG_PRICE, STRONG_PRICE = 3.0, 0.8
-MOST_TONER, MOST_TONER_GREY = 1 / 3, 1 / 2
+PAINT_PRICE, PART_PRICE = 0.7, 0.07
+MANY_PRICE, EASY_COUNT = 0.15, 6
+LARGEST_PART, MOST_PARTS = 7, 9
+"""Nobody keeps count of eleven brush loads of one paint."""
+
+TINY_STRONG_PRICE, STRONG_PRICE = 3.0, 2.6
+MOST_TONER, MOST_TONER_GREY, MOST_TONER_PAIR = 1 / 3, 1 / 2, 3 / 4
 
 
 @dataclass(frozen=True)
@@ -117,6 +121,17 @@ def classroom_mixes(
     return tuple(sorted(built, key=lambda item: item.price))
 
 
+@lru_cache(maxsize=256)
+def classroom_mixes_kept(
+    box: Box,
+    paints: tuple[Paint, ...],
+    target: ColourReading,
+    pinned: frozenset[str] = frozenset(),
+) -> tuple[Built, ...]:
+    """`classroom_mixes`, remembered: a plan asks again when only a neighbour has changed."""
+    return classroom_mixes(box, paints, target, pinned)
+
+
 def measured_keys(paints: tuple[Paint, ...]) -> tuple[str, ...]:
     """Whose measurements some paints use: in the data's order, without repeats."""
     used = {paint.measured_as for paint in paints}
@@ -158,6 +173,8 @@ class _Judge:
         self._pick = np.array(self.columns)
         self._toner = None if way.toner is None else self._keys.index(way.toner)
         self._most_toner = MOST_TONER if target.munsell.chroma >= 3 else MOST_TONER_GREY
+        if way.greys:
+            self._most_toner = MOST_TONER_PAIR
         self._tells = TELLS_APART_GREY if target.hue.family is None else TELLS_APART
         self._base_price = way.price + PAINT_PRICE * (len(self._keys) - 1)
         self._per_half = [1 / box.paint(key).half_load_ml for key in self._keys]
@@ -175,6 +192,8 @@ class _Judge:
         """What a mix costs, or None when a teacher would not write it so."""
         counts: list[int] = parts[self._pick].tolist()
         total = sum(counts)
+        if total > MOST_PARTS or max(counts) > LARGEST_PART:
+            return None
         if self._toner is not None and counts[self._toner] / total > self._most_toner + 1e-9:
             return None
         price = math.hypot(delta_E, self._tells) - self._tells + self._base_price

@@ -8,11 +8,18 @@ from core.colour import delta_E_2000
 from core.paint.box import Box
 from core.paint.classroom import Built
 from core.paint.compare import faults_of, too_hue
+from core.paint.hues import paint_deg, turn
 from core.paint.mix import Mix
 from core.paint.planned import Kind, PlannedMix, Reason
-from core.paint.shortfall import shortfall, verdict
+from core.paint.shortfall import leans_towards, shortfall, verdict
 from core.paint.strength import strength_of
 from core.reading import ColourReading
+
+ACROSS_DEG = 40.0
+"""A toner this near the opposite stands across the wheel; further off it turns the hue too."""
+
+LEANS_FROM = 0.5
+"""Munsell chroma from which a grey's leaning is worth a word (ISCC-NBS: below it is neutral)."""
 
 
 def describe(
@@ -49,14 +56,31 @@ def describe_built(
     """The same for a teacher's mix."""
     structure = built.structure
     hue = target.hue.family or target.hue.leaning
-    why = [Reason("at hue" if len(structure.base) == 1 else "either side", structure.base, hue)]
-    if structure.toner is not None:
-        why.append(Reason("toned", (structure.toner,)))
+    if structure.greys and structure.toner is not None:
+        why = [Reason("greys", (*structure.base, structure.toner))]
+        if structure.steer is not None:
+            leaning = hue if target.munsell.chroma >= LEANS_FROM else None
+            why.append(Reason("steers", (structure.steer,), leaning))
+    else:
+        why = [Reason("at hue" if len(structure.base) == 1 else "either side", structure.base, hue)]
+        if structure.toner is not None:
+            why.append(_toned(box, target, structure.toner))
     if pinned:
         why.append(Reason("pinned", pinned))
     return describe(
         box, target, "classroom", built.mix, structure.base, structure.toner, tuple(why)
     )
+
+
+def _toned(box: Box, target: ColourReading, toner: str) -> Reason:
+    """Whether the toner stands across the wheel, or turns the hue as well."""
+    start, place = target.hue.wheel_deg, paint_deg(box.paint(toner))
+    if start is None or place is None or target.hue.family is None:
+        return Reason("toned", (toner,))
+    away = turn(start, place)
+    if 180 - abs(away) <= ACROSS_DEG:
+        return Reason("toned", (toner,))
+    return Reason("toned and turned", (toner,), leans_towards(start, away))
 
 
 def oddities(box: Box, mix: Mix, steerable: bool) -> tuple[Reason, ...]:
@@ -76,9 +100,12 @@ def oddities(box: Box, mix: Mix, steerable: bool) -> tuple[Reason, ...]:
     if "white" in groups:
         reasons.append(Reason("white", (groups["white"],)))
     tiny = tuple(key for key in mix.keys if box.paint(key).is_strong and mix.share(key) < 0.25)
+    strong = tuple(key for key in mix.keys if box.paint(key).is_strong)
     if tiny and "black" not in groups:
         reasons.append(Reason("tiny strong", tiny))
-    if len(mix.parts) > 1 and not steerable and not reasons:
+    elif strong and "black" not in groups:
+        reasons.append(Reason("stains", strong))
+    if len(mix.parts) > 1 and not steerable and not {"black", "white"} & set(groups):
         reasons.append(Reason("hard to steer", mix.keys))
     if mix.total > 8:
         reasons.append(Reason("many parts"))

@@ -20,7 +20,14 @@ MUD_CHROMA = 2.0
 """Munsell chroma below which a passage between two colours is mud."""
 
 MeetingNote = Literal[
-    "one hue", "clean", "photo has it", "photo lacks it", "grey", "grey in photo too", "mud"
+    "one hue",
+    "clean",
+    "photo has it",
+    "photo lacks it",
+    "grey",
+    "grey in photo too",
+    "mud",
+    "paper",
 ]
 
 
@@ -41,6 +48,9 @@ class Meeting:
         The hue that appears between, though neither wash has it.
     keep_between : str or None
         A clear hue to leave between the two so that they do not go grey.
+    photo_agrees : bool or None
+        Whether the photo passes through no other hues than the paint, give or take one step of
+        the wheel; None without a photo.
     """
 
     path: tuple[Triple, ...]
@@ -49,6 +59,7 @@ class Meeting:
     note: MeetingNote
     new_hue: str | None
     keep_between: str | None
+    photo_agrees: bool | None = None
 
 
 def meet(box: Box, upper: Mix, lower: Mix, transition: Sequence[Triple] | None = None) -> Meeting:
@@ -71,9 +82,25 @@ def meet(box: Box, upper: Mix, lower: Mix, transition: Sequence[Triple] | None =
     ends = (colours[0], colours[-1])
     photo = [read_colour(np.asarray(Lab)) for Lab in transition] if transition else []
     note, new_hue = _judge(colours, families, lowest, photo)
+    if not upper.parts or not lower.parts:
+        note, new_hue = "paper", None
     keep = _between(*ends) if note == "mud" else None
     return Meeting(
-        tuple((L, a, b) for L, a, b in path.tolist()), families, lowest, note, new_hue, keep
+        tuple((L, a, b) for L, a, b in path.tolist()),
+        families,
+        lowest,
+        note,
+        new_hue,
+        keep,
+        _agrees(families, photo) if photo else None,
+    )
+
+
+def _agrees(families: tuple[str | None, ...], photo: list[ColourReading]) -> bool:
+    own = [family for family in families if family is not None]
+    seen = {colour.hue.family for colour in photo if colour.hue.family is not None}
+    return bool(own) and all(
+        any(wheel_distance(family, name) <= 1 for name in own) for family in seen
     )
 
 

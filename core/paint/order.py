@@ -14,8 +14,8 @@ from core.paint.hues import turn
 from core.paint.mix import Mix
 from core.paint.roles import GREY_BASE_DEG
 
-Kind = Literal["graded", "variegated", "flat"]
-Stage = Literal["tape", "mix", "wet", "lay", "rinse", "stop", "dry", "peel"]
+Kind = Literal["graded", "variegated", "flat", "none"]
+Stage = Literal["tape", "mix", "wet", "lay", "leave", "rinse", "stop", "dry", "peel"]
 
 SHINE_MIN = (1, 10)
 """Minutes a wetted sheet keeps its shine, in which washes may run into each other."""
@@ -44,11 +44,14 @@ class WorkStep:
         Bands to lay, in this order; empty for other stages.
     minutes : tuple of 2 ints or None
         From and to.
+    thinning : bool
+        One mix, laid strongest first and thinned with water from band to band.
     """
 
     stage: Stage
     letters: tuple[str, ...] = ()
     minutes: tuple[int, int] | None = None
+    thinning: bool = False
 
 
 @dataclass(frozen=True)
@@ -57,8 +60,9 @@ class Order:
 
     Attributes
     ----------
-    kind : "flat", "graded" or "variegated"
-        One mix; one mix thinned downwards or upwards; different mixes running together.
+    kind : "flat", "graded", "variegated" or "none"
+        One mix; one mix thinned downwards or upwards; different mixes running together; bare
+        paper only.
     steps : tuple of WorkStep
     danger_minutes : tuple of 2 ints
         When not to touch the sheet.
@@ -87,28 +91,48 @@ def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
     Clean and light colours go first and the brush is rinsed before a distant hue; each band is
     laid beside one that is already wet (common practice).
     """
-    kind = _kind(mixes)
-    laying = _laying_order(mixes)
-    groups = _groups(laying, mixes)
+    wet = [(letter, mix) for letter, mix in zip(letters, mixes, strict=True) if mix.parts]
+    bare = tuple(letter for letter, mix in zip(letters, mixes, strict=True) if not mix.parts)
+    painted = [mix for _, mix in wet]
+    kind = _kind(painted)
+    if kind == "none":
+        return Order(kind, (WorkStep("leave", bare),) if bare else (), DANGER_MIN, False)
     steps = [WorkStep("tape"), WorkStep("mix"), WorkStep("wet", minutes=SHINE_MIN)]
+    down = kind == "graded" and _is_ladder(painted)
+    if down:
+        # One puddle: the strongest first, and water only ever added.
+        laying = list(range(len(painted)))
+        if painted[0].load_ml < painted[-1].load_ml:
+            laying.reverse()
+        groups = [laying]
+    else:
+        laying = _laying_order(painted)
+        groups = _groups(laying, painted)
     for number, group in enumerate(groups):
         if number:
             steps.append(WorkStep("rinse"))
-        steps.append(WorkStep("lay", tuple(letters[i] for i in group)))
+        steps.append(WorkStep("lay", tuple(wet[i][0] for i in group), thinning=down))
+    if bare:
+        steps.append(WorkStep("leave", bare))
     steps += [
         WorkStep("stop", minutes=DANGER_MIN),
         WorkStep("dry", minutes=DRY_MIN),
         WorkStep("peel"),
     ]
-    turn_sheet = len(mixes) > 1 and bool(laying) and laying[0] == len(mixes) - 1
+    turn_sheet = len(painted) > 1 and laying[0] == len(painted) - 1
     return Order(kind, tuple(steps), DANGER_MIN, turn_sheet)
+
+
+def _is_ladder(mixes: Sequence[Mix]) -> bool:
+    """Whether the wash only ever thins downwards, or only ever upwards."""
+    loads = [mix.load_ml for mix in mixes]
+    return loads == sorted(loads) or loads == sorted(loads, reverse=True)
 
 
 def _kind(mixes: Sequence[Mix]) -> Kind:
     if len(mixes) <= 1:
-        return "flat"
-    painted = [mix for mix in mixes if mix.parts]
-    same = all(_same_recipe(painted[0], mix) for mix in painted[1:])
+        return "flat" if mixes else "none"
+    same = all(_same_recipe(mixes[0], mix) for mix in mixes[1:])
     return "graded" if same else "variegated"
 
 
@@ -141,7 +165,8 @@ def _laying_order(mixes: Sequence[Mix]) -> list[int]:
 def _groups(laying: list[int], mixes: Sequence[Mix]) -> list[list[int]]:
     groups: list[list[int]] = []
     for index in laying:
-        if groups and _hues_apart(mixes[groups[-1][-1]], mixes[index]) <= RINSE_DEG:
+        # From the brush's first hue: a sunset may turn half the wheel in small steps.
+        if groups and _hues_apart(mixes[groups[-1][0]], mixes[index]) <= RINSE_DEG:
             groups[-1].append(index)
         else:
             groups.append([index])

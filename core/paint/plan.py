@@ -6,19 +6,23 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from core.paint.amounts import amounts
-from core.paint.band_plan import plan_colour
+from core.paint.band_plan import own_mix, plan_colour, set_prices
 from core.paint.box import Box
 from core.paint.cautions import cautions_for
 from core.paint.meeting import meet
-from core.paint.mix import Triple
+from core.paint.mix import Mix, Triple
 from core.paint.options import MixOptions
 from core.paint.order import order_of_work
-from core.paint.planned import BandMix, MixPlan
+from core.paint.planned import BandMix, MixPlan, Reason, ReasonCode
+from core.paint.runs import Parts, choose_sets, share_mixes
 from core.progress import ShouldStop, step
 from core.reading import BandReading
 
 Transition = Sequence[Triple]
 """Colours of the photo, CIELAB, sampled downwards across the line below a band."""
+
+SAME_LOAD = 1.25
+"""Loads that differ less than this are one strength."""
 
 
 def plan_mixes(
@@ -55,11 +59,7 @@ def plan_mixes(
     """
     options = options or MixOptions()
     sizes = amounts(readings, options.sheet, options.own_ml_per_1000_cm2)
-    bands: list[BandMix] = []
-    for reading in readings:
-        step(0.0, None, should_stop)
-        above = bands[-1].classroom if bands else None
-        bands.append(plan_band(reading, box, options, above.mix.keys if above else ()))
+    bands = _plan_bands(readings, box, options, should_stop)
     transitions = list(transitions or [])
     transitions += [None] * (len(bands) - len(transitions))
     met = []
@@ -72,7 +72,7 @@ def plan_mixes(
         met.append(replace(band, meets_below=meeting, amount_ml=ml))
     total = sum(band.amount_ml for band in met)
     painted = [(band.letter, band.classroom.mix) for band in met if band.classroom]
-    used = [key for _, mix in painted for key in mix.keys]
+    used = [key for band in met for mix in _mixes_shown(band) for key in mix.keys]
     return MixPlan(
         box,
         tuple(met),
@@ -84,8 +84,79 @@ def plan_mixes(
     )
 
 
+def _mixes_shown(band: BandMix) -> list[Mix]:
+    """All mixes a class may take from a band's plan; not those it is advised against."""
+    planned = [band.classroom, band.closest]
+    planned += [item.planned for item in band.alternatives if item.prefer]
+    return [item.mix for item in planned if item is not None]
+
+
+def _plan_bands(
+    readings: Sequence[BandReading],
+    box: Box,
+    options: MixOptions,
+    should_stop: ShouldStop | None,
+) -> list[BandMix]:
+    """All bands, chosen together so that neighbours share paints and mixes."""
+    prices = []
+    for reading in readings:
+        step(0.0, None, should_stop)
+        prices.append(
+            {}
+            if reading.colour is None
+            else set_prices(
+                reading.colour,
+                box,
+                options.choice(reading.letter),
+                options.allow_white,
+                options.forbidden,
+            )
+        )
+    sets = choose_sets(prices)
+    own = [
+        None
+        if keys is None or reading.colour is None
+        else own_mix(
+            reading.colour,
+            box,
+            options.choice(reading.letter),
+            options.allow_white,
+            options.forbidden,
+            keys,
+        )
+        for reading, keys in zip(readings, sets, strict=True)
+    ]
+    shared = share_mixes(box, [reading.colour for reading in readings], own)
+    bands: list[BandMix] = []
+    for reading, keys, parts in zip(readings, sets, shared, strict=True):
+        step(0.0, None, should_stop)
+        band = plan_band(reading, box, options, tuple(sorted(keys or ())), parts)
+        bands.append(_say_same(bands[-1], band) if bands else band)
+    return bands
+
+
+def _say_same(above: BandMix, band: BandMix) -> BandMix:
+    """Say that a band takes the mix of the band above, rather than how it is built once more."""
+    one, other = above.classroom, band.classroom
+    if not one or not other or not one.mix.parts or one.mix.parts != other.mix.parts:
+        return band
+    if other.kind == "by hand":
+        return band
+    ratio = other.mix.load_ml / one.mix.load_ml
+    code: ReasonCode = "same mix"
+    if ratio < 1 / SAME_LOAD:
+        code = "same mix thinner"
+    elif ratio > SAME_LOAD:
+        code = "same mix stronger"
+    return replace(band, classroom=replace(other, why=(Reason(code, letter=above.letter),)))
+
+
 def plan_band(
-    reading: BandReading, box: Box, options: MixOptions, above: Sequence[str] = ()
+    reading: BandReading,
+    box: Box,
+    options: MixOptions,
+    above: Sequence[str] = (),
+    shared: Parts | None = None,
 ) -> BandMix:
     """Plan one band by itself, without its meeting and its amount.
 
@@ -95,7 +166,9 @@ def plan_band(
     box : Box
     options : MixOptions
     above : sequence of str
-        Paints of the band above, used again when they do nearly as well.
+        Paints to use when the colour can be built from them, such as those of the band above.
+    shared : parts or None
+        The parts in which they are used there, if this band shares that mix.
     """
     if reading.colour is None:
         return BandMix(reading.letter, None, None, None, (), None, "reached")
@@ -106,5 +179,6 @@ def plan_band(
         options.allow_white,
         options.forbidden,
         frozenset(above),
+        shared,
     )
     return replace(planned, letter=reading.letter)

@@ -31,6 +31,12 @@ ReasonCode = Literal[
     "by hand",
     "pinned",
     "no neighbours",
+    "greys",
+    "steers",
+    "toned and turned",
+    "same mix",
+    "same mix thinner",
+    "same mix stronger",
     # what is odd about a closest mix
     "black",
     "white",
@@ -68,11 +74,14 @@ class Reason:
         Paint keys it is about.
     hue : str or None
         A hue family or main hue it is about.
+    letter : str or None
+        Another band it is about.
     """
 
     code: ReasonCode
     paints: tuple[str, ...] = ()
     hue: str | None = None
+    letter: str | None = None
 
 
 @dataclass(frozen=True)

@@ -37,11 +37,14 @@ GREY_BASE_DEG = 240.0
 """A colour without any hue is built as the greys of skies are: on a blue."""
 
 EARTHS = ("raw_sienna", "burnt_sienna")
-EARTH_PRICE, EARTH_CHROMA, EARTH_SLOPE = 0.3, 6.0, 0.35
+EARTH_PRICE, EARTH_CHROMA, EARTH_SLOPE = 0.3, 4.5, 0.45
 """An earth is a teacher's choice for a dull warm colour, not for an intense one."""
 
 MIXED_ARC_DEG = 75.0
 """A green or an earth is a mixture already: it only makes hues with a near neighbour."""
+
+YELLOW_EARTH_ARC_DEG = 95.0
+"""A brown earth beside any yellow makes the dull yellows of a hazy horizon."""
 
 LEAN_PRICE = 1.1
 """A paint that leans to another secondary than the one being mixed dulls it; every split-primary
@@ -49,9 +52,23 @@ palette is built on this (common practice)."""
 
 SAME_SIDE_PRICE = 0.2
 
-ARC_SLOPE, FAR_SLOPE, ASTRAY_SLOPE, SINGLE_SLOPE = 0.03, 0.08, 0.02, 0.01
+ARC_SLOPE, FAR_SLOPE, SINGLE_SLOPE = 0.03, 0.08, 0.01
+"""Price of a degree too wide, too far, beside the hue."""
+
+ASTRAY_SLOPE, WELL_ASTRAY_DEG, WELL_ASTRAY_SLOPE = 0.02, 25.0, 0.035
 ASTRAY_SLOPE_GREY = 0.008
-"""Price of a degree too wide, too far, beside the opposite, beside the hue."""
+DULL_CHROMA = 6.0
+"""Price of a degree beside the opposite. A toner well astray also turns the hue, which shows the
+less, the duller the colour is to be."""
+
+GREEN_PRICE, GREEN_REACH_DEG = 1.5, 20.0
+"""A bought green makes greens; a yellow or a blue built on it has to fight it."""
+
+TO_GREEN_PRICE, BLUES_DEG = 0.7, (225.0, 285.0)
+"""A yellow in a blue wash asks for green: burnt sienna tones blues (common practice)."""
+
+GREY_PAIR_PRICE, GREY_STEERED_PRICE, GREY_BLUE_PRICE = -0.4, 0.0, 0.4
+"""A blue and a brown earth grey each other cleanly, ultramarine best (common practice)."""
 
 
 @dataclass(frozen=True)
@@ -65,16 +82,22 @@ class Structure:
     toner : str or None
     price : float
         What this way of building costs, on the scale of delta E 2000.
+    steer : str or None
+        Only in a grey of blue and brown: the paint that turns it towards its leaning.
+    greys : bool
+        Whether base and toner are there to grey each other.
     """
 
     base: tuple[str, ...]
     toner: str | None
     price: float
+    steer: str | None = None
+    greys: bool = False
 
     @cached_property
     def keys(self) -> frozenset[str]:
         """All paints together."""
-        return frozenset(self.base) | ({self.toner} if self.toner else set())
+        return frozenset(self.base) | {key for key in (self.toner, self.steer) if key}
 
 
 def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Structure, ...]:
@@ -97,28 +120,64 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
     too_intense = max(0.0, target.munsell.chroma - EARTH_CHROMA)
 
     grey = target.hue.family is None
-    astray_slope = ASTRAY_SLOPE_GREY if grey else ASTRAY_SLOPE
     by_key = {paint.key: paint for paint in paints}
 
     best: dict[frozenset[str], Structure] = {}
+    if grey:
+        best = {way.keys: way for way in _grey_pairs(paints)}
     for base, plain_price in _bases(off, grey=grey):
         if len(base) == 2 and any(by_key[key].group in ("green", "brown") for key in base):
             one, other = base
-            if abs(turn(off[one], off[other])) > MIXED_ARC_DEG:
+            yellow_earth = {by_key[one].group, by_key[other].group} == {"yellow", "brown"}
+            arc = YELLOW_EARTH_ARC_DEG if yellow_earth else MIXED_ARC_DEG
+            if abs(turn(off[one], off[other])) > arc:
                 continue
         price = plain_price + _leaning_price([by_key[key] for key in base])
         if earth & set(base):
             price += EARTH_PRICE + EARTH_SLOPE * too_intense
+        if any(by_key[key].group == "green" and abs(off[key]) > GREEN_REACH_DEG for key in base):
+            price += GREEN_PRICE
         options = [Structure(base, None, price)]
         for key, away in off.items():
             astray = 180 - abs(away)
             if key not in base and astray <= ACROSS_WITHIN_DEG:
-                options.append(Structure(base, key, price + astray_slope * astray))
+                toned = price + _astray_price(astray, target)
+                if by_key[key].group == "yellow" and BLUES_DEG[0] < hue < BLUES_DEG[1]:
+                    toned += TO_GREEN_PRICE
+                options.append(Structure(base, key, toned))
         for option in options:
             known = best.get(option.keys)
             if known is None or option.price < known.price:
                 best[option.keys] = option
     return tuple(best.values())
+
+
+def _astray_price(astray_deg: float, target: ColourReading) -> float:
+    if target.hue.family is None:
+        return ASTRAY_SLOPE_GREY * astray_deg
+    well = max(0.0, astray_deg - WELL_ASTRAY_DEG)
+    seen = min(1.0, target.munsell.chroma / DULL_CHROMA)
+    return ASTRAY_SLOPE * (astray_deg - well) + WELL_ASTRAY_SLOPE * seen * well
+
+
+def _grey_pairs(paints: tuple[Paint, ...]) -> list[Structure]:
+    """A blue and a brown, alone or with one more paint that turns the grey."""
+    blues = [paint for paint in paints if paint.group == "blue" and not paint.is_strong]
+    browns = [paint for paint in paints if paint.group == "brown"]
+    ways = []
+    for blue in blues:
+        dear = 0.0 if blue.measured_as == "ultramarine" else GREY_BLUE_PRICE
+        for brown in browns:
+            pair = {blue.key, brown.key}
+            ways.append(Structure((blue.key,), brown.key, GREY_PAIR_PRICE + dear, None, True))
+            ways += [
+                Structure((blue.key,), brown.key, GREY_STEERED_PRICE + dear, paint.key, True)
+                for paint in paints
+                if paint.key not in pair
+                and paint.group not in ("black", "white", "blue")
+                and not paint.is_strong
+            ]
+    return ways
 
 
 def offsets(paints: tuple[Paint, ...], hue_deg: float) -> dict[str, float]:

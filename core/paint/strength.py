@@ -19,7 +19,7 @@ Strength = Literal["paper", "weak tea", "tea", "coffee", "milk", "cream"]
 STRENGTHS: tuple[Strength, ...] = ("paper", "weak tea", "tea", "coffee", "milk", "cream")
 """From bare paper to the thickest wash."""
 
-_BEGINS = (0.0, 0.7, 2.2, 6.5, 20.0)
+_BEGINS = (0.0, 0.7, 2.5, 8.0, 24.0)
 """Half loads at which each word after "paper" begins."""
 
 

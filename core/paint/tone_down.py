@@ -12,13 +12,13 @@ from numpy.typing import ArrayLike, NDArray
 from core.colour import delta_E_2000
 from core.paint.box import Box
 from core.paint.classroom import Built, classroom_mixes
-from core.paint.hues import turn
+from core.paint.hues import paint_deg, turn
 from core.paint.measured import load_Lab
 from core.paint.mix import Mix, make_mix
 from core.paint.names import paint_name
 from core.paint.shortfall import CLOSE_WITHIN
 from core.reading import BandReading, ColourReading, read_colour
-from core.wheel import complement
+from core.wheel import NEAR_NEUTRAL_CHROMA, complement, family_of, hue_of_wheel_deg, wheel_distance
 from core.words.toning import ToneDownParts
 
 FRACTIONS: tuple[Fraction, ...] = (
@@ -75,7 +75,7 @@ class Ladder:
     matched : int or None
         The step nearest the band; None when no step comes close.
     complement : str or None
-        The family truly opposite the untoned mix.
+        The family truly opposite the band; without a band, opposite the untoned mix.
     toner_family : str or None
         The toner's own family on the wheel.
     """
@@ -132,25 +132,43 @@ def tone_down_ladder(
         nearest = int(np.argmin(gaps))
         matched = nearest if gaps[nearest] <= CLOSE_WITHIN else None
         exact = bool(gaps[nearest] <= CLOSE_WITHIN / 2)
-    steps = []
+    steps: list[LadderStep] = []
     for number, (fraction, colour) in enumerate(zip(FRACTIONS, colours, strict=True)):
         note = _note(number, matched, exact, first, colour, wanted_chroma)
+        if steps and steps[-1].note == "mud":
+            note = "mud"  # beyond mud another hue may come up: not the one that was toned down
         start, end = first.hue.wheel_deg, colour.hue.wheel_deg
         drift = None if start is None or end is None else turn(start, end)
         steps.append(
             LadderStep(fraction, colour, note, drift, colour.munsell.value - first.munsell.value)
         )
-    own = first.hue.family or first.hue.leaning
+    wanted = first if target is None else target
+    own = wanted.hue.family or wanted.hue.leaning or first.hue.family or first.hue.leaning
     toner_mix = make_mix(box, toner, base.load_ml)
-    toner_hue = toner_mix.colour.hue
+    toner_family = _family(box, toner_mix)
+    opposite = None if own is None else complement(own)
+    if wanted.hue.family is None and not _beside(toner_family, opposite):
+        opposite = None  # a grey is made by any pair that cancels, opposite or not
     return Ladder(
         base,
         toner_mix.parts,
         tuple(steps),
         matched,
-        None if own is None else complement(own),
-        toner_hue.family or toner_hue.leaning,
+        opposite,
+        toner_family,
     )
+
+
+def _beside(one: str | None, other: str | None) -> bool:
+    return one is not None and other is not None and wheel_distance(one, other) <= 1
+
+
+def _family(box: Box, toner: Mix) -> str | None:
+    """A paint's family by its full wash; a mix's by its own colour."""
+    if len(toner.parts) == 1:
+        place = paint_deg(box.paint(toner.keys[0]))
+        return None if place is None else family_of(hue_of_wheel_deg(place))
+    return toner.colour.hue.family or toner.colour.hue.leaning
 
 
 def _note(
@@ -167,6 +185,8 @@ def _note(
         return "more intense"
     if number and _is_mud(colour, first, wanted_chroma):
         return "mud"
+    if matched is not None:
+        return "duller"
     if wanted_chroma is not None and colour.munsell.chroma > wanted_chroma:
         return "more intense"
     return "duller"
@@ -174,6 +194,8 @@ def _note(
 
 def _is_mud(colour: ColourReading, first: ColourReading, wanted_chroma: float | None) -> bool:
     """Whether toning down has gone so far that neither hue is left, or another has come up."""
+    if wanted_chroma is not None and wanted_chroma < NEAR_NEUTRAL_CHROMA:
+        return False  # a grey is what was wanted
     limit = MUD_CHROMA if wanted_chroma is None else min(MUD_CHROMA, wanted_chroma / 2)
     if colour.munsell.chroma < limit:
         return True

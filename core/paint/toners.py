@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -16,7 +16,11 @@ from core.paint.tone_down import toned_Lab
 TONER_WITHIN_DEG = 75.0
 COMPARED_AT_ML = 0.01
 STRONG_COUNTS_AS_DEG, NEVER_COUNTS_AS_DEG = 20.0, 40.0
-"""How much hue drift it is worth, when toners are compared, that one is touchy, or too weak."""
+"""How many degrees on the wheel it is worth, when toners are compared, that one is touchy, or too
+weak."""
+
+DRIFT_COUNTS = 0.25
+"""How much a degree of drift counts beside a degree away from the true complement."""
 
 DULLS_BELOW = 0.97
 """Share of chroma left at one tenth, above which a paint does not tone down at all."""
@@ -41,6 +45,8 @@ class TonerTried:
         Share of chroma left when one tenth is toner.
     touchy : bool
         A strong stainer: a speck too many is too much.
+    astray_deg : float
+        How far it stands from the true complement on the wheel; 0 when nobody asked.
     """
 
     parts: tuple[tuple[str, int], ...]
@@ -49,6 +55,7 @@ class TonerTried:
     value_drift: float
     chroma_kept_at_tenth: float
     touchy: bool
+    astray_deg: float = 0.0
 
 
 def try_toners(box: Box, base: Mix, toners: list[dict[str, int]]) -> list[TonerTried]:
@@ -84,29 +91,43 @@ def try_toners(box: Box, base: Mix, toners: list[dict[str, int]]) -> list[TonerT
     return tried
 
 
-def toners(box: Box, base: Mix) -> tuple[TonerTried, ...]:
-    """The box's paints from across the wheel, the cleanest toner first.
+def toners(box: Box, base: Mix, hue_deg: float | None = None) -> tuple[TonerTried, ...]:
+    """The box's paints from across the wheel, the best toner first.
 
-    A good toner halves the intensity and hardly turns the hue; one that stains strongly, or
-    never halves it, is put behind the others.
+    The best stands nearest the complement; one that turns the hue more, stains strongly or never
+    halves the intensity is put behind.
+
+    Parameters
+    ----------
+    box : Box
+    base : Mix
+    hue_deg : float, optional
+        Whose complement is wanted, on the wheel; the mix's own hue without it.
     """
-    hue = base.colour.hue.wheel_deg
+    hue = base.colour.hue.wheel_deg if hue_deg is None else hue_deg
     if hue is None:
         return ()
-    across = [
-        {key: 1}
+    astray = {
+        key: 180 - abs(away)
         for key, away in offsets(box.paints, hue).items()
         if key not in base.keys and 180 - abs(away) <= TONER_WITHIN_DEG
-    ]
+    }
     tried = [
-        item for item in try_toners(box, base, across) if item.chroma_kept_at_tenth < DULLS_BELOW
+        replace(item, astray_deg=astray[item.parts[0][0]])
+        for item in try_toners(box, base, [{key: 1} for key in astray])
+        if item.chroma_kept_at_tenth < DULLS_BELOW
     ]
     return tuple(sorted(tried, key=_behind_deg))
 
 
 def _behind_deg(tried: TonerTried) -> float:
     never = tried.halves_at is None
-    return tried.hue_drift_deg + STRONG_COUNTS_AS_DEG * tried.touchy + NEVER_COUNTS_AS_DEG * never
+    return (
+        tried.astray_deg
+        + DRIFT_COUNTS * tried.hue_drift_deg
+        + STRONG_COUNTS_AS_DEG * tried.touchy
+        + NEVER_COUNTS_AS_DEG * never
+    )
 
 
 def true_complement(box: Box, base: Mix) -> dict[str, int] | None:

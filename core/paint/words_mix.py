@@ -37,10 +37,26 @@ def strength_text(strength: Strength) -> str:
     }[strength]
 
 
+def strength_note(strength: Strength) -> str:
+    """About how much water a strength takes: a rule of thumb; empty for bare paper."""
+    return {
+        "paper": "",
+        "weak tea": translate("mix", "weak tea is 1 part paint to 25 or more of water"),
+        "tea": translate("mix", "tea is 1 part paint to 15 or 20 of water"),
+        "coffee": translate("mix", "coffee is 1 part paint to 8 or 10 of water"),
+        "milk": translate("mix", "milk is 1 part paint to 3 to 5 of water"),
+        "cream": translate("mix", "cream is as much paint as water"),
+    }[strength]
+
+
 def mix_text(box: Box, planned: PlannedMix) -> str:
     """Parts and strength: "5 ultramarine : 1 crimson, milk strength"."""
     if not planned.mix.parts:
         return parts_text(box, planned.mix)
+    if len(planned.mix.parts) == 1:
+        return translate("mix", "{paint} alone, {strength}").format(
+            paint=parts_text(box, planned.mix), strength=strength_text(planned.strength)
+        )
     return translate("mix", "{parts}, {strength}").format(
         parts=parts_text(box, planned.mix), strength=strength_text(planned.strength)
     )
@@ -82,11 +98,22 @@ def _shortfall_pieces(planned: PlannedMix) -> list[str]:
             if fault in ("too dull", "too intense")
             else (short.value, CLEARLY_VALUE)
         )
-        pieces.append(_a_little(words[fault], abs(size) < limit))
+        pieces.append(_a_little(words[fault], abs(size) < limit and planned.verdict != "far"))
     if planned.too is not None:
-        word = translate("mix", "more {hue}").format(hue=family_name(planned.too))
+        word = _more_hue(planned.too)
         pieces.append(_a_little(word, abs(short.hue_Lab) < CLEARLY_HUE))
     return pieces
+
+
+def _more_hue(hue: str) -> str:
+    return {
+        "yellow": translate("mix", "yellower"),
+        "orange": translate("mix", "more orange"),
+        "red": translate("mix", "redder"),
+        "violet": translate("mix", "more violet"),
+        "blue": translate("mix", "bluer"),
+        "green": translate("mix", "greener"),
+    }[hue]
 
 
 def _a_little(word: str, little: bool) -> str:
@@ -105,11 +132,12 @@ def listed(pieces: Sequence[str]) -> str:
 def why_text(box: Box, planned: PlannedMix) -> str:
     """Why a mix is built so, or what is odd about it: one or more short sentences."""
     texts = [reason_text(box, reason) for reason in planned.why]
-    return " ".join(_sentence(text) for text in texts)
+    return " ".join(sentence_case(text) + "." for text in texts)
 
 
-def _sentence(text: str) -> str:
-    return text[:1].upper() + text[1:] + "."
+def sentence_case(text: str) -> str:
+    """The text with a capital first letter, as at the start of a sentence."""
+    return text[:1].upper() + text[1:]
 
 
 def _paints(box: Box, reason: Reason) -> str:
@@ -124,20 +152,30 @@ def reason_text(box: Box, reason: Reason) -> str:
         "at hue": translate("mix", "{paints} stands nearest {hue} on the wheel"),
         "either side": translate("mix", "{paints} stand on either side of {hue}"),
         "toned": translate("mix", "{paints}, from across the wheel, tones it down"),
-        "paper": translate("mix", "leave the paper white: it is as light as this band"),
+        "toned and turned": translate(
+            "mix", "{paints} tones it down and turns it a little towards {hue}"
+        ),
+        "greys": translate("mix", "{paints} grey each other: a clean grey"),
+        "steers": translate("mix", "{paints} turns the grey towards {hue}")
+        if reason.hue is not None
+        else translate("mix", "{paints} keeps the grey neutral"),
+        "same mix": translate("mix", "the same mix as {letter}"),
+        "same mix thinner": translate("mix", "the same mix as {letter}, with more water"),
+        "same mix stronger": translate("mix", "the same mix as {letter}, with less water"),
+        "paper": translate("mix", "leave the paper white: paint can only darken it"),
         "by hand": translate("mix", "these parts were set by hand"),
         "pinned": translate("mix", "{paints} was pinned"),
         "no neighbours": translate(
             "mix", "no paint in this box stands beside {hue}, so this is only the nearest colour"
         ),
-        "black": translate("mix", "it is built with {paints}, which deadens a sky"),
-        "white": translate("mix", "it holds {paints}: the wash will be chalky"),
-        "hard to steer": translate("mix", "it is built from {paints}: harder to steer"),
+        "black": translate("mix", "{paints} deadens a sky"),
+        "white": translate("mix", "{paints} makes a wash chalky"),
+        "hard to steer": translate("mix", "{paints} are harder to steer"),
         "tiny strong": translate(
-            "mix", "{paints} is the smallest part and stains strongly: one drop too many shows"
+            "mix", "{paints} stains strongly: as the smallest part, one drop too many shows"
         ),
         "many parts": translate("mix", "it has many parts to count"),
-        "closer": translate("mix", "closer"),
+        "closer": translate("mix", "nearer to the photo"),
         "fewer paints": translate("mix", "fewer paints"),
         "fewer parts": translate("mix", "fewer parts to count"),
         "forgiving": translate("mix", "more forgiving when a part is miscounted"),
@@ -150,21 +188,57 @@ def reason_text(box: Box, reason: Reason) -> str:
         "too weak": translate("mix", "too weak, even at full strength"),
         "granulates": translate("mix", "{paints} leaves grains"),
         "covers": translate("mix", "{paints} covers rather than glows"),
-        "stains": translate("mix", "{paints} stains the paper"),
+        "stains": translate("mix", "{paints} stains strongly"),
     }[reason.code]
-    return text.format(paints=paints, hue=hue)
+    return text.format(paints=paints, hue=hue, letter=reason.letter or "")
+
+
+_REMARKS = ("granulates", "covers", "stains")
+_TOUCHY = "one part too many"
 
 
 def alternative_text(box: Box, chosen: PlannedMix, alternative: Alternative) -> str:
-    """ "Or 3 cerulean : 1 crimson: closer." and "Not prussian blue: one part too many ..."."""
-    reasons = listed([reason_text(box, reason) for reason in alternative.reasons])
+    """Why to prefer or avoid another mix, in one sentence.
+
+    "Or 4 crimson : 1 cerulean blue: nearer to the photo, though cerulean blue leaves grains.",
+    "Ultramarine is too dark and too violet here.", "Prussian blue reaches it too, but one part
+    too many and it is too strong."
+    """
     if alternative.prefer:
-        return translate("mix", "Or {mix}: {reasons}.").format(
-            mix=mix_text(box, alternative.planned), reasons=reasons
-        )
+        return _preferred(box, chosen, alternative)
+    return _avoided(box, chosen, alternative)
+
+
+def _preferred(box: Box, chosen: PlannedMix, alternative: Alternative) -> str:
+    planned = alternative.planned
+    same = planned.strength == chosen.strength and len(planned.mix.parts) > 1
+    mix = parts_text(box, planned.mix) if same else mix_text(box, planned)
+    merits = [reason_text(box, r) for r in alternative.reasons if r.code not in _REMARKS]
+    remarks = [reason_text(box, r) for r in alternative.reasons if r.code in _REMARKS]
+    if not remarks:
+        return translate("mix", "Or {mix}: {reasons}.").format(mix=mix, reasons=listed(merits))
+    return translate("mix", "Or {mix}: {reasons}, though {remarks}.").format(
+        mix=mix, reasons=listed(merits), remarks=listed(remarks)
+    )
+
+
+def _avoided(box: Box, chosen: PlannedMix, alternative: Alternative) -> str:
     new = [key for key in alternative.planned.mix.keys if key not in chosen.mix.keys]
-    paints = listed([paint_name(box.paint(key)) for key in new or alternative.planned.mix.keys])
-    return translate("mix", "Not {paints}: {reasons}.").format(paints=paints, reasons=reasons)
+    keys = new or alternative.planned.mix.keys
+    paints = sentence_case(listed([paint_name(box.paint(key)) for key in keys]))
+    faults = [reason_text(box, r) for r in alternative.reasons if r.code != _TOUCHY]
+    touchy = any(reason.code == _TOUCHY for reason in alternative.reasons)
+    if not faults:
+        text = translate(
+            "mix", "{paints} would do too, but one part too many and it is too strong."
+        )
+    elif touchy:
+        text = translate(
+            "mix", "{paints} would be {faults} here, and one part too many is soon too strong."
+        )
+    else:
+        text = translate("mix", "{paints} would be {faults} here.")
+    return text.format(paints=paints, faults=listed(faults))
 
 
 def closest_text(box: Box, planned: PlannedMix) -> str:
@@ -173,7 +247,7 @@ def closest_text(box: Box, planned: PlannedMix) -> str:
     oddities = [reason_text(box, reason) for reason in planned.why]
     if not oddities:
         return translate("mix", "Closer: {mix}.").format(mix=mix)
-    return translate("mix", "Closer: {mix}; but {oddities}.").format(
+    return translate("mix", "Closer: {mix}, but {oddities}.").format(
         mix=mix, oddities=listed(oddities)
     )
 
