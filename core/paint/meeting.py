@@ -12,7 +12,7 @@ from core.paint.box import Box
 from core.paint.hues import turn
 from core.paint.measured import load_Lab
 from core.paint.mix import Mix, Triple
-from core.reading import ColourReading, read_colour
+from core.reading import ColourReading, read_colours
 from core.wheel import FAMILIES, wheel_distance
 
 STEPS = 9
@@ -75,12 +75,12 @@ def meet(box: Box, upper: Mix, lower: Mix, transition: Sequence[Triple] | None =
     start, end = box.load_vector(upper.loads_ml), box.load_vector(lower.loads_ml)
     share = np.linspace(0, 1, STEPS)[:, None]
     path = load_Lab((1 - share) * start + share * end)
-    colours = [read_colour(Lab) for Lab in path]
+    colours = list(read_colours(path))
     families = _in_a_row(colours)
     inner = [colour.munsell.chroma for colour in colours[1:-1]]
     lowest = min(inner)
     ends = (colours[0], colours[-1])
-    photo = [read_colour(np.asarray(Lab)) for Lab in transition] if transition else []
+    photo = list(read_colours(np.array(transition))) if transition else []
     note, new_hue = _judge(colours, families, lowest, photo)
     if not upper.parts or not lower.parts:
         note, new_hue = "paper", None

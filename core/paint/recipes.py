@@ -82,15 +82,48 @@ def recipes_of(keys: tuple[str, ...]) -> Recipes:
     keys : tuple of str
         Measured paints, without repeats.
     """
+    whole = whole_table()
+    if keys == whole.keys:
+        return whole
+    column = [whole.keys.index(key) for key in keys]
+    number = {frozenset(subset): i for i, subset in enumerate(whole.subsets)}
+    ends = np.append(whole.first[1:], len(whole.load_ml))
     subsets = [
         subset
         for size in range(1, min(MAX_PAINTS, len(keys)) + 1)
         for subset in combinations(range(len(keys)), size)
     ]
+    rows, first, at = [], [], 0
+    for subset in subsets:
+        place = number[frozenset(column[c] for c in subset)]
+        block = np.arange(whole.first[place], ends[place])
+        rows.append(block)
+        first.append(at)
+        at += len(block)
+    taken = np.concatenate(rows)
+    return Recipes(
+        keys,
+        tuple(subsets),
+        np.array(first),
+        whole.shares[taken][:, column],
+        whole.load_ml[taken],
+        whole.Lab[taken],
+    )
+
+
+@cache
+def whole_table() -> Recipes:
+    """The coarse table of all measured paints, from which every box's is taken."""
+    keys = measured_paints().keys
+    subsets = [
+        subset
+        for size in range(1, MAX_PAINTS + 1)
+        for subset in combinations(range(len(keys)), size)
+    ]
     blocks, first = [], []
     at = 0
     for subset in subsets:
-        ways = whole_parts(len(subset), max(COARSE_PARTS, len(subset)))
+        ways = whole_parts(len(subset), COARSE_PARTS)
         block = np.zeros((len(ways), len(keys)))
         block[:, subset] = ways / ways.sum(axis=1, keepdims=True)
         blocks.append(block)
@@ -102,8 +135,7 @@ def recipes_of(keys: tuple[str, ...]) -> Recipes:
     steps = np.linspace(0, 1, LOADS)
     load_ml = np.exp(np.log(faint)[:, None] * (1 - steps) + np.log(FULL_LOAD_ML) * steps).ravel()
     shares = np.repeat(shares, LOADS, axis=0)
-    data = measured_paints()
-    Lab = coarse_Lab(shares * load_ml[:, None], [data.index(key) for key in keys])
+    Lab = coarse_Lab(shares * load_ml[:, None], list(range(len(keys))))
     return Recipes(keys, tuple(subsets), np.array(first), shares, load_ml, Lab)
 
 

@@ -17,7 +17,7 @@ from core.paint.measured import load_Lab
 from core.paint.mix import Mix, make_mix
 from core.paint.names import paint_name
 from core.paint.shortfall import CLOSE_WITHIN
-from core.reading import BandReading, ColourReading, read_colour
+from core.reading import BandReading, ColourReading, read_colours
 from core.wheel import NEAR_NEUTRAL_CHROMA, complement, family_of, hue_of_wheel_deg, wheel_distance
 from core.words.toning import ToneDownParts
 
@@ -123,7 +123,7 @@ def tone_down_ladder(
         The band; marks the matching step.
     """
     shares = np.array([float(fraction) for fraction in FRACTIONS])
-    colours = [read_colour(Lab) for Lab in toned_Lab(box, base, toner, shares)]
+    colours = read_colours(toned_Lab(box, base, toner, shares))
     first = colours[0]
     matched, wanted_chroma, exact = None, None, False
     if target is not None:
