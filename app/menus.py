@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 import sample_scenes
+from app.files import StudyFiles
 from app.opening import Opener
 from app.settings import TEXT_SIZES, Preferences
 from core.i18n import translate
@@ -28,12 +29,17 @@ def make_action(
     return action
 
 
-def fill_study_menu(menu: QMenu, opener: Opener, quit_program: Callable[[], object]) -> None:
-    """Open, recent photos, sample skies, quit."""
-    open_keys = QKeySequence.StandardKey.Open
-    menu.addAction(
-        make_action(menu, translate("menu", "&Open a photo..."), opener.choose, open_keys)
-    )
+def fill_study_menu(
+    menu: QMenu,
+    opener: Opener,
+    files: StudyFiles,
+    ask_title: Callable[[], object],
+    quit_program: Callable[[], object],
+) -> QAction:
+    """New, open, save, quit; gives the action before which a page's own actions stand."""
+    keys = QKeySequence.StandardKey
+    menu.addAction(make_action(menu, translate("menu", "&New study"), files.new, keys.New))
+    menu.addAction(make_action(menu, translate("menu", "&Open..."), opener.choose, keys.Open))
     recent = menu.addMenu(translate("menu", "Open &recent"))
     menu.aboutToShow.connect(lambda: _list_recent(recent, opener))
     samples = menu.addMenu(translate("menu", "Sample &skies"))
@@ -41,8 +47,14 @@ def fill_study_menu(menu: QMenu, opener: Opener, quit_program: Callable[[], obje
         title = sample_scenes.title(name)
         samples.addAction(make_action(samples, title, partial(opener.open_sample, name)))
     menu.addSeparator()
-    quit_keys = QKeySequence.StandardKey.Quit
-    menu.addAction(make_action(menu, translate("menu", "&Quit"), quit_program, quit_keys))
+    menu.addAction(make_action(menu, translate("menu", "&Save"), files.save, keys.Save))
+    menu.addAction(
+        make_action(menu, translate("menu", "Save &as..."), files.save_as, "Ctrl+Shift+S")
+    )
+    menu.addAction(make_action(menu, translate("menu", "Re&name the study..."), ask_title))
+    mark = menu.addSeparator()
+    menu.addAction(make_action(menu, translate("menu", "&Quit"), quit_program, keys.Quit))
+    return mark
 
 
 def _list_recent(menu: QMenu, opener: Opener) -> None:

@@ -77,7 +77,7 @@ class Reader(QObject):
     photo_closed()
         There is no photo any more.
     photo_kept()
-        The photo's bytes are in the store, and the study names them.
+        The photo's bytes are in the store and the study names them, or they cannot be kept.
     sky_changed(veil: Pyramid | None)
         What counts as sky; None while nobody knows.
     rivals_changed(rivals: tuple[float, ...])
@@ -176,7 +176,7 @@ class Reader(QObject):
         data : bytes, optional
             The photo's bytes as they were given, where the store does not have them yet.
         """
-        for place in (self._keeping, self._proposing, self._careful):
+        for place in (self._opening, self._keeping, self._proposing, self._careful):
             place.cancel()
         self._rest.stop()
         self.opened, self._proposed, self.readings = opened, None, ()
@@ -244,7 +244,11 @@ class Reader(QObject):
             )
             self.photo_kept.emit()
 
-        self._keeping.run(work, done, self._notices.failed)
+        def failed(error: Exception) -> None:
+            self.photo_kept.emit()
+            self._notices.failed(error)
+
+        self._keeping.run(work, done, failed)
 
     def _propose(
         self, count: int | None, horizon: float | None, take: Callable[[_Proposed], None]

@@ -64,6 +64,13 @@ def config_folder() -> Path:
     return Path(platformdirs.user_config_dir("gradewash", appauthor=False))
 
 
+def data_folder() -> Path:
+    """The user's data folder, for unsaved work; it may not exist yet."""
+    import platformdirs  # deferred: start-up time
+
+    return Path(platformdirs.user_data_dir("gradewash", appauthor=False))
+
+
 def load_settings(path: Path) -> Settings:
     """The settings in `path`; defaults for what is missing or not understood."""
     found = read_json(path)

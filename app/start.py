@@ -32,4 +32,5 @@ def run_window(found: Future[FromFile], path: Path | None, sample: str | None) -
     window = Window()
     window.opener.open_early(found, path, sample)
     window.show()
+    window.files.look_for_unsaved()
     return app.exec()

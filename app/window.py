@@ -20,6 +20,8 @@ from app.checker import Checker
 from app.classview.room import ClassRoom
 from app.document import Document
 from app.errors import install_hook
+from app.files import StudyFiles
+from app.files_ask import ask_title
 from app.header import Header
 from app.help import fill_help_menu
 from app.menus import fill_look_menus, fill_study_menu, make_action
@@ -30,7 +32,7 @@ from app.pages.base import Menu, Page, Workspace
 from app.planner import Planner
 from app.reader import Reader
 from app.recent import Recent
-from app.settings import Preferences, config_folder, read_json, write_json
+from app.settings import Preferences, config_folder, data_folder, read_json, write_json
 from app.speech import Speech
 from app.tasks import cancel_all, wait_for_tasks
 from app.widgets.buttons import InkButton
@@ -38,6 +40,7 @@ from app.widgets.focus import FocusRing
 from app.widgets.notice import NoticeBar
 from core.i18n import translate
 from core.pictures import PictureStore
+from core.study import with_title
 
 _MENUS: tuple[Menu, ...] = ("study", "edit", "view", "help")
 
@@ -45,8 +48,8 @@ _MENUS: tuple[Menu, ...] = ("study", "edit", "view", "help")
 class Window(QMainWindow):
     """Header, notice bar and pages around one document."""
 
-    def __init__(self, folder: Path | None = None) -> None:
-        """`folder` keeps settings, recent files and the window's geometry."""
+    def __init__(self, folder: Path | None = None, data: Path | None = None) -> None:
+        """`folder` keeps settings, recent files and the window's geometry; `data` unsaved work."""
         super().__init__()
         self._folder = folder or config_folder()
         self.preferences = Preferences(self._folder, self)
@@ -55,23 +58,30 @@ class Window(QMainWindow):
         self.notices = Notices(self)
         self.pictures = PictureStore()
         self.reader = Reader(self.document, self.pictures, self.notices, self)
-        self.opener = Opener(self.reader, Recent(self._folder), self.notices, self)
+        recent = Recent(self._folder)
+        data = data or (self._folder / "data" if folder else data_folder())
+        self.files = StudyFiles(
+            self.document, self.reader, self.pictures, self.notices, recent, data, self
+        )
+        self.opener = Opener(self.files, recent, self.notices, self)
         self.planner = Planner(self.document, self.reader, self.notices, self)
         self.checker = Checker(self.document, self.reader, self.pictures, self.notices, self)
         self.speech = Speech(self)
         self.speech.look_soon()
         self.workspace = Workspace(
-            self.document,
-            self.reader,
-            self.preferences,
-            self.notices,
-            self.opener,
-            self.pictures,
-            self.planner,
-            self.checker,
-            self.speech,
+            document=self.document,
+            reader=self.reader,
+            preferences=self.preferences,
+            notices=self.notices,
+            opener=self.opener,
+            pictures=self.pictures,
+            files=self.files,
+            planner=self.planner,
+            checker=self.checker,
+            speech=self.speech,
         )
         self.class_room = ClassRoom(self.workspace, self)
+        self._may_close = False
         self._pages: dict[int, Page] = {}
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         install_hook(self.notices.problem)
@@ -91,6 +101,7 @@ class Window(QMainWindow):
         self.header.page_chosen.connect(self.show_page)
         self.document.study_changed.connect(lambda before, after: self._show_title())
         self.document.unsaved_changed.connect(lambda unsaved: self._show_title())
+        self.files.place_changed.connect(self._show_title)
         self.setAcceptDrops(True)
         self.setMinimumSize(960, 600)
         self.resize(1366, 768)
@@ -130,7 +141,11 @@ class Window(QMainWindow):
 
     def _fill_menus(self, undo: QAction, redo: QAction) -> None:
         edit, view = self.header.menu("edit"), self.header.menu("view")
-        fill_study_menu(self.header.menu("study"), self.opener, self.close)
+        self._marks = {
+            "study": fill_study_menu(
+                self.header.menu("study"), self.opener, self.files, self._ask_title, self.close
+            )
+        }
         paste_keys = QKeySequence.StandardKey.Paste
         paste = make_action(
             self, translate("menu", "&Paste a photo"), self.opener.paste, paste_keys
@@ -147,7 +162,7 @@ class Window(QMainWindow):
         button.setToolTip(translate("header", "One band at a time before the class (F5)"))
         button.clicked.connect(self.class_room.toggle)
         self.header.add_button(button)
-        self._marks = {"view": view.addSeparator()}
+        self._marks["view"] = view.addSeparator()
         fill_look_menus(view, self.preferences)
         fill_help_menu(self.header.menu("help"), self)
 
@@ -161,11 +176,31 @@ class Window(QMainWindow):
             for action in self._page_actions[name]:
                 menu.insertAction(mark, action)
 
+    def _ask_title(self) -> None:
+        """Ask what the study is called."""
+        study = self.document.study
+
+        def rename(title: str) -> None:
+            self.document.change(translate("undo", "rename study"), with_title(study, title))
+
+        ask_title(self, study.title, rename)
+
+    def _close_now(self) -> None:
+        """Close without asking: that has been done."""
+        self._may_close = True
+        self.close()
+
     def _show_title(self) -> None:
         title, unsaved = self.document.study.title, self.document.unsaved
-        self.header.show_title(title, unsaved)
+        shown, path = title, self.files.path
+        if self.files.read_only:
+            shown = translate("window", "{title}, read-only").format(title=title)
+        self.header.show_title(shown, unsaved)
+        if path is not None and path.stem != title:
+            shown = translate("window", "{title} ({file})").format(title=shown, file=path.name)
         name = translate("window", "Gradewash")
-        self.setWindowTitle(f"{title}[*] - {name}" if title else f"{name}[*]")
+        shown = shown.replace("[*]", "[ * ]")  # Qt's own mark
+        self.setWindowTitle(f"{shown}[*] - {name}" if shown else f"{name}[*]")
         self.setWindowModified(unsaved)
 
     # Qt
@@ -184,10 +219,15 @@ class Window(QMainWindow):
             event.acceptProposedAction()
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        if self.files.must_ask and not self._may_close:
+            event.ignore()
+            self.files.leaving(self._close_now)
+            return
         geometry = bytes(self.saveGeometry().toHex().data()).decode("ascii")
         write_json({"geometry": geometry}, self._folder / "window.json")
         cancel_all()
         wait_for_tasks()
+        self.files.finish()
         self._focus_ring.stop()
         super().closeEvent(event)
 

@@ -57,6 +57,11 @@ class PictureStore(Mapping[str, bytes]):
             self._bytes[digest] = data
         return Picture(name, digest)
 
+    def take_over(self, pictures: Mapping[str, bytes]) -> None:
+        """Keep bytes whose digests are known, as a study file gives them."""
+        with self._lock:
+            self._bytes.update(pictures)
+
     def keep_only(self, digests: Iterable[str]) -> None:
         """Drop what no study or undo step speaks of any more."""
         wanted = set(digests)

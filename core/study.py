@@ -62,6 +62,12 @@ class Study:
         return self.photo.name if self.photo else None
 
 
+def digests_of(study: Study) -> frozenset[str]:
+    """What the bytes of the study's pictures are known by, where they are kept."""
+    pictures = [study.photo, *(sheet.picture for sheet in study.sheets if sheet is not None)]
+    return frozenset(picture.digest for picture in pictures if picture and picture.digest)
+
+
 def study_of(photo: Picture, bands: Bands | None = None) -> Study:
     """A fresh study of one photo.
 
@@ -80,6 +86,12 @@ def study_of(photo: Picture, bands: Bands | None = None) -> Study:
     stem = PurePath(photo.name).stem
     title = " ".join(stem.replace("_", " ").split()) or photo.name
     return Study(title=title, photo=photo, bands=bands)
+
+
+def with_title(study: Study, title: str) -> Study:
+    """The study under another title; one of blanks alone changes nothing."""
+    title = " ".join(title.split())
+    return replace(study, title=title) if title else study
 
 
 def with_bands(study: Study, bands: Bands) -> Study:

@@ -57,7 +57,7 @@ class EdgeButton(QPushButton):
         if not self.text():
             return QSize(height, height)
         # Measured bold, so that a button does not jump when it is chosen.
-        width = QFontMetricsF(scale.font("control", CHOSEN)).horizontalAdvance(self.text())
+        width = QFontMetricsF(scale.font("control", CHOSEN)).horizontalAdvance(self._shown_text())
         width += 2 * scale.grow(_SIDE) + icon + (WITHIN if icon else 0)
         if self._note:
             note = QFontMetricsF(scale.font("note")).horizontalAdvance(self._note)
@@ -94,6 +94,10 @@ class EdgeButton(QPushButton):
         self._paint_face(painter, QRectF(self.rect()), ink)
         painter.end()
 
+    def _shown_text(self) -> str:
+        """The text without the mark of its key."""
+        return self.text().replace("&&", "\0").replace("&", "").replace("\0", "&")
+
     def _on_wall(self) -> bool:
         parent = self.parentWidget()
         while parent is not None:
@@ -112,7 +116,7 @@ class EdgeButton(QPushButton):
             paint_icon(painter, square, self._icon, ink)
             return
         face = scale.font("control", self._font_weight())
-        width = QFontMetricsF(face).horizontalAdvance(self.text())
+        width = QFontMetricsF(face).horizontalAdvance(self._shown_text())
         note_face = scale.font("note", SECOND)
         note = QFontMetricsF(note_face).horizontalAdvance(self._note) if self._note else 0.0
         total = width + (side + WITHIN if side else 0) + (note + 1.5 * WITHIN if note else 0)

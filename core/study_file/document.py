@@ -42,10 +42,8 @@ def study_to_bytes(study: Study, pictures: Mapping[str, bytes]) -> bytes:
 
     Raises
     ------
-    KeyError
-        A picture's bytes are not there.
     StudyFileError
-        The pictures are too large.
+        The pictures are too large, or the bytes of one are not there.
     """
     return pack(study_to_contents(study, pictures))
 
@@ -68,6 +66,14 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
     def keep(picture: Picture, stem: str) -> schema.Picture1:
         suffix = PurePath(picture.name).suffix.lower()
         member = stem + (suffix if picture_name_allowed(stem + suffix) else "")
+        if picture.digest not in pictures:
+            raise StudyFileError(
+                translate(
+                    "study file",
+                    "The picture {name} could not be kept, so the study cannot be saved with it; "
+                    "open a smaller copy of the picture.",
+                ).format(name=picture.name)
+            )
         members[member] = pictures[picture.digest]
         return schema.Picture1(picture.name, member)
 

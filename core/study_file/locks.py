@@ -19,7 +19,8 @@ class OpenLock:
         from filelock import FileLock  # deferred: start-up time
 
         folder.mkdir(parents=True, exist_ok=True)
-        self._lock = FileLock(folder / f"{key}.lock", blocking=False)
+        # Taken in a worker, let go by the window: the lock belongs to the program, not a thread.
+        self._lock = FileLock(folder / f"{key}.lock", blocking=False, thread_local=False)
 
     def take(self) -> bool:
         """Try to hold it; False when somebody else does."""

@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from core.errors import PhotoError, StudyFileError
 from core.i18n import translate
 from core.photo import Photo, open_photo
 from core.progress import Progress, ShouldStop, step
 from core.study_file.container import MOST_PICTURE, Contents
-from core.study_file.document import Opened, study_from_bytes, study_from_contents
 from core.study_file.save import Stamp, read_bytes, stamp_of
+
+if TYPE_CHECKING:
+    from core.study_file.document import Opened
 
 SUFFIX = ".gradewash"
 
@@ -54,6 +57,9 @@ def open_file(
         `should_stop` answered True.
     """
     if is_study(path):
+        # deferred: start-up time - most starts open a photo
+        from core.study_file.document import study_from_bytes
+
         data = read_bytes(path)
         step(0.1, progress, should_stop)
         opened = study_from_bytes(data)
@@ -74,6 +80,8 @@ def open_contents(
     contents: Contents, progress: Progress | None = None, should_stop: ShouldStop | None = None
 ) -> FromFile:
     """Open a study from its members, as unsaved work is kept; otherwise as `open_file`."""
+    from core.study_file.document import study_from_contents  # deferred: start-up time
+
     opened = study_from_contents(contents)
     return FromFile(photo_of(opened, progress, should_stop), None, opened)
 

@@ -18,7 +18,7 @@ from pathlib import Path
 from core.errors import StudyFileError
 from core.study_file.container import MOST_JSON, MOST_PICTURE, Contents, picture_name_allowed
 from core.study_file.locks import OpenLock
-from core.study_file.save import write_bytes
+from core.study_file.save import Stamp, write_bytes
 
 _STUDY = "study.json"
 _ABOUT = "about.json"
@@ -38,6 +38,8 @@ class Recovered:
     when : float
         Seconds since 1970 of its last change.
     contents : Contents
+    stamp : Stamp or None
+        What the file at `path` was when it was last read or written.
     """
 
     key: str
@@ -45,6 +47,7 @@ class Recovered:
     path: Path | None
     when: float
     contents: Contents
+    stamp: Stamp | None = None
 
 
 class Keeper:
@@ -63,7 +66,9 @@ class Keeper:
         self._lock = OpenLock(self._root, self.key)
         self._written: dict[str, str] = {}
 
-    def keep(self, contents: Contents, title: str, path: Path | None) -> None:
+    def keep(
+        self, contents: Contents, title: str, path: Path | None, stamp: Stamp | None = None
+    ) -> None:
         """Write the work as it is now.
 
         Raises
@@ -81,7 +86,11 @@ class Keeper:
             if self._written.get(name) != digest:
                 write_bytes(self._folder / _PICTURES / name, data)
                 self._written[name] = digest
-        about = {"title": title, "path": None if path is None else str(path)}
+        about = {
+            "title": title,
+            "path": None if path is None else str(path),
+            "stamp": None if stamp is None else [stamp.size, stamp.digest],
+        }
         write_bytes(self._folder / _ABOUT, json.dumps(about).encode())
         # Last, so that a folder with a study has its pictures too.
         write_bytes(self._folder / _STUDY, contents.json)
@@ -133,13 +142,19 @@ def _read(folder: Path) -> Recovered | None:
             for file in sorted((folder / _PICTURES).iterdir())
             if picture_name_allowed(file.name) and file.stat().st_size <= MOST_PICTURE
         }
-        title, path = str(about["title"]), about["path"]
-    except (OSError, ValueError, KeyError, TypeError):
+        title, path, kept = str(about["title"]), about["path"], about.get("stamp")
+        stamp = None if kept is None else Stamp(int(kept[0]), str(kept[1]))
+    except (OSError, ValueError, KeyError, TypeError, IndexError, AttributeError):
         return None
     if len(study) > MOST_JSON:
         return None
     return Recovered(
-        folder.name, title, None if path is None else Path(path), when, Contents(study, pictures)
+        folder.name,
+        title,
+        None if path is None else Path(path),
+        when,
+        Contents(study, pictures),
+        stamp,
     )
 
 

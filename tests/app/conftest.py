@@ -65,6 +65,7 @@ def window(qtbot, tmp_path: Path) -> Iterator[object]:
     with qtbot.waitExposed(window):
         window.show()
     yield window
+    window.document.mark_saved()  # or it would ask
     window.close()
 
 

@@ -9,9 +9,18 @@ import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import QApplication, QMenu
-from window_tools import HORIZON, LINES, draw_sky, open_and_wait, read_page, wait_until_still
+from window_tools import (
+    HORIZON,
+    LINES,
+    answer,
+    draw_sky,
+    open_and_wait,
+    read_page,
+    wait_until_still,
+)
 
 import app.errors
+import app.files_ask
 import sample_scenes
 from app.look import look
 from app.pages import PAGES
@@ -74,7 +83,10 @@ def test_a_second_photo_begins_anew(sky_window, qtbot, tmp_path) -> None:
     sky_window.document.change("split", split_band(sky_window.document.study, 0))
     assert sky_window.header.title == "test sky, unsaved"
     assert sky_window.isWindowModified()
-    open_and_wait(sky_window, draw_sky(tmp_path / "other.png", size=(200, 300)), qtbot)
+    sky_window.opener.open_path(draw_sky(tmp_path / "other.png", size=(200, 300)))
+    with qtbot.waitSignal(sky_window.reader.photo_changed):
+        answer(qtbot, "Don't save")
+    wait_until_still(sky_window, qtbot)
     assert sky_window.document.stack.count() == 0
     assert not sky_window.isWindowModified()
     assert sky_window.document.study.title == "other"
@@ -258,13 +270,11 @@ def test_help_says_the_keys(window, qtbot) -> None:
 
 def test_a_path_of_a_photo_is_returned_by_the_dialog(window, qtbot, tmp_path, monkeypatch) -> None:
     path = draw_sky(tmp_path / "chosen.png")
-    monkeypatch.setattr(
-        "app.opening.QFileDialog.getOpenFileName", lambda *arguments: (str(path), "")
-    )
+    monkeypatch.setattr(app.files_ask, "ask_open_path", lambda *arguments: path)
     window.opener.choose()
     wait_until_still(window, qtbot)
     assert window.document.study.photo_name == "chosen.png"
-    monkeypatch.setattr("app.opening.QFileDialog.getOpenFileName", lambda *arguments: ("", ""))
+    monkeypatch.setattr(app.files_ask, "ask_open_path", lambda *arguments: None)
     window.opener.choose()
     assert window.document.study.photo_name == "chosen.png"
     assert Path(window.opener.recent.paths()[0]) == path

@@ -6,6 +6,8 @@ from pathlib import Path
 
 import numpy as np
 from PIL import Image
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from app.pages.read import ReadPage
 from app.window import Window
@@ -41,6 +43,21 @@ def open_and_wait(window: Window, path: Path, qtbot) -> None:
     with qtbot.waitSignal(window.reader.photo_changed, timeout=20_000):
         window.opener.open_path(path)
     wait_until_still(window, qtbot)
+
+
+def button_of(text: str) -> QPushButton | None:
+    """The button of this text in the dialog that is open; None without such a dialog."""
+    dialog = QApplication.activeModalWidget()
+    buttons = dialog.findChildren(QPushButton) if dialog is not None else []
+    return next((one for one in buttons if one.text().replace("&", "") == text), None)
+
+
+def answer(qtbot, text: str) -> None:
+    """Wait for a dialog with this button, and press it by key."""
+    qtbot.waitUntil(lambda: button_of(text) is not None)
+    button = button_of(text)
+    button.setFocus()
+    qtbot.keyClick(button, Qt.Key.Key_Space)
 
 
 def read_page(window: Window) -> ReadPage:

@@ -1,0 +1,110 @@
+"""What is asked about files: where to save, what to do with unsaved work, whose version counts.
+
+Every question is one function, so that a test can answer in its place.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+from app.widgets.ask_line import AskLine
+from app.widgets.question import Answer, Question
+from core.i18n import translate
+from core.study_file.opening import SUFFIX
+
+Act = Callable[[], object]
+
+PHOTO_PATTERNS = "*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif *.avif *.gif *.bmp *.mpo"
+
+
+def ask_open_path(parent: QWidget, folder: Path) -> Path | None:
+    """A study or a photo to open; None when the user thinks better of it."""
+    studies, photos = translate("files", "Studies"), translate("files", "Photos")
+    both = translate("files", "Studies and photos")
+    path, _ = QFileDialog.getOpenFileName(
+        parent,
+        translate("files", "Open a study or a photo"),
+        str(folder),
+        # By content, not by name: any file may be tried.
+        f"{both} (*{SUFFIX} {PHOTO_PATTERNS});;{studies} (*{SUFFIX});;"
+        f"{photos} ({PHOTO_PATTERNS});;" + translate("files", "All files") + " (*)",
+    )
+    return Path(path) if path else None
+
+
+def ask_save_path(parent: QWidget, suggestion: Path) -> Path | None:
+    """Where to save; the dialog itself asks before it gives a file that is there already."""
+    dialog = QFileDialog(parent, translate("files", "Save the study"))
+    dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+    dialog.setDefaultSuffix(SUFFIX.removeprefix("."))
+    dialog.setNameFilter(translate("files", "Studies") + f" (*{SUFFIX})")
+    dialog.setDirectory(str(suggestion.parent))
+    dialog.selectFile(suggestion.name)
+    chosen = dialog.selectedFiles() if dialog.exec() else []
+    dialog.deleteLater()
+    return Path(chosen[0]) if chosen else None
+
+
+def file_name_for(title: str) -> str:
+    """A file's name made of a title: what no disk minds."""
+    name = re.sub(r"[^\w .,()+-]", " ", title).strip(" .")
+    name = " ".join(name.split())[:80].rstrip(" .")
+    return (name or translate("files", "study")) + SUFFIX
+
+
+def ask_unsaved(parent: QWidget, title: str, save: Act, discard: Act) -> None:
+    """Before unsaved work would be lost."""
+    _ask(
+        parent,
+        translate("files", "Save your changes first?"),
+        translate("files", "{title} has changes that are not saved yet.").format(title=title),
+        Answer(translate("files", "&Save"), save),
+        Answer(translate("files", "&Don't save"), discard),
+        Answer(translate("files", "Cancel")),
+    )
+
+
+def ask_changed_on_disk(parent: QWidget, name: str, overwrite: Act, elsewhere: Act) -> None:
+    """Before somebody else's version would be lost."""
+    _ask(
+        parent,
+        translate("files", "This file was changed by somebody else."),
+        translate(
+            "files",
+            "{name} is no longer as you opened it. Save yours under another name to keep both "
+            "versions, or put yours in its place.",
+        ).format(name=name),
+        Answer(translate("files", "Save &as..."), elsewhere),
+        Answer(translate("files", "&Put mine in its place"), overwrite),
+        Answer(translate("files", "Cancel")),
+    )
+
+
+def ask_open_elsewhere(parent: QWidget, name: str, read_only: Act, copy: Act) -> None:
+    """When another window has the study open."""
+    _ask(
+        parent,
+        translate("files", "This study is open in another window."),
+        translate(
+            "files",
+            "{name} can be open for changes only once. Look at it here without saving, or go on "
+            "with a copy that you save under its own name.",
+        ).format(name=name),
+        Answer(translate("files", "Open &read-only"), read_only),
+        Answer(translate("files", "Open a &copy"), copy),
+        Answer(translate("files", "Cancel")),
+    )
+
+
+def _ask(parent: QWidget, line: str, sentence: str, *answers: Answer) -> None:
+    Question(parent, line, sentence, answers).open()
+
+
+def ask_title(parent: QWidget, title: str, rename: Callable[[str], object]) -> None:
+    """What the study is called, on the screen and on its cards."""
+    label, button = translate("files", "Title of the study"), translate("files", "Rename")
+    AskLine(parent, label, title, button, rename).open()
