@@ -23,6 +23,10 @@ class SheetError(GradewashError):
     """A practice sheet could not be checked."""
 
 
+class CardError(GradewashError):
+    """A card cannot be printed of this study."""
+
+
 class UsageError(GradewashError):
     """What was asked for on the command line does not fit together."""
 

@@ -1,0 +1,1 @@
+"""Printed cards: laid out in millimetres, drawn by the screen's painters, written as PDF."""
