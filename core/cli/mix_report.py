@@ -10,6 +10,7 @@ from core.paint.meeting import Meeting
 from core.paint.names import box_name
 from core.paint.planned import BandMix, MixPlan, PlannedMix
 from core.paint.tone_down import Ladder
+from core.paint.toners import compare_toners
 from core.paint.words_mix import (
     alternative_text,
     closest_text,
@@ -35,6 +36,7 @@ from core.paint.words_plan import (
     water_text,
     wet_text,
 )
+from core.paint.words_tone import toners_text
 from core.reading import read_colour
 from core.wording import Wording
 from core.words import band_sentence
@@ -134,7 +136,7 @@ def _meeting(upper: str, lower: str, meeting: Meeting) -> dict[str, Any]:
 def plan_in_words(report: Report, plan: MixPlan) -> str:
     """The plan as plain text, to be read or printed."""
     lines = [
-        translate("command line", "{name}, mixed from the {box}.").format(
+        translate("command line", "{name}. Box: {box}.").format(
             name=report.photo.name, box=box_name(plan.box)
         ),
         *report.notices,
@@ -193,4 +195,5 @@ def _band_lines(plan: MixPlan, band: BandMix, chosen: PlannedMix) -> list[str]:
     lines += [alternative_text(box, chosen, item) for item in band.alternatives]
     if band.tone_down is not None:
         lines.append(ladder_text(box, band.tone_down, band.letter))
+        lines.append(toners_text(box, compare_toners(box, band.tone_down)))
     return ["  " + line for line in lines if line]

@@ -16,7 +16,7 @@ from core.paint.catalogue import Paint
 from core.paint.classroom import Built, classroom_mixes_kept, measured_keys
 from core.paint.closest import closest_mixes
 from core.paint.describe import describe, describe_built, oddities
-from core.paint.measured import measured_paints, paper_Lab
+from core.paint.measured import FULL_LOAD_ML, measured_paints, paper_Lab
 from core.paint.mix import Mix, bare_paper, make_mix
 from core.paint.options import BandChoice
 from core.paint.planned import Alternative, BandMix, PlannedMix, Reach, Reason
@@ -295,6 +295,8 @@ def _reach(closest: PlannedMix, target: ColourReading) -> Reach:
         return "too light"
     if short.chroma < -0.7:
         return "too intense"
-    if short.value > 0.4:
+    if short.value > 0.4 and closest.mix.load_ml >= FULL_LOAD_ML * 0.9:
         return "too dark"
+    if short.chroma > 1:
+        return "too dull"
     return "out of reach"

@@ -19,7 +19,7 @@ from core.reading import ColourReading
 
 Kind = Literal["classroom", "closest", "by hand", "paper"]
 
-Reach = Literal["reached", "too intense", "too light", "too dark", "out of reach"]
+Reach = Literal["reached", "too intense", "too light", "too dark", "too dull", "out of reach"]
 """Whether the box reaches a band, or in what the band goes beyond every mix."""
 
 ReasonCode = Literal[

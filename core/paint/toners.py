@@ -11,7 +11,7 @@ from core.paint.box import Box
 from core.paint.hues import turn
 from core.paint.mix import Mix, make_mix
 from core.paint.roles import offsets
-from core.paint.tone_down import toned_Lab
+from core.paint.tone_down import Ladder, toned_Lab
 
 TONER_WITHIN_DEG = 75.0
 COMPARED_AT_ML = 0.01
@@ -128,6 +128,38 @@ def _behind_deg(tried: TonerTried) -> float:
         + STRONG_COUNTS_AS_DEG * tried.touchy
         + NEVER_COUNTS_AS_DEG * never
     )
+
+
+GREENS_TONE = ("green", "blue-green", "yellow-green")
+
+
+def compare_toners(box: Box, ladder: Ladder) -> tuple[TonerTried, ...]:
+    """The ladder's toner, the true complement mixed for it, and the box's green, side by side.
+
+    Parameters
+    ----------
+    box : Box
+    ladder : Ladder
+
+    Returns
+    -------
+    tuple of TonerTried
+        The ladder's toner first; then, where the complement is a green or beside it, the true
+        complement if it takes two paints, and a green of the box. One entry when there is
+        nothing to compare.
+    """
+    candidates = [dict(ladder.toner)]
+    if ladder.complement in GREENS_TONE:
+        true = true_complement(box, ladder.base)
+        if true is not None and len(true) > 1 and not set(true) & set(ladder.base.keys):
+            candidates.append(true)
+        candidates += [
+            {paint.key: 1}
+            for paint in box.paints
+            if paint.group == "green" and paint.key not in ladder.base.keys
+        ][:1]
+    different = {frozenset(toner.items()): toner for toner in candidates}
+    return tuple(try_toners(box, ladder.base, list(different.values())))
 
 
 def true_complement(box: Box, base: Mix) -> dict[str, int] | None:

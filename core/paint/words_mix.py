@@ -266,5 +266,8 @@ def reach_text(reach: Reach) -> str:
         "too dark": translate(
             "mix", "Darker than any mix here: the nearest is shown. Lay it twice, dry between."
         ),
+        "too dull": translate(
+            "mix", "Duller than this box can reach: it has nothing to tone it down with."
+        ),
         "out of reach": translate("mix", "This box does not reach it: the nearest is shown."),
     }[reach]

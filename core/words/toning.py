@@ -151,9 +151,7 @@ def _from_the_box(opposite: str, parts: ToneDownParts | None) -> str:
 
 def _measured(parts: ToneDownParts) -> str:
     if parts.parts == 1:
-        return translate("words", "From your box: 1 part {paint} to {to_parts} of the mix.").format(
-            paint=parts.paint, to_parts=parts.to_parts
-        )
-    return translate(
-        "words", "From your box: {parts} parts {paint} to {to_parts} of the mix."
-    ).format(parts=parts.parts, paint=parts.paint, to_parts=parts.to_parts)
+        text = translate("words", "From your box: about 1 part {paint} in {whole}.")
+    else:
+        text = translate("words", "From your box: about {parts} parts {paint} in {whole}.")
+    return text.format(parts=parts.parts, paint=parts.paint, whole=parts.parts + parts.to_parts)

@@ -177,10 +177,10 @@ def test_near_neutrals_have_advice_of_their_own(text, start):
 
 def test_measured_parts_take_the_place_of_the_likely_box():
     one = tone_down_sentence(band("#87ceeb"), PLAIN, ToneDownParts("burnt sienna", 1, 8))
-    assert one.endswith("From your box: 1 part burnt sienna to 8 of the mix.")
+    assert one.endswith("From your box: about 1 part burnt sienna in 9.")
     assert "in the box" not in one
     two = tone_down_sentence(band("#87ceeb"), PLAIN, ToneDownParts("burnt sienna", 2, 9))
-    assert two.endswith("From your box: 2 parts burnt sienna to 9 of the mix.")
+    assert two.endswith("From your box: about 2 parts burnt sienna in 11.")
 
 
 def all_texts():

@@ -100,7 +100,7 @@ def test_colours_of_spectra_agree_with_colour_science(samples, keys, wanted):
     spectrum = colour.SpectralDistribution(R, np.arange(380, 781, 10))
     observer = colour.MSDS_CMFS["CIE 1931 2 Degree Standard Observer"]
     daylight = colour.SDS_ILLUMINANTS["D65"].copy().align(observer.shape)
-    # Nothing below 380 nm was measured: E308 counts it to the end bands, and colour-science says so.
+    # Nothing below 380 nm was measured: E308 counts it to the end bands; colour-science says so.
     with colour.utilities.suppress_warnings(colour_runtime_warnings=True):
         XYZ = colour.sd_to_XYZ(spectrum, observer, daylight, method="ASTM E308")
     white = colour.CCS_ILLUMINANTS["CIE 1931 2 Degree Standard Observer"]["D65"]
