@@ -199,7 +199,8 @@ class Checker(QObject):
             self.checks_changed.emit()
 
     def _forget_photo(self) -> None:
-        if any([self._forget(index) for index in range(SHEETS)]):
+        forgotten = [self._forget(index) for index in range(SHEETS)]
+        if any(forgotten):
             self.checks_changed.emit()
 
     def _forget(self, index: int) -> bool:

@@ -1,0 +1,160 @@
+"""The board as a widget: the sky and two sheets side by side, a title with buttons over each."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
+
+from app.look import look
+from app.look.space import PHOTO_CLEAR
+from app.paint.sheet_board import paint_board
+from app.paint.sheet_shape import BoardShape, BoardView, PictureOnBoard, board_shape
+from app.sheets.place import SheetPlace
+from app.sheets.title import SheetTitle
+from app.sheets.views import board_text
+from core.i18n import translate
+
+_TITLES = 46
+_HEIGHT_SHARE = 0.5
+_LEAST_HEIGHT = 150
+
+
+class SheetBoard(QWidget):
+    """Shows a `BoardView`; titles and empty places are widgets over it.
+
+    Signals
+    -------
+    band_chosen(band: int)
+        Somebody pressed a band in one of the pictures.
+    corners_asked(index: int)
+        A sheet was pressed twice.
+    """
+
+    band_chosen = Signal(int)
+    corners_asked = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("ground", "wall")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        empty = PictureOnBoard()
+        self._view = BoardView(empty, (empty, empty), (), (), 1.5, board_text(look()))
+        self._most = 400
+        self.sky_title = QLabel(translate("sheets page", "Reference sky"), self)
+        self.sky_title.setProperty("role", "line")
+        self.sky_title.setProperty("on", "wall")
+        self.titles = (SheetTitle(0, self), SheetTitle(1, self))
+        self.places = (SheetPlace(0, self), SheetPlace(1, self))
+
+    def set_view(self, view: BoardView) -> None:
+        """Show another board."""
+        self._view = view
+        self._arrange()
+        self.update()
+
+    def set_room(self, height: int) -> None:
+        """How high the page is; the pictures take a share of it."""
+        self._most = max(round(_HEIGHT_SHARE * height), _LEAST_HEIGHT)
+        self._arrange()
+
+    @property
+    def view(self) -> BoardView:
+        """What is shown."""
+        return self._view
+
+    @property
+    def shape(self) -> BoardShape:
+        """Where the pictures lie, in this widget."""
+        top = look().type.grow(_TITLES)
+        area = QRectF(0, top, self.width(), max(self._most - top - PHOTO_CLEAR, 60))
+        return board_shape(area, self._view.aspect, self._view.text)
+
+    def place_at(self, x: float, y: float) -> int | None:
+        """Which sheet's column a point lies in; None over the sky."""
+        shape = self.shape
+        for index in (1, 0):
+            if x >= shape.pictures[index + 1].left() - shape.gap / 2:
+                return index
+        return None
+
+    def sizeHint(self) -> QSize:
+        return QSize(960, self.height())
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "places"):
+            self._arrange()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._arrange()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        band = self._band_at(event.position().x(), event.position().y())
+        if band is not None and event.button() == Qt.MouseButton.LeftButton:
+            self.band_chosen.emit(band)
+        else:
+            super().mousePressEvent(event)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        shape = self.shape
+        for index in (0, 1):
+            shown = self._view.sheets[index].picture is not None
+            if shown and shape.pictures[index + 1].contains(event.position()):
+                self.corners_asked.emit(index)
+                return
+        super().mouseDoubleClickEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        shape = self.shape
+        first = shape.pictures[0]
+        area = QRectF(0, first.top(), self.width(), first.height())
+        paint_board(painter, area, self._view)
+        painter.end()
+
+    def _band_at(self, x: float, y: float) -> int | None:
+        for number, place in enumerate(self.shape.pictures):
+            if number == 0:
+                place = place.adjusted(-place.left(), 0, 0, 0)  # its letters too
+            if place.contains(x, y) and self._view.letters:
+                edges = self._view.edges
+                if number and self._view.sheets[number - 1].lines:
+                    lines = self._view.sheets[number - 1].lines
+                    wanted = self._view.lines
+                    edges = (
+                        0.0,
+                        *(
+                            should if line.at is None else line.at
+                            for line, should in zip(lines, wanted, strict=True)
+                        ),
+                        1.0,
+                    )
+                share = (y - place.top()) / place.height()
+                return max(0, sum(1 for edge in edges[1:-1] if edge <= share))
+        return None
+
+    def _arrange(self) -> None:
+        shape = self.shape
+        titles = look().type.grow(_TITLES)
+        sky = shape.pictures[0]
+        self.sky_title.setGeometry(round(sky.left()), 0, round(sky.width()), titles)
+        for index, (title, place) in enumerate(zip(self.titles, self.places, strict=True)):
+            area = shape.pictures[index + 1]
+            column = self.column(index)
+            title.setGeometry(round(area.left()), 0, column.right() - round(area.left()), titles)
+            wide = QRectF(area)
+            wide.setRight(max(area.right(), column.right()))
+            place.setGeometry(wide.toAlignedRect())
+        height = round(sky.bottom()) + PHOTO_CLEAR
+        if height != self.height() or self.minimumHeight() != height:
+            self.setFixedHeight(height)
+
+    def column(self, index: int) -> QRect:
+        """The whole column of a sheet, as wide as its picture may be."""
+        shape = self.shape
+        left = shape.pictures[index + 1].left()
+        pitch = shape.pictures[1].left() - shape.pictures[0].left()
+        return QRect(round(left), 0, round(pitch - shape.gap), self.height())

@@ -1,0 +1,166 @@
+"""The findings of a sheet: what is right, what to try, the light it was seen in, the scores."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from app.look import look
+from app.look.space import GROUP, INSIDE, WITHIN
+from app.sheets.change import ChangeLine, ChangeTable
+from app.sheets.lock import LockField
+from app.sheets.scores import ScoreCell, ScoresStrip
+from app.sheets.sentences import Sentence, Sentences
+from app.widgets.buttons import EdgeButton
+from app.widgets.segmented import SegmentedControl
+from core.i18n import translate
+
+CHANGE = "change"
+
+
+@dataclass(frozen=True)
+class FindingsView:
+    """What the panel shows.
+
+    Attributes
+    ----------
+    tabs : tuple of str
+        Keys of what can be chosen: "0", "1", "change"; fewer than two need no choice.
+    chosen : str
+    sentences : tuple of Sentence
+    missing : tuple of str or None
+        Own scores that keep it closed; None where it is open.
+    index : int
+        The sheet a lock speaks of.
+    scores : tuple of ScoreCell
+    lines : tuple of ChangeLine
+    early : bool
+        Shown by the teacher before the student's own scores are in.
+    """
+
+    tabs: tuple[str, ...] = ()
+    chosen: str = "0"
+    sentences: tuple[Sentence, ...] = ()
+    missing: tuple[str, ...] | None = None
+    index: int = 0
+    scores: tuple[ScoreCell, ...] = ()
+    lines: tuple[ChangeLine, ...] = ()
+    early: bool = False
+
+
+class FindingsPanel(QWidget):
+    """Shows a `FindingsView`.
+
+    Signals
+    -------
+    chosen(key: str)
+        "0", "1" or "change".
+    show_asked(), hide_asked()
+        The teacher opens or closes what waits for own scores.
+    """
+
+    chosen = Signal(str)
+    show_asked = Signal()
+    hide_asked = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("ground", "paper")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self._view = FindingsView()
+        self._heading = QLabel(self)
+        self._heading.setProperty("role", "line")
+        self.tabs = SegmentedControl(
+            [
+                ("0", translate("sheets page", "Sheet 1")),
+                ("1", translate("sheets page", "Sheet 2")),
+                (CHANGE, translate("sheets page", "Change")),
+            ],
+            translate("sheets page", "Findings of"),
+            self,
+        )
+        self.tabs.chosen.connect(self.chosen)
+        self.sentences = Sentences(self)
+        self.table = ChangeTable(self)
+        self.lock = LockField(self)
+        self.lock.show_asked.connect(self.show_asked)
+        self.scores = ScoresStrip(self)
+        self._note = QLabel(translate("sheets page", "Measured, as a second opinion"), self)
+        self._note.setProperty("role", "note")
+        self._early = QWidget(self)
+        early = QHBoxLayout(self._early)
+        early.setContentsMargins(0, 0, 0, 0)
+        words = QLabel(
+            translate("sheets page", "Shown before the student's own scores."), self._early
+        )
+        words.setProperty("role", "second")
+        words.setWordWrap(True)
+        self.hide_button = EdgeButton(translate("sheets page", "Hide it"), parent=self._early)
+        self.hide_button.clicked.connect(self.hide_asked)
+        early.addWidget(words, 1)
+        early.addWidget(self.hide_button)
+        head = QHBoxLayout()
+        head.setSpacing(WITHIN)
+        head.addWidget(self._heading)
+        head.addStretch(1)
+        head.addWidget(self.tabs)
+        self._column = QVBoxLayout(self)
+        self._column.setSpacing(GROUP)
+        self._column.addLayout(head)
+        self._column.addWidget(self.lock)
+        self._column.addWidget(self.sentences, 1)
+        self._column.addWidget(self.table)
+        self._column.addStretch(0)
+        foot = QVBoxLayout()
+        foot.setSpacing(4)
+        foot.addWidget(self._note)
+        foot.addWidget(self.scores)
+        self._column.addLayout(foot)
+        self._column.addWidget(self._early)
+        self._pad()
+
+    def set_view(self, view: FindingsView) -> None:
+        """Show something else."""
+        self._view = view
+        several = len(view.tabs) > 1
+        self.tabs.setVisible(several)
+        if view.chosen in ("0", "1", CHANGE):
+            self.tabs.set_chosen(view.chosen)
+        self._heading.setText(
+            translate("sheets page", "Findings")
+            if several
+            else translate("sheets page", "Findings, sheet {number}").format(number=view.index + 1)
+        )
+        closed = view.missing is not None
+        self.lock.setVisible(closed)
+        if view.missing is not None:
+            self.lock.set_missing(view.index, view.missing)
+        self.sentences.setVisible(bool(view.sentences) and not closed)
+        self.sentences.set_items(view.sentences)
+        self.table.setVisible(bool(view.lines) and not closed)
+        self.table.set_lines(view.lines)
+        scored = bool(view.scores) and not closed
+        self.scores.setVisible(scored)
+        self._note.setVisible(scored)
+        self.scores.set_cells(view.scores)
+        self._early.setVisible(view.early and not closed)
+        stretch = 0 if self.sentences.isVisibleTo(self) and not view.lines else 1
+        self._column.setStretch(2, 1 - stretch)
+        self._column.setStretch(4, stretch)
+
+    @property
+    def view(self) -> FindingsView:
+        """What is shown."""
+        return self._view
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_column"):
+            self._pad()
+
+    def _pad(self) -> None:
+        top = look().type.grow(10)
+        self._column.setContentsMargins(INSIDE, top, INSIDE, GROUP)

@@ -1,0 +1,106 @@
+"""The place of a sheet that cannot be shown: none yet, being checked, or failed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from app.look.space import INSIDE, WITHIN
+from app.widgets.buttons import EdgeButton, InkButton
+
+
+@dataclass(frozen=True)
+class PlaceView:
+    """What stands in the place.
+
+    Attributes
+    ----------
+    line, sentence : str
+    buttons : tuple of (key, text)
+        What can be done; the first is filled with ink when `ink` says so.
+    ink : bool
+    """
+
+    line: str = ""
+    sentence: str = ""
+    buttons: tuple[tuple[str, str], ...] = ()
+    ink: bool = False
+
+
+class SheetPlace(QWidget):
+    """Words and buttons where a sheet will be.
+
+    Signals
+    -------
+    asked(index: int, key: str)
+        A button was pressed.
+    """
+
+    asked = Signal(int, str)
+
+    def __init__(self, index: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._index = index
+        self._view: PlaceView | None = None
+        self._line = QLabel(self)
+        self._line.setProperty("role", "line")
+        self._sentence = QLabel(self)
+        self._sentence.setProperty("role", "strong")
+        for label in (self._line, self._sentence):
+            label.setProperty("on", "wall")
+            label.setWordWrap(True)
+        self._buttons = QHBoxLayout()
+        self._buttons.setSpacing(WITHIN)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(INSIDE, WITHIN, INSIDE, WITHIN)
+        column.setSpacing(WITHIN)
+        column.addStretch()
+        column.addWidget(self._line)
+        column.addWidget(self._sentence)
+        column.addSpacing(4)
+        column.addLayout(self._buttons)
+        column.addStretch()
+        self.hide()
+
+    @property
+    def view(self) -> PlaceView | None:
+        """What is said; None while the sheet itself is shown."""
+        return self._view
+
+    def set_view(self, view: PlaceView | None) -> None:
+        """Say something else; None where the sheet itself is shown."""
+        if view == self._view:
+            return
+        self._view = view
+        self.setVisible(view is not None)
+        if view is None:
+            return
+        self._line.setText(view.line)
+        self._sentence.setText(view.sentence)
+        self._line.setVisible(bool(view.line))
+        self._sentence.setVisible(bool(view.sentence))
+        self._fill(view)
+
+    def button(self, key: str) -> EdgeButton | None:
+        """A button by its key."""
+        for number in range(self._buttons.count()):
+            widget = self._buttons.itemAt(number).widget()
+            if isinstance(widget, EdgeButton) and widget.property("key") == key:
+                return widget
+        return None
+
+    def _fill(self, view: PlaceView) -> None:
+        while self._buttons.count():
+            widget = self._buttons.takeAt(0).widget()
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        for number, (key, text) in enumerate(view.buttons):
+            ink = view.ink and number == 0
+            button = InkButton(text, "sheet", self) if ink else EdgeButton(text, parent=self)
+            button.setProperty("key", key)
+            button.clicked.connect(lambda _checked=False, key=key: self.asked.emit(self._index, key))
+            self._buttons.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
+        self._buttons.addStretch()
