@@ -1,93 +1,99 @@
-"""The Help menu: the keys, and what this program is."""
+"""The Help menu: the guide, and the box about the program."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
+from importlib.metadata import PackageNotFoundError, version
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import (
-    QDialog,
-    QDialogButtonBox,
-    QFormLayout,
-    QLabel,
-    QMenu,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QMenu, QVBoxLayout, QWidget
 
+from app.look.space import GROUP, INSIDE
 from app.menus import make_action
+from app.settings import Preferences
+from app.widgets.buttons import EdgeButton, InkButton
 from core.i18n import translate
 
-
-def fill_help_menu(menu: QMenu, window: QWidget) -> None:
-    """The keys and the box about the program."""
-    menu.addAction(make_action(menu, translate("menu", "&Keys..."), partial(show_keys, window)))
-    menu.addAction(
-        make_action(menu, translate("menu", "&About Gradewash..."), partial(show_about, window))
-    )
+if TYPE_CHECKING:
+    from app.guide.window import GuideWindow
 
 
-def keys() -> tuple[tuple[str, str], ...]:
-    """Each key with what it does."""
-    return (
-        (translate("keys", "Tab"), translate("keys", "Go to the next line or control")),
-        (translate("keys", "Up, Down"), translate("keys", "Move the line by 0.2 %")),
-        (translate("keys", "Shift+Up, Shift+Down"), translate("keys", "Move the line by 2 %")),
-        (translate("keys", "Insert"), translate("keys", "Split the chosen band")),
-        (translate("keys", "Delete"), translate("keys", "Remove the line")),
-        (translate("keys", "Double click"), translate("keys", "Add a line there")),
-        (translate("keys", "Escape"), translate("keys", "Put back a line while dragging it")),
-        (translate("keys", "Mouse wheel"), translate("keys", "Zoom the photo")),
-        (translate("keys", "Middle button"), translate("keys", "Push the zoomed photo")),
-        (translate("keys", "Ctrl+0"), translate("keys", "Show the whole photo")),
-    )
+class Help(QObject):
+    """Opens the guide, made when it is first wanted, and fills the Help menu."""
+
+    def __init__(self, menu: QMenu, preferences: Preferences, window: QWidget) -> None:
+        super().__init__(window)
+        self._window = window
+        self._preferences = preferences
+        self.guide: GuideWindow | None = None
+        for text, key, keys in (
+            (translate("menu", "&Guide"), "job", QKeySequence.StandardKey.HelpContents),
+            (translate("menu", "&Words of the trade"), "glossary", None),
+            (translate("menu", "&Keys"), "keys", None),
+            (translate("menu", "Where the &numbers come from"), "numbers", None),
+        ):
+            menu.addAction(make_action(window, text, partial(self.show_chapter, key), keys))
+        menu.addSeparator()
+        about = partial(show_about, window, partial(self.show_chapter, "licences"))
+        menu.addAction(make_action(window, translate("menu", "&About Gradewash..."), about))
+
+    def show_chapter(self, key: str) -> None:
+        """Open the guide at a chapter; see `app.guide.chapters`."""
+        from app.guide.window import GuideWindow  # deferred: start-up time
+
+        if self.guide is None:
+            self.guide = GuideWindow(self._preferences.settings.wording, self._window)
+            self.guide.closed.connect(self._forget)
+        self.guide.open_at(key)
+
+    def _forget(self) -> None:
+        self.guide = None
 
 
-def show_keys(parent: QWidget) -> None:
-    """The keys in a small window."""
-    dialog = _dialog(parent, translate("help", "Keys"))
-    form = QFormLayout()
-    form.setHorizontalSpacing(24)
-    form.setVerticalSpacing(8)
-    for key, meaning in keys():
-        name = QLabel(key)
-        name.setProperty("role", "label")
-        form.addRow(name, QLabel(meaning))
-    _finish(dialog, form)
+def program_version() -> str:
+    """The version that is installed; empty when the program runs without being installed."""
+    try:
+        return version("gradewash")
+    except PackageNotFoundError:
+        return ""
 
 
-def show_about(parent: QWidget) -> None:
+def show_about(parent: QWidget, show_licences: Callable[[], None]) -> QDialog:
     """What this program is, and whose work it stands on."""
-    dialog = _dialog(parent, translate("help", "About Gradewash"))
+    dialog = QDialog(parent)
+    dialog.setWindowTitle(translate("help", "About Gradewash"))
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    name = QLabel(translate("help", "Gradewash {version}").format(version=program_version()))
+    name.setProperty("role", "heading")
     text = QLabel(
         translate(
             "help",
-            "Gradewash reads a photo of a sky in bands and says each band's hue, value and "
-            "intensity.\n\nFree software under the MIT licence. The typeface is Atkinson "
-            "Hyperlegible Next, SIL Open Font License 1.1.",
+            "Reads a sky photo in bands, plans the watercolour mixes, and checks the painted "
+            "sheets. It informs the eye; it does not replace it.\n\nFree software under the MIT "
+            "licence. Nothing leaves your computer.",
         )
     )
     text.setWordWrap(True)
-    text.setMinimumWidth(420)
-    column = QVBoxLayout()
-    column.addWidget(text)
-    _finish(dialog, column)
-
-
-def _dialog(parent: QWidget, title: str) -> QDialog:
-    dialog = QDialog(parent)
-    dialog.setWindowTitle(title)
-    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-    return dialog
-
-
-def _finish(dialog: QDialog, content: QFormLayout | QVBoxLayout) -> None:
+    text.setMinimumWidth(460)
+    licences = EdgeButton(translate("help", "Licences"), "", dialog)
+    licences.clicked.connect(lambda: show_licences())
+    licences.clicked.connect(dialog.accept)
+    close = InkButton(translate("help", "Close"), "", dialog)
+    close.clicked.connect(dialog.accept)
+    buttons = QHBoxLayout()
+    buttons.setSpacing(GROUP)
+    buttons.addWidget(licences)
+    buttons.addStretch(1)
+    buttons.addWidget(close)
     column = QVBoxLayout(dialog)
-    column.setContentsMargins(24, 24, 24, 24)
-    column.setSpacing(20)
-    column.addLayout(content)
-    buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
-    buttons.button(QDialogButtonBox.StandardButton.Close).setText(translate("help", "Close"))
-    buttons.rejected.connect(dialog.reject)
-    column.addWidget(buttons)
+    column.setContentsMargins(INSIDE, INSIDE, INSIDE, INSIDE)
+    column.setSpacing(GROUP)
+    for part in (name, text):
+        column.addWidget(part)
+    column.addLayout(buttons)
+    close.setFocus()
     dialog.open()
+    return dialog

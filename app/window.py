@@ -23,7 +23,7 @@ from app.errors import install_hook
 from app.files import StudyFiles
 from app.files_ask import ask_title
 from app.header import Header
-from app.help import fill_help_menu
+from app.help import Help
 from app.menus import fill_look_menus, fill_study_menu, make_action
 from app.notices import NoticeDesk, Notices
 from app.opening import Opener, can_open
@@ -164,7 +164,7 @@ class Window(QMainWindow):
         self.header.add_button(button)
         self._marks["view"] = view.addSeparator()
         fill_look_menus(view, self.preferences)
-        fill_help_menu(self.header.menu("help"), self)
+        self.help = Help(self.header.menu("help"), self.preferences, self)
 
     def _show_page_actions(self, page: Page) -> None:
         for name in _MENUS:

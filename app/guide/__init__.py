@@ -1,0 +1,1 @@
+"""The guide that F1 opens: what each page does, the trade's words, the keys, and the sources."""

@@ -1,0 +1,269 @@
+"""The chapters on the work itself, from the photo to the second sheet."""
+
+from __future__ import annotations
+
+from app.guide.blocks import Chapter, Figure, Heading, Points, Steps, Text
+from app.guide.reference import cautions, glossary, keys, licences, numbers
+from core.i18n import translate
+
+
+def chapters() -> tuple[Chapter, ...]:
+    """All chapters in reading order, in the language in use."""
+    return (
+        _the_job(),
+        _read(),
+        _mix(),
+        _sheets(),
+        _worksheet(),
+        _class_view(),
+        _files_and_cards(),
+        glossary(),
+        keys(),
+        numbers(),
+        cautions(),
+        licences(),
+    )
+
+
+def _the_job() -> Chapter:
+    return Chapter(
+        "job",
+        translate("guide", "The whole job"),
+        (
+            Text(
+                translate(
+                    "guide",
+                    "You choose a photo of a sky. Your class sees it as a few bands, names each "
+                    "band's hue, value and intensity, mixes the colours and paints the sky. When "
+                    "the sheets are dry you hold them against the photo, and everybody paints "
+                    "again. Gradewash does the measuring and the arithmetic; the eye decides.",
+                )
+            ),
+            Steps(
+                (
+                    translate("guide", "Read: open a photo and set the lines between the bands."),
+                    translate("guide", "Mix: tick the paints you have; look at the mixes."),
+                    translate("guide", "Print the plan card and the worksheets."),
+                    translate("guide", "Class view: ask the questions before you show answers."),
+                    translate("guide", "Paint sheet 1, let it dry, photograph or scan it."),
+                    translate("guide", "Worksheet: the student scores the sheet first."),
+                    translate("guide", "Sheets: see what was measured, and one thing to try."),
+                    translate("guide", "Paint sheet 2, and see whether the change helped."),
+                )
+            ),
+        ),
+    )
+
+
+def _read() -> Chapter:
+    return Chapter(
+        "read",
+        translate("guide", "Read a photo"),
+        (
+            Text(
+                translate(
+                    "guide",
+                    "Open a photo by the Study menu, drop one on the window, or paste one. The "
+                    "lines between the bands are proposed, and so is the horizon line that ends "
+                    "the sky. Drag a line, or go to it with Tab and move it with the arrow keys.",
+                )
+            ),
+            Figure(
+                "wheel",
+                translate(
+                    "guide",
+                    "The painter's wheel. A letter's direction is its hue; the nearer the middle, "
+                    "the duller. The arrow shows where toning down leads, the dashes go on to "
+                    "the complement.",
+                ),
+            ),
+            Figure(
+                "ladder",
+                translate(
+                    "guide", "The value ladder. Both ends are named, since classes count both ways."
+                ),
+            ),
+            Points(
+                (
+                    translate(
+                        "guide",
+                        "Values shows the photo in greys of true value; Value steps in 3, 5 or 9 "
+                        "of them; Squint blurs it, as half-closed eyes do.",
+                    ),
+                    translate(
+                        "guide",
+                        "Other eyes shows what somebody sees who lacks one kind of cone. About 1 "
+                        "boy in 12 sees reds and greens less well.",
+                    ),
+                    translate(
+                        "guide",
+                        "When a band holds two colours it says so: split it with Insert.",
+                    ),
+                )
+            ),
+        ),
+    )
+
+
+def _mix() -> Chapter:
+    return Chapter(
+        "mix",
+        translate("guide", "Plan the mixes"),
+        (
+            Text(
+                translate(
+                    "guide",
+                    "Tick the paints your class owns. Each band gets a classroom mix: paints on "
+                    "either side of its hue, toned down by the paint nearest its complement. Where "
+                    "another mix comes clearly closer it is shown too, with what is odd about it.",
+                )
+            ),
+            Figure(
+                "toning",
+                translate(
+                    "guide",
+                    "Toning down: the same mix with more and more of its complement. One step "
+                    "matches the band; past it lies mud, hatched here.",
+                ),
+            ),
+            Points(
+                (
+                    translate(
+                        "guide", "Parts are brush loads; count them into the well, then add water."
+                    ),
+                    translate(
+                        "guide",
+                        "Strength is named after drinks: tea is thin, coffee fuller, milk and "
+                        "cream are strong.",
+                    ),
+                    translate(
+                        "guide",
+                        "Pin a paint that must be used, forbid one that must not, or set the parts "
+                        "by hand: the colour follows at once.",
+                    ),
+                    translate(
+                        "guide",
+                        "Between two rows you see what their wet edge becomes, and whether the "
+                        "photo has that colour too.",
+                    ),
+                    translate(
+                        "guide",
+                        "The colours are dry colours. Wet paint looks darker.",
+                    ),
+                )
+            ),
+        ),
+    )
+
+
+def _sheets() -> Chapter:
+    return Chapter(
+        "sheets",
+        translate("guide", "Check the sheets"),
+        (
+            Steps(
+                (
+                    translate("guide", "Let the sheet dry and take the tape off."),
+                    translate(
+                        "guide",
+                        "Photograph it from straight above in even daylight, with some white "
+                        "border on every side; or scan it.",
+                    ),
+                    translate("guide", "Add it as sheet 1 and look at the four corners."),
+                    translate("guide", "Read the findings: what works first, then what to try."),
+                )
+            ),
+            Text(
+                translate(
+                    "guide",
+                    "Dashes show where a line should be, the solid line where it is. The white "
+                    "border tells what the light did to the picture; without a border less can be "
+                    "said, and it is said so. A photo cannot show small differences of colour: "
+                    "they are not mentioned.",
+                )
+            ),
+        ),
+    )
+
+
+def _worksheet() -> Chapter:
+    return Chapter(
+        "worksheet",
+        translate("guide", "Keep the worksheet"),
+        (
+            Text(
+                translate(
+                    "guide",
+                    "The student scores hue, value and intensity from 1 to 10 before anything "
+                    "measured is shown: who sees the measurement first judges less well. Then the "
+                    "page says in which direction the eye and the measurement differ. It gives no "
+                    "mark and no ranking.",
+                )
+            ),
+            Text(
+                translate(
+                    "guide",
+                    "Use a code for each student, never a name; the list of names stays with you.",
+                )
+            ),
+        ),
+    )
+
+
+def _class_view() -> Chapter:
+    return Chapter(
+        "class view",
+        translate("guide", "In front of the class"),
+        (
+            Text(
+                translate(
+                    "guide",
+                    "F5 fills the screen, the second one if there is one. One band is lit. Ask the "
+                    "questions; Space shows one answer at a time. Nothing on the screen tells an "
+                    "answer early.",
+                )
+            ),
+            Points(
+                (
+                    translate("guide", "Arrows go to another band, or click it."),
+                    translate("guide", "T counts hands: choose a guess, type how many."),
+                    translate(
+                        "guide",
+                        "P goes on along the strip below: wet, lay, stop, dry. The drying clock "
+                        "shows what is left; B rings a bell when it ends.",
+                    ),
+                    translate("guide", "A presenter's remote works: Page Down goes on."),
+                )
+            ),
+        ),
+    )
+
+
+def _files_and_cards() -> Chapter:
+    return Chapter(
+        "files",
+        translate("guide", "Studies and cards"),
+        (
+            Text(
+                translate(
+                    "guide",
+                    "A study keeps everything about one sky in one file: photo, lines, paints, "
+                    "sheets, scores and answers. Places and personal notes in the pictures are "
+                    "taken out before they are kept. Work you have not saved is kept aside and "
+                    "offered to you if the program or the computer stops.",
+                )
+            ),
+            Heading(translate("guide", "Cards")),
+            Points(
+                (
+                    translate("guide", "Plan: the bands, the mixes, how much, in which order."),
+                    translate("guide", "Worksheet: for two sheets, with room to write."),
+                    translate("guide", "Findings: both sheets beside the photo."),
+                    translate(
+                        "guide",
+                        "Each also comes without colour, for a black-and-white printer.",
+                    ),
+                )
+            ),
+        ),
+    )
