@@ -40,7 +40,7 @@ from core.i18n import translate
 LEFT_GUTTER = 60
 RIGHT_GUTTER = 108
 MARGIN = 10
-BADGE_RADIUS = 15
+BADGE_RADIUS, MOST_BADGE_SCALE = 15, 1.25
 VEIL_SHARE = 0.66
 
 _ZOOM_STEP = 1.2
@@ -107,6 +107,7 @@ class PhotoCanvas(QWidget):
         self._parts = _Parts()
         self._held: _Held | None = None
         self._pan_from: QPointF | None = None
+        self._as_opened = True
         self._show_focus = False
         self.setProperty("own_focus", True)
         self._furniture = Furniture(self)
@@ -135,11 +136,15 @@ class PhotoCanvas(QWidget):
     # What is shown
 
     def set_photo(self, picture: Pyramid, width: int, height: int) -> None:
-        """Show another photo, whole; `width` and `height` only give its proportions."""
+        """Show another photo; `width` and `height` only give its proportions.
+
+        It is seen whole, or in its middle where it is a panorama.
+        """
         self._picture, self._veil = picture, None
         self._viewport = Viewport(width, height, 0, 0, 300, 200)
+        self._as_opened = True
         self._fit_area()
-        self.zoom_changed.emit(1.0)
+        self.zoom_changed.emit(self._viewport.zoom)
 
     def set_picture(self, picture: Pyramid) -> None:
         """Show the same photo in other colours (values, squint); the view of it stays."""
@@ -401,7 +406,8 @@ class PhotoCanvas(QWidget):
 
     @property
     def _badge_radius(self) -> float:
-        return float(look().type.grow(BADGE_RADIUS))
+        # Letters in discs are legible early, and seven of them have to fit beside a low photo.
+        return round(BADGE_RADIUS * min(look().type.scale, MOST_BADGE_SCALE))
 
     # Layout
 
@@ -432,10 +438,14 @@ class PhotoCanvas(QWidget):
         left, right = grow(LEFT_GUTTER), grow(RIGHT_GUTTER)
         width = max(self.width() - left - right, 80)
         height = max(self.height() - 2 * MARGIN, 80)
-        self._set_viewport(self._viewport.resized(left, MARGIN, width, height))
+        view = self._viewport.resized(left, MARGIN, width, height)
+        untouched = self._as_opened
+        self._set_viewport(view.opened() if untouched else view)
+        self._as_opened = untouched
 
     def _set_viewport(self, viewport: Viewport) -> None:
         zoomed = viewport.zoom != self._viewport.zoom
+        self._as_opened = False
         self._viewport = viewport
         self._place()
         self.update()

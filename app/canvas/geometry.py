@@ -10,6 +10,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 MOST_ZOOM = 24.0
+LEAST_HEIGHT = 0.4
+"""Share of the area's height that a photo has at first, however wide it is."""
 GRAB_PX = 6.0
 """A line can be grabbed this far to either side."""
 
@@ -106,6 +108,12 @@ class Viewport:
     def fitted(self) -> Viewport:
         """The whole photo."""
         return replace(self, zoom=1.0, centre_x=0.5, centre_y=0.5)
+
+    def opened(self) -> Viewport:
+        """The photo as it is first seen: whole, or the middle of a panorama too flat to work on."""
+        whole = self.fitted()
+        zoom = min(max(1.0, LEAST_HEIGHT * self.height / whole.shown_height), MOST_ZOOM)
+        return replace(whole, zoom=zoom)._bounded()
 
     @property
     def _fit(self) -> float:

@@ -18,6 +18,8 @@ MOST_PROPOSED = 7
 class ReadControls(QWidget):
     """Two groups side by side, or one above the other where the words need it.
 
+    Where it is narrow, "Propose again" is left to the menu before a second row is begun.
+
     Signals
     -------
     view_chosen(key: str)
@@ -136,7 +138,13 @@ class ReadControls(QWidget):
         self.view_chosen.emit(f"steps {number}")
 
     def _arrange(self) -> None:
-        needed = sum(group.sizeHint().width() for group in self._groups) + GROUP
+        views, bands = (
+            sum(part.sizeHint().width() + WITHIN for part in parts if not part.isHidden())
+            for parts in ((self._views, self._step_numbers), (self.stepper,))
+        )
+        propose = GROUP + 12 + self.propose.sizeHint().width()
+        room = self.width() - GROUP
+        one_row = views + bands <= room
+        self.propose.setVisible(views + bands + propose <= room or not one_row)
         directions = QBoxLayout.Direction
-        fits = needed <= self.width()
-        self._row.setDirection(directions.LeftToRight if fits else directions.TopToBottom)
+        self._row.setDirection(directions.LeftToRight if one_row else directions.TopToBottom)

@@ -25,7 +25,7 @@ from app.reader import OpenedPhoto
 from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
 from app.widgets.readout_views import readout_rows, spoken_view
-from app.widgets.spoken import SpokenStrip
+from app.widgets.spoken import FULLNESS, SpokenStrip
 from app.widgets.wheel import LadderWidget, WheelWidget
 from core import study as edits
 from core.colour.lab import srgb_to_Lab
@@ -41,6 +41,10 @@ _row = lru_cache(maxsize=64)(lambda reading, wording: readout_rows((reading,), w
 RIGHT_SHARE = 0.33
 RIGHT_LEAST, RIGHT_MOST = 452, 640
 STRIP_LEAST, STRIP_LEAST_WIDE = 150, 214
+STRIP_MOST = 0.31
+"""Share of the page's height beyond which the strip says less: the photo yields last."""
+
+_PANORAMA = "panorama"
 
 
 class ReadPage(Page):
@@ -159,6 +163,7 @@ class ReadPage(Page):
         self._offer_speech()
         document.study_changed.connect(lambda before, after: self._show_study(after))
         reader.photo_changed.connect(self._show_photo)
+        reader.photo_closed.connect(lambda: self._top.setCurrentWidget(self.empty))
         reader.sky_changed.connect(self.canvas.set_veil)
         reader.rivals_changed.connect(self.canvas.set_rivals)
         reader.readings_changed.connect(lambda readings: self._show_readings())
@@ -218,6 +223,16 @@ class ReadPage(Page):
     def _show_photo(self, opened: OpenedPhoto) -> None:
         self._pictures.set_photo(opened)
         self.canvas.set_photo(opened.picture, opened.photo.width, opened.photo.height)
+        self._workspace.notices.withdraw(_PANORAMA)
+        if self.canvas.viewport.zoom > 1.0:
+            self._workspace.notices.note(
+                translate(
+                    "read page",
+                    "You see the middle of a wide photo: drag it sideways for the rest, "
+                    "or press Ctrl+0 to see it whole.",
+                ),
+                _PANORAMA,
+            )
         if self._view_key != COLOUR:
             self._pictures.ask(self._view_key)
         self._chosen = 0
@@ -251,12 +266,22 @@ class ReadPage(Page):
 
     def _steady_strip(self, readings: Sequence[BandReading], wording: Wording) -> None:
         """Make the strip as high as its tallest band, so that the photo stays where it is."""
+        most = STRIP_MOST * self.height()
+        for level in range(len(FULLNESS)):
+            tallest = self._tallest_strip(readings, wording, level)
+            if tallest <= most:
+                break
+        self.strip.set_fullness(level)
+        least = look().type.grow(STRIP_LEAST_WIDE if self.height() > 900 else STRIP_LEAST)
+        self.strip.setFixedHeight(max(tallest, min(least, round(most))))
+
+    def _tallest_strip(self, readings: Sequence[BandReading], wording: Wording, level: int) -> int:
         width, tallest = self.strip.width(), 0
+        self._measuring_strip.set_fullness(level)
         for reading in readings:
             self._measuring_strip.set_view(spoken_view(reading, wording))
             tallest = max(tallest, self._measuring_strip.heightForWidth(width))
-        least = look().type.grow(STRIP_LEAST_WIDE if self.height() > 900 else STRIP_LEAST)
-        self.strip.setFixedHeight(max(tallest, least))
+        return tallest
 
     def _show_point(self, point: tuple[float, float] | None) -> None:
         photo, reading = self._workspace.reader.photo, None

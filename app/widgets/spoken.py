@@ -18,7 +18,6 @@ from app.widgets.fit import Fitted, advance, fit
 from app.widgets.readout_views import SpokenView
 from core.i18n import translate
 
-_CHIP = 131
 _GUTTER = 60
 _ABOVE = 14
 # Where the three columns begin, as shares of the text's width.
@@ -26,6 +25,23 @@ _COLUMNS = (0.0, 0.36, 0.66)
 # Lines the sentences may always take, and when there is height for them.
 _FEW_LINES = 2
 _ALL_LINES = 4
+
+
+@dataclass(frozen=True)
+class _Fullness:
+    """How much room the strip takes: the photo above must not be the one that yields."""
+
+    chip: int
+    word_shares: tuple[float, ...]
+    labels: bool
+
+
+FULLNESS = (
+    _Fullness(131, (1.0, 28 / 34, 24 / 34), labels=True),
+    _Fullness(88, (24 / 34, 20 / 34), labels=True),
+    _Fullness(88, (22 / 34, 20 / 34), labels=False),
+)
+"""From the fullest to the barest; the second lines name the qualities where labels are gone."""
 
 
 @dataclass(frozen=True)
@@ -61,6 +77,7 @@ class SpokenStrip(QWidget):
         self.setProperty("ground", "paper")
         self._view: SpokenView | None = None
         self._gutter = _GUTTER
+        self._fullness = FULLNESS[0]
         self._say = EdgeButton(translate("spoken strip", "Say it"), "speak", self)
         self._say.hide()
         self._say.clicked.connect(self.say_asked)
@@ -97,6 +114,14 @@ class SpokenStrip(QWidget):
             self._place_button()
             self.update()
 
+    def set_fullness(self, level: int) -> None:
+        """Take less room: a number of `FULLNESS`."""
+        if FULLNESS[level] != self._fullness:
+            self._fullness = FULLNESS[level]
+            self.updateGeometry()
+            self._place_button()
+            self.update()
+
     def hasHeightForWidth(self) -> bool:
         return True
 
@@ -120,7 +145,7 @@ class SpokenStrip(QWidget):
         self._place_button()
 
     def _paper_left(self) -> float:
-        return self._gutter + _CHIP + GROUP
+        return self._gutter + self._fullness.chip + GROUP
 
     def _text_width(self, width: int | None = None) -> float:
         whole = self.width() if width is None else width
@@ -149,23 +174,27 @@ class SpokenStrip(QWidget):
             (translate("spoken strip", "Value"), view.value, view.value_second),
             (translate("spoken strip", "Intensity"), view.intensity, view.intensity_second),
         )
+        if not self._fullness.labels:
+            texts = tuple(("", word, under) for _, word, under in texts)
         if view.colour is None:
             texts = (("", view.hue, ""),)
-        sizes = tuple(round(scale.px("aloud") * share) for share in (1.0, 28 / 34, 24 / 34))
-        seconds = (second, max(scale.px("control"), second - 2))
+        sizes = tuple(round(scale.px("aloud") * share) for share in self._fullness.word_shares)
+        seconds = tuple(range(second, scale.px("control") - 1, -1))
         lefts, widths = self._columns(texts, width, sizes[-1])
         stacked = len(set(lefts)) == 1 and len(texts) > 1
-        # The three words share one size, the largest at which each fits.
+        # The three words share one size, the largest at which each fits; so do the second lines.
         sized = [fit(t[1], sizes, CHOSEN, room) for t, room in zip(texts, widths, strict=True)]
         words = tuple(size for size in sizes if size <= min(part.size for part in sized))
+        under = [fit(t[2], seconds, SECOND, room) for t, room in zip(texts, widths, strict=True)]
+        unders = tuple(size for size in seconds if size <= min(part.size for part in under))
         blocks: list[_Block] = []
         top = float(scale.grow(11))
         bottom = top
-        for (name, word, under), left, room in zip(texts, lefts, widths, strict=False):
+        for (name, word, second_line), left, room in zip(texts, lefts, widths, strict=False):
             parts = (
                 fit(name, (label,), SECOND, room),
                 fit(word, words, CHOSEN, room),
-                fit(under, seconds, SECOND, room),
+                fit(second_line, unders, SECOND, room),
             )
             blocks.append(_Block(left, top, parts))
             ends = top + sum(part.height * _tight(i) for i, part in enumerate(parts) if part.width)
@@ -173,7 +202,7 @@ class SpokenStrip(QWidget):
             if stacked:
                 top = ends + scale.grow(6)
         rule = bottom + scale.grow(9)
-        sizes = (second, second - 1, seconds[1], max(scale.px("control"), seconds[1] - 1))
+        sizes = seconds
         sentence = _leading(view.sentence, sizes, width - self._button_room(), most_lines)
         low = max(sentence.height + scale.grow(14), self._low_row())
         return _Plan(tuple(blocks), rule, sentence, rule + low)
@@ -227,8 +256,9 @@ class SpokenStrip(QWidget):
         painter.end()
 
     def _paint_chip(self, painter: QPainter, view: SpokenView) -> None:
-        height = min(self.height() - 2 * _ABOVE, 1.2 * _CHIP)
-        chip = QRectF(self._gutter, _ABOVE, _CHIP, height)
+        width = self._fullness.chip
+        height = min(self.height() - 2 * _ABOVE, 1.2 * width)
+        chip = QRectF(self._gutter, _ABOVE, width, height)
         paint_chip(painter, chip, ChipView(view.colour))
         radius = min(15.0 * min(look().type.scale, 1.3), self._gutter / 2 - 8)
         box = QRectF(0, 0, 2 * radius, 2 * radius)

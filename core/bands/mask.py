@@ -31,7 +31,9 @@ def fine_mask(grid: Grid, skyline: Skyline) -> Bools:
     per_row, per_column = rows / grid.rows, columns / grid.columns
     # One cell of margin: the skyline is no finer than the grid.
     ends = np.where(skyline < grid.rows, np.maximum(skyline - 1, 0), skyline) * per_row
-    end_of_column = ends[np.minimum((np.arange(columns) / per_column).astype(int), len(ends) - 1)]
+    # Straight from column to column: steps would show in the veil.
+    middles = (np.arange(grid.columns) + 0.5) * per_column - 0.5
+    end_of_column = np.interp(np.arange(columns), middles, ends)
     above = np.arange(rows)[:, None] + 0.5 < end_of_column[None, :]
     mask: Bools = above & grid.fine_opaque
     covered = np.flatnonzero(mask.mean(axis=1) >= LEAST_COVERAGE)

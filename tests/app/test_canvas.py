@@ -266,6 +266,17 @@ def test_every_line_has_a_name_for_a_screen_reader(canvas) -> None:
     assert names[2].startswith("Horizon line")
 
 
+def test_a_panorama_is_tall_enough_in_any_window_until_somebody_zooms(canvas) -> None:
+    canvas.set_photo(Pyramid.of(image_of(picture()[:6])), 30_000, 600)
+    for size in ((900, 520), (1400, 900), (500, 300)):
+        canvas.resize(*size)
+        view = canvas.viewport
+        assert view.shown_height == pytest.approx(0.4 * view.height)
+    canvas.zoom_to_fit()
+    canvas.resize(900, 520)
+    assert canvas.viewport.zoom == 1.0
+
+
 def test_grips_of_thin_bands_stand_apart(canvas) -> None:
     canvas.set_bands(Bands(0.08, (0.01, 0.02, 0.03, 0.04, 0.05, 0.06)))
     grips = canvas.grips

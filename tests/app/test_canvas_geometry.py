@@ -6,7 +6,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.canvas.geometry import MOST_ZOOM, Drag, Viewport, edge_at, spread, spread_within
+from app.canvas.geometry import (
+    LEAST_HEIGHT,
+    MOST_ZOOM,
+    Drag,
+    Viewport,
+    edge_at,
+    spread,
+    spread_within,
+)
 
 VIEW = Viewport(6000, 4000, 60, 8, 754, 500)
 PANORAMA = Viewport(30000, 2000, 60, 8, 754, 500)
@@ -14,6 +22,18 @@ PORTRAIT = Viewport(3000, 4000, 60, 8, 754, 500)
 
 views = st.sampled_from([VIEW, PANORAMA, PORTRAIT])
 fractions = st.floats(0, 1)
+
+
+def test_a_panorama_opens_in_its_middle_and_tall_enough() -> None:
+    view = PANORAMA.opened()
+    assert view.shown_height == pytest.approx(LEAST_HEIGHT * view.height)
+    assert (view.centre_x, view.centre_y) == (0.5, 0.5)
+    assert view.fitted() == PANORAMA
+
+
+@pytest.mark.parametrize("view", [VIEW, PORTRAIT])
+def test_any_other_photo_opens_whole(view: Viewport) -> None:
+    assert view.opened() == view
 
 
 @pytest.mark.parametrize("view", [VIEW, PANORAMA, PORTRAIT])

@@ -5,7 +5,7 @@ import pytest
 from PIL import Image
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication
-from window_tools import open_and_wait, read_page, wait_until_still
+from window_tools import draw_sky, open_and_wait, read_page, wait_until_still
 
 from core.bands.lines import Bands
 from core.study import with_bands
@@ -245,6 +245,28 @@ def test_wording_changes_at_once(sky_window, qtbot) -> None:
     assert page.strip.accessibleName() != dark_first
     preferences.set(white_is=10)
     assert page.strip.accessibleName() == dark_first
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1366, 700), (1920, 1080)])
+@pytest.mark.parametrize("percent", [100, 125, 150])
+def test_the_photo_yields_last(sky_window, qtbot, size, percent) -> None:
+    page = read_page(sky_window)
+    sky_window.preferences.set(text_percent=percent)
+    sky_window.resize(*size)
+    QApplication.processEvents()
+    assert (sky_window.width(), sky_window.height()) == size
+    assert page.canvas.viewport.shown_height >= page.strip.height()
+    assert page.strip.height() >= page.strip._plan_now().height - 1
+
+
+def test_a_panorama_opens_in_its_middle_and_says_so(window, qtbot, tmp_path) -> None:
+    pixels = np.repeat(np.linspace((70, 100, 190), (240, 200, 170), 40)[:, None], 3000, axis=1)
+    Image.fromarray(pixels.astype(np.uint8)).save(tmp_path / "wide.png")
+    open_and_wait(window, tmp_path / "wide.png", qtbot)
+    assert read_page(window).canvas.viewport.zoom > 1
+    assert "Ctrl+0" in window.notice_desk.text
+    open_and_wait(window, draw_sky(tmp_path / "usual.png"), qtbot)
+    assert window.notice_desk.text == ""
 
 
 @pytest.mark.parametrize("size", [(120, 500), (1500, 60), (40, 40)])

@@ -18,7 +18,7 @@ from app.widgets.notice import EmptyState, NoticeBar
 from app.widgets.preview import sample_readings
 from app.widgets.readout import _BADGES, _CHIPS, ReadoutTable, _Row
 from app.widgets.readout_views import ReadoutRow, SpokenView, readout_rows, spoken_view
-from app.widgets.spoken import SpokenStrip, _tight
+from app.widgets.spoken import FULLNESS, SpokenStrip, _tight
 from app.widgets.wheel import LadderWidget, WheelWidget
 from core.reading import BandReading
 from core.wording import Wording
@@ -162,12 +162,14 @@ def test_no_word_of_the_table_is_clipped(
 @SCALES
 @pytest.mark.parametrize("width", [560, 914, 1290])
 @pytest.mark.parametrize("crowded", [False, True])
+@pytest.mark.parametrize("level", range(len(FULLNESS)))
 def test_no_word_of_the_strip_is_clipped(
-    qtbot: QtBot, set_look: SetLook, scale: float, width: int, crowded: bool
+    qtbot: QtBot, set_look: SetLook, scale: float, width: int, crowded: bool, level: int
 ) -> None:
     set_look(scale=scale, wide=width > 1000)
     strip = SpokenStrip()
     qtbot.addWidget(strip)
+    strip.set_fullness(level)
     strip.set_speech_available(True)
     long = SpokenView(
         "B",
@@ -199,6 +201,19 @@ def test_no_word_of_the_strip_is_clipped(
                     assert one.left + max(p.width for p in one.parts) <= other.left
         assert plan.sentence.width <= text_width
         assert plan.rule + plan.sentence.height <= strip.height() + 1
+
+
+def test_a_barer_strip_is_lower(qtbot: QtBot, set_look: SetLook) -> None:
+    set_look(scale=1.5)
+    strip = SpokenStrip()
+    qtbot.addWidget(strip)
+    strip.set_view(spoken_view(sample_readings()[2], Wording()))
+    heights = []
+    for level in range(len(FULLNESS)):
+        strip.set_fullness(level)
+        heights.append(strip.heightForWidth(792))
+    assert heights == sorted(heights, reverse=True)
+    assert heights[-1] < 0.7 * heights[0]
 
 
 def test_strip_says_its_band_and_hides_speech_until_there_is_some(qtbot: QtBot) -> None:
