@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 from pathlib import Path
+from threading import get_ident
 
 from PySide6.QtCore import QByteArray, QRectF, Qt
 from PySide6.QtGui import QIcon, QPainter, QPixmap
@@ -24,8 +25,9 @@ def icon_names() -> tuple[str, ...]:
     return tuple(sorted(p.stem for p in FOLDER.glob("*.svg") if "." not in p.stem))
 
 
-@lru_cache(maxsize=256)
-def _renderer(name: str, colour: str) -> QSvgRenderer:
+@lru_cache(maxsize=512)
+def _renderer(thread: int, name: str, colour: str) -> QSvgRenderer:
+    # One for each thread: workers draw cards while the window draws itself.
     text = (FOLDER / f"{name}.svg").read_text(encoding="utf-8")
     return QSvgRenderer(QByteArray(text.replace("currentColor", colour).encode()))
 
@@ -43,7 +45,7 @@ def paint_icon(painter: QPainter, rect: QRectF, name: str, colour: str) -> None:
     square.moveCenter(rect.center())
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    _renderer(name, colour).render(painter, square)
+    _renderer(get_ident(), name, colour).render(painter, square)
     painter.restore()
 
 

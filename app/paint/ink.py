@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import lru_cache
+from threading import get_ident
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -35,11 +36,16 @@ def kept(painter: QPainter) -> Iterator[QPainter]:
 
 
 @lru_cache(maxsize=64)
-def _metrics(weight: int) -> QFontMetricsF:
+def _metrics_in(thread: int, weight: int) -> QFontMetricsF:
     return QFontMetricsF(font(_MEASURE, weight))
 
 
-@lru_cache(maxsize=1024)
+def _metrics(weight: int) -> QFontMetricsF:
+    # Workers draw cards while the window draws itself: fonts are not shared between threads.
+    return _metrics_in(get_ident(), weight)
+
+
+@lru_cache(maxsize=4096)
 def _width(text: str, weight: int) -> float:
     return _metrics(weight).horizontalAdvance(text) / _MEASURE
 
@@ -50,7 +56,7 @@ def text_size(text: str, size: float, weight: int = FIRST) -> tuple[float, float
 
 
 @lru_cache(maxsize=256)
-def _font(pixels: int, weight: int) -> QFont:
+def _font(thread: int, pixels: int, weight: int) -> QFont:
     return font(pixels, weight)
 
 
@@ -82,14 +88,14 @@ def draw_text(
     painter.setPen(QColor(colour))
     if size >= 8.0:
         # Whole pixel sizes are drawn crisper than scaled ones.
-        face = _font(round(size), weight)
+        face = _font(get_ident(), round(size), weight)
         painter.setFont(face)
         painter.drawText(QPointF(left, baseline), text)
         return
     painter.save()
     painter.translate(left, baseline)
     painter.scale(size / _MEASURE, size / _MEASURE)
-    painter.setFont(_font(_MEASURE, weight))
+    painter.setFont(_font(get_ident(), _MEASURE, weight))
     painter.drawText(QPointF(0, 0), text)
     painter.restore()
 
