@@ -6,7 +6,6 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QDate, QDateTime, QLocale, Qt
-from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.look import look
@@ -102,7 +101,7 @@ class RecoveryDialog(QDialog):
         column.addSpacing(GROUP)
         self.later = EdgeButton(translate("recovery", "Decide &later"), parent=self)
         self.later.setAutoDefault(True)
-        self.later.clicked.connect(self.close)
+        self.later.clicked.connect(self.reject)
         column.addWidget(self.later, 0, Qt.AlignmentFlag.AlignLeft)
         self.setFixedWidth(max(look().type.grow(WIDTH), self.sizeHint().width()))
         self.setAccessibleName(line.text())
@@ -111,16 +110,13 @@ class RecoveryDialog(QDialog):
         self.rows[0].open_button.setDefault(True)
         self.rows[0].open_button.setFocus()
 
-    def reject(self) -> None:
-        self.close()
-
     def _choose(self, number: int) -> None:
         self._chosen = self.rows[number].recovered
-        self.close()
+        self.accept()
 
-    def closeEvent(self, event: QCloseEvent) -> None:
+    def done(self, result: int) -> None:
         self._ring.stop()
-        super().closeEvent(event)
+        super().done(result)
         for row in self.rows:
             if row.given_up and row.recovered is not self._chosen:
                 self._give_up(row.recovered)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from app.look import look
@@ -79,17 +78,12 @@ class AskLine(QDialog):
     def accept(self) -> None:
         text = self.field.text().strip()
         super().accept()
-        self._ring.stop()
         if text:
             self._take(text)
 
-    def reject(self) -> None:
-        super().reject()
+    def done(self, result: int) -> None:
         self._ring.stop()
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        self._ring.stop()
-        super().closeEvent(event)
+        super().done(result)
 
     def _follow(self, text: str) -> None:
         self.button.set_available(bool(text.strip()))

@@ -6,7 +6,6 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.look import look
@@ -79,12 +78,6 @@ class Question(QDialog):
     def reject(self) -> None:
         self._answer(self._last)
 
-    def closeEvent(self, event: QCloseEvent) -> None:
-        self._ring.stop()
-        super().closeEvent(event)
-        if not self._answered:
-            self._answer(self._last)
-
     def _button(self, answer: Answer, *, first: bool) -> EdgeButton:
         button = InkButton(answer.text, parent=self) if first else EdgeButton(answer.text, "", self)
         button.setAutoDefault(True)
@@ -96,7 +89,8 @@ class Question(QDialog):
         if self._answered:
             return
         self._answered = True
-        self.close()
+        self._ring.stop()
+        self.done(0)
         # After the dialog is gone: the answer may open another, or close the window.
         if answer.act is not None:
             answer.act()

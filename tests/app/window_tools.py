@@ -53,11 +53,12 @@ def button_of(text: str) -> QPushButton | None:
 
 
 def answer(qtbot, text: str) -> None:
-    """Wait for a dialog with this button, and press it by key."""
+    """Wait for a dialog with this button, and press it by key; the dialog must go."""
     qtbot.waitUntil(lambda: button_of(text) is not None)
-    button = button_of(text)
+    dialog, button = QApplication.activeModalWidget(), button_of(text)
     button.setFocus()
     qtbot.keyClick(button, Qt.Key.Key_Space)
+    assert QApplication.activeModalWidget() is not dialog
 
 
 def read_page(window: Window) -> ReadPage:
