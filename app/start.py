@@ -32,5 +32,7 @@ def run_window(found: Future[FromFile], path: Path | None, sample: str | None) -
     window = Window()
     window.opener.open_early(found, path, sample)
     window.show()
+    if sample is not None:
+        window.greet()
     window.files.look_for_unsaved()
     return app.exec()

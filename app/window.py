@@ -16,12 +16,14 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from app.appearance import Appearance
+from app.boxes import BoxShelf
 from app.checker import Checker
 from app.classview.room import ClassRoom
 from app.document import Document
 from app.errors import install_hook
 from app.files import StudyFiles
 from app.files_ask import ask_title
+from app.first_run import FirstRun
 from app.header import Header
 from app.help import Help
 from app.menus import fill_look_menus, fill_study_menu, make_action
@@ -77,6 +79,7 @@ class Window(QMainWindow):
             pictures=self.pictures,
             files=self.files,
             planner=self.planner,
+            boxes=BoxShelf(self._folder / "boxes"),
             checker=self.checker,
             speech=self.speech,
         )
@@ -127,6 +130,14 @@ class Window(QMainWindow):
             self.show_page(index)
         return self._pages[index]
 
+    def greet(self) -> None:
+        """Show a newcomer, on the sample sky, where to begin."""
+        page = self.page("read")
+        first_run = FirstRun(page, self._class_button, self._folder, self)
+        self.header.page_chosen.connect(first_run.end)
+        self.reader.photo_changed.connect(first_run.on_photo)
+        first_run.begin()
+
     # Putting together
 
     def _assemble(self) -> None:
@@ -162,6 +173,7 @@ class Window(QMainWindow):
         button.setToolTip(translate("header", "One band at a time before the class (F5)"))
         button.clicked.connect(self.class_room.toggle)
         self.header.add_button(button)
+        self._class_button = button
         self._marks["view"] = view.addSeparator()
         fill_look_menus(view, self.preferences)
         self.help = Help(self.header.menu("help"), self.preferences, self)

@@ -3,6 +3,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import Qt, QUrl
 from PySide6.QtTest import QTest
+from shiboken6 import isValid
 
 from app.guide.blocks import Figure, Terms, html_of
 from app.guide.chapters import chapters
@@ -18,9 +19,10 @@ CHAPTERS = chapters()
 @pytest.fixture
 def guide(qtbot, plain_look):
     window = GuideWindow(Wording())
-    qtbot.addWidget(window)
     window.resize(980, 680)
-    return window
+    yield window
+    if isValid(window):  # it deletes itself when it is closed
+        window.close()
 
 
 @pytest.mark.parametrize("chapter", CHAPTERS, ids=lambda chapter: chapter.key)
