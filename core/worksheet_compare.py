@@ -103,6 +103,15 @@ def measured_lines(own: OwnScores, check: SheetCheck) -> tuple[MeasuredLine, ...
     return tuple(lines)
 
 
+def nothing_to_compare(check: SheetCheck) -> str:
+    """Why nothing measured means anything yet (another sky, corners not found); empty if it does.
+
+    A check that can say nothing of the painting has a note alone.
+    """
+    notes = [finding.text for finding in check.findings if finding.kind == "note"]
+    return notes[0] if notes and len(notes) == len(check.findings) else ""
+
+
 def change_sentence(change: Change | None) -> str:
     """Whether what was named on the first sheet changed on the second; empty if it is not known."""
     if change is None or change.intended is None:
@@ -132,7 +141,7 @@ def _held(quality: Quality, check: SheetCheck) -> str:
         if held and held == len(judged):
             return translate("worksheet", "Every line is in place.")
         if held:
-            return translate("worksheet", "{count} of {total} lines are in place.", held).format(
+            return translate("worksheet", "In place: {count} of {total} lines.").format(
                 count=held, total=len(judged)
             )
         return ""
@@ -142,7 +151,7 @@ def _held(quality: Quality, check: SheetCheck) -> str:
     if held and held == len(judged_bands):
         return translate("worksheet", "Matches in every band.")
     if held:
-        return translate("worksheet", "Matches in {count} of {total} bands.", held).format(
+        return translate("worksheet", "Matches in {count} of {total} bands.").format(
             count=held, total=len(judged_bands)
         )
     return ""

@@ -129,7 +129,7 @@ def change_title(change: ChangeFirst) -> str:
 def change_reminder(change: ChangeFirst | None) -> str:
     """On the second sheet: what was named on the first."""
     if change is None:
-        return translate("worksheet", "On sheet 1 you named no change.")
+        return translate("worksheet", "On sheet 1, choose one thing to change first.")
     return translate("worksheet", "On sheet 1 you chose to change {thing} first.").format(
         thing=quality_word(change)
     )

@@ -66,6 +66,7 @@ QLineEdit, QPlainTextEdit, QTextEdit, QSpinBox, QDoubleSpinBox, QDateEdit, QComb
 QLineEdit, QSpinBox, QDoubleSpinBox, QDateEdit, QComboBox { min-height: ${inner}px;
   padding: 0 ${p10}px; }
 QPlainTextEdit, QTextEdit { padding: ${p8}px ${p10}px; }
+QLineEdit, QPlainTextEdit, QTextEdit { placeholder-text-color: $second; }
 QLineEdit:hover, QPlainTextEdit:hover, QTextEdit:hover, QSpinBox:hover, QDoubleSpinBox:hover,
 QComboBox:hover { border-color: $ink; }
 QLineEdit:disabled, QPlainTextEdit:disabled, QTextEdit:disabled, QSpinBox:disabled,

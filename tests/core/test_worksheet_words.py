@@ -13,7 +13,7 @@ from core import worksheet_words as words
 from core.bands.lines import Bands
 from core.reading import BandReading, read_colour
 from core.sheet.compare import compare_bands
-from core.sheet.result import Change, Light, LineCheck, SheetCheck
+from core.sheet.result import Change, Finding, Light, LineCheck, SheetCheck
 from core.sheet.scores import score_of_gap, score_sheet
 from core.worksheet import CHANGES, QUALITIES, OwnScores
 from core.worksheet_compare import (
@@ -21,6 +21,7 @@ from core.worksheet_compare import (
     direction,
     direction_sentence,
     measured_lines,
+    nothing_to_compare,
     shown_score,
 )
 
@@ -118,7 +119,7 @@ def test_questions_of_both_sheets() -> None:
         assert all(text.endswith("?") for text in asked)
     assert len({words.change_title(change) for change in CHANGES}) == len(CHANGES)
     assert words.change_reminder("edges") == "On sheet 1 you chose to change hard edges first."
-    assert words.change_reminder(None) == "On sheet 1 you named no change."
+    assert words.change_reminder(None) == "On sheet 1, choose one thing to change first."
 
 
 @pytest.mark.parametrize(
@@ -164,7 +165,16 @@ def test_a_lighter_band_is_named_with_its_side() -> None:
     lighter = ((64.0, 17.0, -42.0), (72.0, 17.0, -30.0), WANTED[2])
     lines = {
         line.quality: line
-        for line in measured_lines(OwnScores(10, 10, 10), sheet_check(lighter, (6.0, -3.0)))
+        for line in measured_lines(
+            OwnScores(10, 10, 10),
+            sheet_check(
+                lighter,
+                (
+                    6.0,
+                    -3.0,
+                ),
+            ),
+        )
     }
     value = lines["value"]
     assert value.measured is not None
@@ -175,6 +185,15 @@ def test_a_lighter_band_is_named_with_its_side() -> None:
         "Look at band A first: lighter by 2."
     )
     assert lines["placement"].sentence == "Look at the line below band A first: 6% low."
+
+
+def test_a_sheet_of_another_sky_has_a_note_alone() -> None:
+    check = sheet_check()
+    assert nothing_to_compare(check) == ""
+    note = Finding("note", "sky", (), "This sheet shows another sky.")
+    assert nothing_to_compare(replace(check, findings=(note,))) == note.text
+    praise = Finding("praise", "hue", (), "The hues match.")
+    assert nothing_to_compare(replace(check, findings=(praise, note))) == ""
 
 
 def test_what_cannot_be_told_is_said_so() -> None:

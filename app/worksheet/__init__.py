@@ -1,0 +1,1 @@
+"""The parts of the Worksheet page: scales, written answers, and what was measured."""

@@ -1,0 +1,101 @@
+"""Whose worksheet it is: codes the teacher gives, never a name that is asked for."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QSize, Signal
+from PySide6.QtGui import QFontMetricsF, QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QWidget
+
+from app.look import look
+from app.look.space import GROUP, WITHIN
+from app.worksheet.fields import CodeField
+from app.worksheet.turning import turn
+from app.worksheet.words import Words
+from core.i18n import translate
+from core.worksheet import MOST_CODE
+
+
+class CodesRow(QWidget):
+    """Student and class, and what comes first on this page.
+
+    Signals
+    -------
+    written(name: str, code: str, gesture: Gesture)
+        `name` is "student_code" or "class_code".
+    """
+
+    written = Signal(str, str, object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        row = QHBoxLayout()
+        row.setSpacing(WITHIN)
+        self.fields: dict[str, CodeField] = {}
+        for name, title, hint in (
+            (
+                "student_code",
+                translate("worksheet", "Student"),
+                translate("worksheet", "a code, not a name"),
+            ),
+            ("class_code", translate("worksheet", "Class"), translate("worksheet", "such as 7b")),
+        ):
+            label = QLabel(title, self)
+            label.setProperty("role", "label")
+            field = CodeField(title, hint, MOST_CODE, self)
+            field.setToolTip(
+                translate("worksheet", "You may leave it empty. The key to names stays with you.")
+            )
+            field.changed.connect(
+                lambda text, gesture, name=name: self.written.emit(name, text, gesture)
+            )
+            label.setBuddy(field)
+            self.fields[name] = field
+            row.addWidget(label)
+            row.addWidget(field)
+            row.addSpacing(GROUP)
+        order = Words(
+            translate("worksheet", "Own scores first. Measured findings come after."),
+            "second",
+            self,
+        )
+        self._order = order
+        self._whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._whole.setContentsMargins(0, 0, 0, 0)
+        self._whole.setSpacing(WITHIN)
+        self._whole.addLayout(row)
+        self._whole.addWidget(order, 1)
+        self._row = row
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
+            self._fit()
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self._row.minimumSize().width(), super().minimumSizeHint().height())
+
+    def _fit(self) -> None:
+        """The sentence stands beside the fields where it has room, else below them."""
+        words = QFontMetricsF(look().type.font("control")).horizontalAdvance(self._order.text())
+        beside = self._row.minimumSize().width() + words + GROUP <= self.width()
+        turn(self._whole, beside, self)
+
+    def set_codes(self, student: str, class_: str) -> None:
+        """Show the codes."""
+        self.fields["student_code"].set_text(student)
+        self.fields["class_code"].set_text(class_)
+
+
+def _preview() -> QWidget:
+    return CodesRow()
+
+
+if __name__ == "__main__":
+    from app.widgets.preview import show
+
+    raise SystemExit(show(_preview, 900, 60))
