@@ -19,6 +19,9 @@ import sample_scenes
 if TYPE_CHECKING:
     from core.study_file.opening import FromFile
 
+COMMANDS = {"card": "app.cards.command"}
+"""Commands that draw, and so need Qt; `core.cli` has the others."""
+
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the program.
@@ -34,8 +37,9 @@ def main(argv: Sequence[str] | None = None) -> int:
         The exit status.
     """
     arguments = list(sys.argv[1:] if argv is None else argv)
-    if arguments and (arguments[0] in core.cli.COMMANDS or arguments[0].startswith("-")):
-        return core.cli.run(arguments)
+    known = {*core.cli.COMMANDS, *COMMANDS}
+    if arguments and (arguments[0] in known or arguments[0].startswith("-")):
+        return core.cli.run(arguments, COMMANDS)
     path = Path(arguments[0]) if arguments else None
     sample = sample_scenes.DEFAULT if path is None else None
     early = open_early(sample_scenes.path(sample) if sample else path)

@@ -310,3 +310,78 @@ def value_scale_caption() -> str:
 def reminder_label() -> str:
     """On a blank second sheet, before a line to write on."""
     return translate("cards", "What you set out to change:")
+
+
+def change_heading() -> str:
+    """Heading of what changed from sheet 1 to sheet 2."""
+    return translate("cards", "The change")
+
+
+def scores_heading() -> str:
+    """Heading of the table of scores."""
+    return translate("cards", "Scores, 1 to 10")
+
+
+def own_word() -> str:
+    """Head of the student's own scores."""
+    return translate("cards", "own")
+
+
+def measured_word() -> str:
+    """Head of the measured scores, a second opinion."""
+    return translate("cards", "measured")
+
+
+def scores_note() -> str:
+    """How the two kinds of scores belong together."""
+    return translate(
+        "cards", "Own scores come first. Measured ones are a second opinion, never a mark."
+    )
+
+
+def remark_heading() -> str:
+    """Heading of the teacher's words."""
+    return translate("cards", "Your teacher's remark")
+
+
+def photo_word() -> str:
+    """Above the reference and its column."""
+    return translate("cards", "The photo")
+
+
+def no_sheet_text() -> str:
+    """In place of a sheet that was not added."""
+    return translate("cards", "Not painted yet.")
+
+
+def waits_text() -> str:
+    """In place of what was measured of a sheet whose own scores are missing."""
+    return translate("cards", "What was measured waits for your own scores.")
+
+
+def next_change_text() -> str:
+    """In place of the change while there is one sheet only."""
+    return translate("cards", "The second sheet will show what the change did.")
+
+
+def sheet_readout(colour: ColourReading, wording: Wording) -> str:
+    """A band of a sheet in few words: "violet 5.4, moderate"."""
+    hue = hue_short(colour.hue)
+    value = value_number(colour.munsell.value, wording)
+    if colour.hue.family is None:
+        return translate("cards", "{hue} {value}").format(hue=hue, value=value)
+    return translate("cards", "{hue} {value}, {intensity}").format(
+        hue=hue, value=value, intensity=intensity_text(colour.intensity_word)
+    )
+
+
+def scales_short(colour: ColourReading, wording: Wording) -> str:
+    """ "value 4.4, intense"; of a near neutral the value alone."""
+    number = translate("cards", "value {number}").format(
+        number=value_number(colour.munsell.value, wording)
+    )
+    if colour.hue.family is None:
+        return number
+    return translate("cards", "{value}, {intensity}").format(
+        value=number, intensity=intensity_text(colour.intensity_word)
+    )

@@ -9,7 +9,7 @@ from __future__ import annotations
 import argparse
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from importlib import import_module
 from typing import NoReturn
 
@@ -34,13 +34,15 @@ class _Parser(argparse.ArgumentParser):
         )
 
 
-def run(argv: Sequence[str]) -> int:
+def run(argv: Sequence[str], extra: Mapping[str, str] | None = None) -> int:
     """Run one command.
 
     Parameters
     ----------
     argv : sequence of str
         The command's name and its arguments, without the program's.
+    extra : mapping, optional
+        Further commands and their modules, which `core` itself may not know.
 
     Returns
     -------
@@ -52,7 +54,7 @@ def run(argv: Sequence[str]) -> int:
         # A terminal that lacks a character shows another; it is no reason to stop.
         sys.stdout.reconfigure(errors="replace")
     try:
-        code = _run(list(argv))
+        code = _run(list(argv), {**COMMANDS, **(extra or {})})
         sys.stdout.flush()
         return code
     except GradewashError as error:
@@ -67,21 +69,21 @@ def run(argv: Sequence[str]) -> int:
         return 0
 
 
-def _run(argv: list[str]) -> int:
-    names = ", ".join(COMMANDS)
+def _run(argv: list[str], commands: Mapping[str, str]) -> int:
+    names = ", ".join(commands)
     if not argv or argv[0] in ("-h", "--help"):
         print(translate("command line", "usage: gradewash COMMAND ...  or  gradewash [PHOTO]"))
         print(translate("command line", "Commands: {names}.").format(names=names))
         print(translate("command line", "gradewash COMMAND --help tells more about one."))
         return 0
     name, *rest = argv
-    if name not in COMMANDS:
+    if name not in commands:
         raise UsageError(
             translate("command line", "There is no command {name}: use one of {names}.").format(
                 name=name, names=names
             )
         )
-    module = import_module(COMMANDS[name])
+    module = import_module(commands[name])
     parser = _Parser(prog=f"gradewash {name}")
     module.add_arguments(parser)
     try:

@@ -1,0 +1,154 @@
+"""Print a card of a study, or of a photo, as a PDF: the plan, the worksheet or the findings."""
+
+from __future__ import annotations
+
+import argparse
+import os
+from collections.abc import Mapping
+from pathlib import Path
+
+from app.cards.dates import today
+from app.settings import config_folder, load_settings
+from core.cards import KINDS, Known, gather
+from core.cards.file import write_card
+from core.cli.mix import find_box
+from core.errors import UsageError
+from core.i18n import translate
+from core.mixing import choose_box
+from core.pictures import Picture
+from core.study import Study, study_of
+from core.study_file.opening import FromFile, open_file
+
+PAPER_NAMES = ("a4", "letter")
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """The arguments of `gradewash card`."""
+    parser.description = translate(
+        "command line", "Print a card as a PDF: the plan, the worksheet, or the findings."
+    )
+    parser.add_argument(
+        "source",
+        metavar="STUDY|PHOTO",
+        help=translate("command line", "a study, or a photo for a plan or a blank worksheet"),
+    )
+    parser.add_argument(
+        "--kind",
+        metavar="KIND",
+        default="plan",
+        help=translate("command line", "plan (the default), worksheet or findings"),
+    )
+    parser.add_argument(
+        "-o",
+        "--output",
+        metavar="FILE",
+        required=True,
+        help=translate("command line", "the PDF to write"),
+    )
+    parser.add_argument(
+        "--paper",
+        metavar="SIZE",
+        default="a4",
+        help=translate("command line", "a4 (the default) or letter"),
+    )
+    parser.add_argument(
+        "--bw",
+        action="store_true",
+        help=translate(
+            "command line", "for a black-and-white printer: no swatches, every colour named"
+        ),
+    )
+    parser.add_argument(
+        "--box",
+        metavar="NAME|FILE",
+        help=translate("command line", "other paints than the study's: a box's name, or its file"),
+    )
+    parser.add_argument(
+        "--blank",
+        action="store_true",
+        help=translate("command line", "a worksheet without what the study holds"),
+    )
+    parser.add_argument(
+        "--show-measured",
+        action="store_true",
+        help=translate("command line", "findings even before the student's own scores are in"),
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Gather the data, lay the card out, write it."""
+    kind = _one_of("--kind", args.kind, KINDS)
+    paper_name = _one_of("--paper", args.paper, PAPER_NAMES)
+    source, output = Path(args.source), Path(args.output)
+    _refuse_replacing(source, output)
+    box = None if args.box is None else find_box(args.box)
+    found = open_file(source)
+    study, pictures = _study_in(found)
+    if box is not None:
+        study = choose_box(study, box)
+    data = gather(
+        kind,
+        study,
+        pictures,
+        load_settings(config_folder() / "settings.json").wording,
+        known=Known(photo=found.photo),
+        date=today(),
+        show_measured=args.show_measured,
+    )
+    begin_drawing()
+    # deferred: start-up time - what is wrong with the arguments is said before
+    from app.cards.card import CardChoice, card_title, lay_out_card
+    from app.cards.paper import PAPERS
+    from app.cards.pdf import pdf_of
+
+    choice = CardChoice(kind, PAPERS[paper_name], args.bw, args.blank)
+    write_card(output, pdf_of(lay_out_card(data, choice), card_title(data, kind)))
+    print(translate("command line", "Wrote {name}.").format(name=output.name))
+    return 0
+
+
+def begin_drawing() -> None:
+    """Start Qt without a screen, if it does not run yet, with the program's own typeface."""
+    # deferred: start-up time
+    from PySide6.QtGui import QGuiApplication
+
+    from app.fonts import load_fonts
+
+    global _application
+    if QGuiApplication.instance() is None:
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"
+        _application = QGuiApplication(["gradewash"])
+    load_fonts()
+
+
+_application: object = None  # Qt's application lives as long as the program
+
+
+def _study_in(found: FromFile) -> tuple[Study, Mapping[str, bytes]]:
+    if found.study is not None:
+        return found.study.study, found.study.pictures
+    return study_of(Picture(found.photo.name)), {}
+
+
+def _one_of(option: str, asked: str, allowed: tuple[str, ...]) -> str:
+    word = asked.strip().lower()
+    if word not in allowed:
+        raise UsageError(
+            translate(
+                "command line", "{option} {asked} is not known: use one of {allowed}."
+            ).format(option=option, asked=asked, allowed=", ".join(allowed))
+        )
+    return word
+
+
+def _refuse_replacing(source: Path, output: Path) -> None:
+    try:
+        same = output.exists() and output.samefile(source)
+    except OSError:
+        same = False
+    if same:
+        raise UsageError(
+            translate(
+                "command line", "-o {name} would replace what is printed: give another name."
+            ).format(name=output.name)
+        )
