@@ -72,11 +72,11 @@ def ask_changed_on_disk(parent: QWidget, name: str, overwrite: Act, elsewhere: A
     """Before somebody else's version would be lost."""
     _ask(
         parent,
-        translate("files", "This file was changed by somebody else."),
+        translate("files", "This file has changed since you opened it."),
         translate(
             "files",
-            "{name} is no longer as you opened it. Save yours under another name to keep both "
-            "versions, or put yours in its place.",
+            "Somebody else, or another program, has saved {name}. Save yours under another name "
+            "to keep both versions, or put yours in its place.",
         ).format(name=name),
         Answer(translate("files", "Save &as..."), elsewhere),
         Answer(translate("files", "&Put mine in its place"), overwrite),

@@ -62,6 +62,7 @@ class AskLine(QDialog):
         column.setContentsMargins(INSIDE, INSIDE, INSIDE, INSIDE)
         column.setSpacing(WITHIN)
         column.addWidget(name)
+        column.addSpacing(4)  # room for the focus ring
         column.addWidget(self.field)
         column.addSpacing(WITHIN)
         row = QHBoxLayout()

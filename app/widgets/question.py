@@ -66,7 +66,8 @@ class Question(QDialog):
             row.addWidget(button)
         row.addStretch(1)
         column.addLayout(row)
-        self.setFixedWidth(max(look().type.grow(WIDTH), self.sizeHint().width()))
+        width = max(look().type.grow(WIDTH), self.sizeHint().width())
+        self.setFixedSize(width, column.totalHeightForWidth(width))
         self._ring = FocusRing(self)
         self.buttons[0].setFocus()
 
