@@ -140,7 +140,7 @@ class ReadControls(QWidget):
     def _arrange(self) -> None:
         views, bands = (
             sum(part.sizeHint().width() + WITHIN for part in parts if not part.isHidden())
-            for parts in ((self._views, self._step_numbers), (self.stepper,))
+            for parts in ((self._views, self._step_numbers, self._eyes), (self.stepper,))
         )
         propose = GROUP + 12 + self.propose.sizeHint().width()
         room = self.width() - GROUP

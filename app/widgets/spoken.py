@@ -180,6 +180,8 @@ class SpokenStrip(QWidget):
             texts = (("", view.hue, ""),)
         sizes = tuple(round(scale.px("aloud") * share) for share in self._fullness.word_shares)
         seconds = tuple(range(second, scale.px("control") - 1, -1))
+        if not self._fullness.labels:
+            seconds = seconds[-1:]
         lefts, widths = self._columns(texts, width, sizes[-1])
         stacked = len(set(lefts)) == 1 and len(texts) > 1
         # The three words share one size, the largest at which each fits; so do the second lines.
