@@ -69,6 +69,11 @@ class Planner(QObject):
         return self._plan
 
     @property
+    def transitions(self) -> tuple[Transition | None, ...]:
+        """What the photo shows across each line between two bands of the plan."""
+        return self._sampled[2] if self._plan is not None and self._sampled is not None else ()
+
+    @property
     def working(self) -> bool:
         """Whether another plan is on its way."""
         return self._waiting or self._settle.isActive() or self._place.running

@@ -6,7 +6,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from app.pages.base import Page, Workspace
+from app.pages.mix import MixPage
 from app.pages.read import ReadPage
+from app.pages.worksheet import WorksheetPage
 from core.i18n import translate
 
 
@@ -29,4 +31,8 @@ class PageKind:
     make: Callable[[Workspace], Page]
 
 
-PAGES: tuple[PageKind, ...] = (PageKind("read", lambda: translate("pages", "Read"), ReadPage),)
+PAGES: tuple[PageKind, ...] = (
+    PageKind("read", lambda: translate("pages", "Read"), ReadPage),
+    PageKind("mix", lambda: translate("pages", "Mix"), MixPage),
+    PageKind("worksheet", lambda: translate("pages", "Worksheet"), WorksheetPage),
+)

@@ -8,6 +8,7 @@ from typing import Literal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
+from app.boxes import BoxShelf
 from app.checker import Checker
 from app.document import Document
 from app.files import StudyFiles
@@ -32,6 +33,8 @@ class Workspace:
         The bytes of the photo and the sheets, by the digest the study names them with.
     files : StudyFiles
         Where the study lies on disk.
+    boxes : BoxShelf
+        The teacher's own paint boxes.
     """
 
     document: Document
@@ -42,6 +45,7 @@ class Workspace:
     pictures: PictureStore
     files: StudyFiles
     planner: Planner
+    boxes: BoxShelf
     checker: Checker
     speech: Speech
 

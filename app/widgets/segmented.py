@@ -128,6 +128,8 @@ class SegmentedControl(QWidget):
     def _move(self, step: int) -> None:
         keys = list(self._segments)
         place = keys.index(self.current) + step
+        while 0 <= place < len(keys) and not self._segments[keys[place]].isEnabled():
+            place += step
         if 0 <= place < len(keys):
             self.set_chosen(keys[place])
             self._segments[keys[place]].setFocus(Qt.FocusReason.TabFocusReason)
@@ -136,6 +138,10 @@ class SegmentedControl(QWidget):
     def set_chosen(self, key: str) -> None:
         """Show a key as chosen."""
         self._segments[key].setChecked(True)
+
+    def set_available(self, key: str, available: bool) -> None:
+        """Switch one choice on or off."""
+        self._segments[key].setEnabled(available)
 
     @property
     def current(self) -> str:

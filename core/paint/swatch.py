@@ -11,7 +11,7 @@ from core.colour import Lab_to_LCh, Lab_to_srgb, srgb_to_hex
 from core.paint.measured import FULL_LOAD_ML, half_load_ml, load_Lab, measured_paints
 from core.paint.mix import Triple
 
-STRONGEST, PALEST = 24.0, 0.05
+STRONGEST, PALEST = 24.0, 0.12
 """Half loads at the two ends of a drawn-out swatch: full colour, and a breath of it."""
 
 SIDE_BY_SIDE = 40

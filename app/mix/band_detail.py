@@ -1,0 +1,113 @@
+"""From a plan to what a chosen row opens."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from app.mix.detail import DetailView
+from app.mix.stages import CompareStageView, HandStageView, ToneStageView
+from app.mix.views import BandView, compared, group_to_compare, offers, sentence_case, tone_steps
+from core.i18n import translate
+from core.mixing import MOST_PARTS
+from core.paint.box import Box
+from core.paint.mix import Mix
+from core.paint.names import group_name, paint_name
+from core.paint.options import MixOptions
+from core.paint.planned import BandMix, MixPlan
+from core.paint.tone_down import Ladder, tone_down_ladder
+from core.paint.toners import toners, true_complement
+from core.paint.words_mix import strength_text
+from core.paint.words_plan import ladder_title
+from core.reading import ColourReading
+
+Toner = tuple[tuple[str, int], ...]
+"""Paint keys with their parts."""
+
+
+def detail_view(
+    plan: MixPlan, band: BandMix, view: BandView, options: MixOptions, toner: Toner | None
+) -> DetailView | None:
+    """What a band opens; None where it has no mix.
+
+    Parameters
+    ----------
+    toner : Toner or None
+        The toner looked at; None for the one the plan proposes.
+    """
+    if band.classroom is None:
+        return None
+    group = group_to_compare(plan.box, band)
+    compare = None
+    word = translate("mix page", "Compare")
+    if group is not None and band.target is not None:
+        name = group_name(group)
+        word = translate("mix page", "Compare {paints}").format(paints=name)
+        title = translate(
+            "mix page", "The {paints} of this box in the same place; above each, the photo"
+        ).format(paints=name)
+        compare = CompareStageView(title, band.target.hex, compared(plan.box, band, group))
+    return DetailView(
+        view,
+        offers(plan, band),
+        _tone(plan, band, toner),
+        compare,
+        word,
+        _hand(plan, band, view, options),
+    )
+
+
+def toners_of(plan: MixPlan, band: BandMix) -> tuple[Toner, ...]:
+    """The toners one may look at: the proposed one, the box's others, the true complement."""
+    ladder = band.tone_down
+    if ladder is None:
+        return ()
+    return _toners(plan.box, ladder.base, ladder.toner)
+
+
+@lru_cache(maxsize=64)
+def _toners(box: Box, base: Mix, proposed: Toner) -> tuple[Toner, ...]:
+    found = [proposed, *(tuple(item.parts) for item in toners(box, base))]
+    complement = true_complement(box, base)
+    if complement is not None:
+        found.append(tuple(complement.items()))
+    kept: dict[frozenset[tuple[str, int]], Toner] = {}
+    for item in found:
+        kept.setdefault(frozenset(item), item)
+    return tuple(kept.values())
+
+
+def _tone(plan: MixPlan, band: BandMix, toner: Toner | None) -> ToneStageView | None:
+    ladder = band.tone_down
+    if ladder is None or band.target is None:
+        return None
+    choices = toners_of(plan, band)
+    chosen = ladder.toner
+    if toner is not None and toner in choices and toner != ladder.toner:
+        chosen = toner
+        ladder = _ladder(plan.box, ladder.base, toner, band.target)
+    names = tuple((toner_text(plan.box, item), item == chosen) for item in choices)
+    title = ladder_title(plan.box, ladder)
+    return ToneStageView(title, tone_steps(plan.box, ladder, band.letter), names)
+
+
+@lru_cache(maxsize=64)
+def _ladder(box: Box, base: Mix, toner: Toner, target: ColourReading) -> Ladder:
+    return tone_down_ladder(box, base, dict(toner), target)
+
+
+def toner_text(box: Box, toner: Toner) -> str:
+    """ "Burnt sienna", "1 crimson : 2 mid yellow"."""
+    if len(toner) == 1:
+        return sentence_case(paint_name(box.paint(toner[0][0])))
+    return " : ".join(f"{count} {paint_name(box.paint(key))}" for key, count in toner)
+
+
+def _hand(plan: MixPlan, band: BandMix, view: BandView, options: MixOptions) -> HandStageView:
+    assert band.classroom is not None
+    used = {part.key for part in view.parts}
+    addable = tuple(
+        (paint.key, paint_name(paint)) for paint in plan.box.paints if paint.key not in used
+    )
+    by_hand = options.choice(band.letter).parts is not None
+    strength = sentence_case(strength_text(band.classroom.strength))
+    return HandStageView(view.parts, addable, strength, by_hand, MOST_PARTS)

@@ -1,0 +1,168 @@
+"""The box's menu: keep it, save and open box files, add a paint of one's own."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QFileDialog,
+    QFormLayout,
+    QInputDialog,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.boxes import BoxShelf
+from app.document import Document
+from app.mix.views import sentence_case
+from app.notices import Notices
+from core import mixing
+from core.i18n import translate
+from core.paint.box_file import open_box, own_paint, save_box
+from core.paint.catalogue import CATALOGUE
+from core.paint.names import box_name, paint_name
+
+
+class BoxMenu:
+    """What can be done with the box as a whole; made once by the page."""
+
+    def __init__(
+        self,
+        page: QWidget,
+        document: Document,
+        notices: Notices,
+        shelf: BoxShelf,
+        shelf_changed: Callable[[], None],
+    ) -> None:
+        self._page = page
+        self._document = document
+        self._notices = notices
+        self._shelf = shelf
+        self._shelf_changed = shelf_changed
+
+    def open(self, place: QPoint) -> QMenu:
+        """Show the menu at a place on the screen."""
+        menu = QMenu(self._page)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        own = translate("mix page", "Add a paint of your own...")
+        menu.addAction(own).triggered.connect(self.add_paint)
+        menu.addSeparator()
+        keep = translate("mix page", "Keep this box as...")
+        menu.addAction(keep).triggered.connect(self.keep)
+        save = translate("mix page", "Save the box to a file...")
+        menu.addAction(save).triggered.connect(self.save)
+        load = translate("mix page", "Open a box file...")
+        menu.addAction(load).triggered.connect(self.load)
+        name = self._document.study.box.name
+        if any(box.name == name for box in self._shelf.boxes()):
+            menu.addSeparator()
+            text = translate("mix page", "Forget the box {name}").format(name=name)
+            menu.addAction(text).triggered.connect(lambda: self.forget(name))
+        menu.popup(place)
+        return menu
+
+    def keep(self) -> None:
+        """Ask for a name and keep the box under it."""
+        name, given = QInputDialog.getText(
+            self._page,
+            translate("mix page", "Keep this box"),
+            translate("mix page", "What do you call it? For example: Our cupboard"),
+        )
+        if given:
+            self.keep_as(name)
+
+    def keep_as(self, name: str) -> None:
+        """Keep the box under a name."""
+        with self._notices.reporting():
+            named = mixing.name_box(self._document.study, name)
+            self._shelf.save(named.box)
+            self._document.change(translate("undo", "name the box"), named)
+            self._shelf_changed()
+
+    def save(self) -> None:
+        """Ask for a place and write the box there."""
+        box = self._document.study.box
+        path, _ = QFileDialog.getSaveFileName(
+            self._page,
+            translate("mix page", "Save the box to a file"),
+            str(Path.home() / f"{box_name(box)}.box.json"),
+            translate("mix page", "Box files") + " (*.json)",
+        )
+        if path:
+            with self._notices.reporting():
+                save_box(box, Path(path))
+
+    def load(self) -> None:
+        """Ask for a file and take its box."""
+        path, _ = QFileDialog.getOpenFileName(
+            self._page,
+            translate("mix page", "Open a box file"),
+            str(Path.home()),
+            translate("mix page", "Box files") + " (*.json)",
+        )
+        if path:
+            self.load_from(Path(path))
+
+    def load_from(self, path: Path) -> None:
+        """Take the box of a file."""
+        with self._notices.reporting():
+            after = mixing.choose_box(self._document.study, open_box(path))
+            self._document.change(translate("undo", "open box"), after)
+
+    def forget(self, name: str) -> None:
+        """Take a kept box off the list; the study keeps its paints."""
+        self._shelf.remove(name)
+        self._shelf_changed()
+
+    def add_paint(self) -> None:
+        """Ask for a paint's name and what it behaves like."""
+        dialog = OwnPaintDialog(self._page)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.accepted.connect(lambda: self.put(dialog.name.text(), dialog.like.currentData()))
+        dialog.open()
+
+    def put(self, name: str, like: str) -> None:
+        """Put a paint of one's own into the box."""
+        with self._notices.reporting():
+            after = mixing.put_paint(self._document.study, own_paint(name, like))
+            self._document.change(translate("undo", "add paint"), after)
+
+
+class OwnPaintDialog(QDialog):
+    """A name, and the paint of the list it behaves like."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(translate("mix page", "A paint of your own"))
+        self.name = QLineEdit(self)
+        self.like = QComboBox(self)
+        for paint in CATALOGUE.values():
+            self.like.addItem(sentence_case(paint_name(paint)), paint.key)
+        explained = QLabel(
+            translate(
+                "mix page",
+                "Nobody measured your tube: its mixes are reckoned with the paint it behaves "
+                "like, and the box says so.",
+            )
+        )
+        explained.setWordWrap(True)
+        form = QFormLayout()
+        form.addRow(translate("mix page", "Its name"), self.name)
+        form.addRow(translate("mix page", "It behaves like"), self.like)
+        buttons = QDialogButtonBox(
+            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
+        )
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        column.addWidget(explained)
+        column.addLayout(form)
+        column.addWidget(buttons)

@@ -1,0 +1,87 @@
+"""From the study's box to what the box panel shows."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import lru_cache
+
+from app.mix.box_panel import BoxView, PaintRowView, shown_order
+from app.mix.views import sentence_case
+from core.i18n import translate
+from core.paint.box import GENERIC_BOXES, Box
+from core.paint.catalogue import CATALOGUE, Paint
+from core.paint.cautions import Caution
+from core.paint.names import box_name, paint_name
+from core.paint.swatch import drawn_out
+from core.paint.words_plan import caution_text, paint_note
+
+
+def boxes_to_choose(own: Sequence[Box], current: Box) -> tuple[tuple[Box, ...], int]:
+    """The boxes of the list, and which of them is in use.
+
+    A box that was changed since it was chosen stands last, until it is kept under a name.
+    """
+    boxes = (*GENERIC_BOXES.values(), *own)
+    for number, box in enumerate(boxes):
+        if box.name == current.name and set(box.paints) == set(current.paints):
+            return boxes, number
+    return (*boxes, current), len(boxes)
+
+
+def box_title(box: Box, known: Sequence[Box]) -> str:
+    """A box in the list; a changed one says so."""
+    name = sentence_case(box_name(box))
+    if any(box.name == other.name and box is not other for other in known):
+        return translate("mix page", "{box}, changed").format(box=name)
+    return name
+
+
+def box_view(
+    boxes: Sequence[Box], current: int, before: Sequence[str], *, allow_white: bool
+) -> BoxView:
+    """The panel's view.
+
+    Parameters
+    ----------
+    boxes : sequence of Box
+        Those of the list.
+    current : int
+    before : sequence of str
+        Keys in the order shown until now; empty when another box was chosen.
+    """
+    box = boxes[current]
+    order = shown_order(before, box.keys, tuple(CATALOGUE))
+    titles = tuple(
+        box_title(other, boxes[:number] if number == len(boxes) - 1 else ())
+        for number, other in enumerate(boxes)
+    )
+    rows = tuple(
+        _row(box.by_key[key] if key in box.by_key else CATALOGUE[key], key in box.by_key)
+        for key in order
+        if key in box.by_key or key in CATALOGUE
+    )
+    return BoxView(titles, current, rows, allow_white)
+
+
+@lru_cache(maxsize=128)
+def _row(paint: Paint, owned: bool) -> PaintRowView:
+    # The panel says whose measurements are used in a line of its own.
+    note = (
+        paint_note(replace(paint, measured_as=paint.key))
+        if paint.is_stand_in
+        else (paint_note(paint))
+    )
+    stand_in = ""
+    if paint.is_stand_in:
+        stand_in = translate("mix page", "measured as {paint}").format(
+            paint=paint_name(CATALOGUE[paint.measured_as])
+        )
+    if not owned:
+        note, stand_in = translate("mix page", "not in this box"), ""
+    caution = ""
+    if paint.lists:
+        caution = caution_text(Box("", (paint,)), Caution(paint.key, paint.lists))
+    return PaintRowView(
+        paint.key, paint_name(paint), note, drawn_out(paint.measured_as), owned, stand_in, caution
+    )

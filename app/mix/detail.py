@@ -1,0 +1,368 @@
+"""What a chosen row opens: its parts bar, other mixes, and one of three looks into the band."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QRectF, Signal
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtWidgets import QLabel, QWidget
+
+from app.look import look
+from app.look.icons import paint_icon
+from app.look.space import GROUP, INSIDE, WITHIN
+from app.mix.head import BAR_EDGE, bar_view
+from app.mix.stages import (
+    LEFT,
+    CompareStage,
+    CompareStageView,
+    HandStage,
+    HandStageView,
+    Stage,
+    ToneStage,
+    ToneStageView,
+)
+from app.mix.views import BandView, MeetingView, Offer
+from app.paint.mix_meeting import MeetingStripView, names_lines, paint_meeting
+from app.paint.mix_parts import NamedBarView, named_bar_height, paint_named_bar
+from app.paint.mix_text import PITCH
+from app.widgets.buttons import EdgeButton, IconButton
+from app.widgets.segmented import SegmentedControl
+from core.i18n import translate
+
+_BAR_SHARE = 0.4
+_OFFERS_LEAST = 330
+_LINE_GAP = 2
+_TITLE_LEAST = 210
+
+
+@dataclass(frozen=True)
+class DetailView:
+    """Everything shown of an open band.
+
+    Attributes
+    ----------
+    band : BandView
+    offers : tuple of Offer
+    tone : ToneStageView or None
+    compare : CompareStageView or None
+        None where the box has only one paint of the group.
+    compare_word : str
+        What the button says: "Compare the blues".
+    hand : HandStageView
+    """
+
+    band: BandView
+    offers: tuple[Offer, ...]
+    tone: ToneStageView | None
+    compare: CompareStageView | None
+    compare_word: str
+    hand: HandStageView
+
+
+class NamedBar(QWidget):
+    """The parts bar with its names."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view: BandView | None = None
+
+    def set_view(self, view: BandView) -> None:
+        """Show a mix."""
+        self._view = view
+        names = ", ".join(f"{part.count} {part.name}" for part in view.parts)
+        self.setAccessibleName(names)
+        self.update()
+
+    def height_for(self, width: int) -> int:
+        """Height of bar and names."""
+        if self._view is None or not self._view.parts:
+            return 0
+        return round(named_bar_height(width, self._drawing(self._view)) + 0.5)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        if self._view is None or not self._view.parts:
+            return
+        painter = QPainter(self)
+        paint_named_bar(painter, QRectF(self.rect()), self._drawing(self._view))
+        painter.end()
+
+    def _drawing(self, view: BandView) -> NamedBarView:
+        scale = look().type
+        names = tuple(part.name for part in view.parts)
+        return NamedBarView(
+            bar_view(view), names, scale.grow(30), scale.px("note"), look().theme.ink
+        )
+
+
+class OfferLine(QWidget):
+    """Another mix in a sentence; an arrow takes it instead, a minus says to avoid it."""
+
+    taken = Signal()
+
+    def __init__(self, offer: Offer, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.offer = offer
+        self.label = QLabel(offer.text, self)
+        self.label.setWordWrap(True)
+        self.button: IconButton | None = None
+        if offer.mix is not None:
+            name = translate("mix page", "Take this mix instead")
+            self.button = IconButton("arrow_right", name, self)
+            self.button.setAccessibleDescription(offer.text)
+            self.button.clicked.connect(self.taken)
+            self.button.show()
+        self.label.show()
+
+    def height_for(self, width: int) -> int:
+        """Height the sentence needs."""
+        side = look().type.grow(28)
+        tall = self.label.heightForWidth(width - side - WITHIN) + self._drop()
+        return max(tall, side) + 2
+
+    def _drop(self) -> int:
+        """How far down the first line stands, so that it is level with the arrow."""
+        return max((look().type.grow(28) - look().type.grow(20)) // 2 - 1, 0)
+
+    def resizeEvent(self, event: object) -> None:
+        side = look().type.grow(28)
+        if self.button is not None:
+            self.button.setGeometry(0, 0, side, side)
+        tall = self.label.heightForWidth(self.width() - side - WITHIN)
+        self.label.setGeometry(side + WITHIN, self._drop(), self.width() - side - WITHIN, tall)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        if self.button is not None:
+            return
+        side = look().type.grow(28)
+        painter = QPainter(self)
+        inset = 0.18 * side
+        place = QRectF(inset, inset, side - 2 * inset, side - 2 * inset)
+        paint_icon(painter, place, "minus", look().theme.ink)
+        painter.end()
+
+
+class RowDetail(QWidget):
+    """The raised ground with the ink bar going on at its left."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("ground", "raised")
+
+    def height_for(self, width: int) -> tuple[int, int]:
+        """Least height, and the height beyond which more room does nothing."""
+        raise NotImplementedError
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        theme = look().theme
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(theme.raised))
+        painter.fillRect(QRectF(0, 0, BAR_EDGE, self.height()), QColor(theme.ink))
+        painter.end()
+
+
+class BandDetail(RowDetail):
+    """An open band.
+
+    Signals
+    -------
+    mix_asked(mix: Mix), part_asked(key: str, count: int), load_asked(steps: int)
+    back_asked(), wishes_asked(), toner_asked(number: int), stage_chosen(key: str)
+    """
+
+    mix_asked = Signal(object)
+    part_asked = Signal(str, int)
+    load_asked = Signal(int)
+    back_asked = Signal()
+    wishes_asked = Signal()
+    toner_asked = Signal(int)
+    stage_chosen = Signal(str)
+    resized = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view: DetailView | None = None
+        self.bar = NamedBar(self)
+        self.stages = SegmentedControl(
+            [
+                ("tone", translate("mix page", "Tone down")),
+                ("compare", translate("mix page", "Compare")),
+                ("hand", translate("mix page", "By hand")),
+            ],
+            translate("mix page", "What to look at"),
+            self,
+        )
+        self.wishes = EdgeButton(translate("mix page", "Pin or leave out"), "pin", self)
+        self.tone, self.compare, self.hand = ToneStage(self), CompareStage(self), HandStage(self)
+        self.lines: list[OfferLine] = []
+        self.stages.chosen.connect(self._choose)
+        self.wishes.clicked.connect(self.wishes_asked)
+        self.tone.toner_asked.connect(self.toner_asked)
+        self.hand.part_asked.connect(self.part_asked)
+        self.hand.load_asked.connect(self.load_asked)
+        self.hand.back_asked.connect(self.back_asked)
+        self.show_stage("tone")
+
+    @property
+    def stage(self) -> str:
+        """Which look is shown: "tone", "compare" or "hand"."""
+        return self.stages.current
+
+    def show_stage(self, key: str) -> None:
+        """Show one of the three looks."""
+        self.stages.set_chosen(key)
+        for name, stage in self._by_key().items():
+            stage.setVisible(name == key)
+
+    def set_view(self, view: DetailView) -> None:
+        """Show a band."""
+        before, self._view = self._view, view
+        self.bar.set_view(view.band)
+        self.tone.set_view(view.tone)
+        self.compare.set_view(view.compare)
+        self.hand.set_view(view.hand)
+        self.stages.set_texts({"compare": view.compare_word})
+        if before is None or before.offers != view.offers:
+            self._set_offers(view.offers)
+        if view.compare is None and self.stage == "compare":
+            self.show_stage("tone")
+        self.stages.set_available("compare", view.compare is not None)
+        self._lay_out()
+
+    def height_for(self, width: int) -> tuple[int, int]:
+        shown = self._by_key()[self.stage]
+        top = self._top(width) + (0 if self._title_beside(width) else shown.head_height())
+        least, most = shown.height_for(width - BAR_EDGE)
+        return top + least, top + most
+
+    def resizeEvent(self, event: object) -> None:
+        self._lay_out()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "lines"):
+            self._lay_out()
+
+    def _by_key(self) -> dict[str, Stage]:
+        return {"tone": self.tone, "compare": self.compare, "hand": self.hand}
+
+    def _choose(self, key: str) -> None:
+        self.show_stage(key)
+        self._lay_out()
+        self.stage_chosen.emit(key)
+        self.resized.emit()
+
+    def _set_offers(self, offers: tuple[Offer, ...]) -> None:
+        for line in self.lines:
+            line.hide()
+            line.deleteLater()
+        self.lines = []
+        before: QWidget = self.bar
+        for offer in offers:
+            line = OfferLine(offer, self)
+            line.taken.connect(lambda offer=offer: self.mix_asked.emit(offer.mix))
+            line.show()
+            if line.button is not None:
+                QWidget.setTabOrder(before, line.button)
+                before = line.button
+            self.lines.append(line)
+
+    def _columns(self, width: int) -> tuple[int, int, bool]:
+        """Widths of the bar and of the offers, and whether they stand side by side."""
+        room = width - 2 * INSIDE
+        left = round(_BAR_SHARE * room)
+        right = room - left - 2 * GROUP
+        if not self.lines or right < look().type.grow(_OFFERS_LEAST):
+            return room, room, False
+        return left, right, True
+
+    def _title_beside(self, width: int) -> bool:
+        """Whether the stage's title fits into the line of the control that chooses it."""
+        taken = INSIDE + self.stages.sizeHint().width() + GROUP
+        room = width - taken - INSIDE - self._by_key()[self.stage].head_room()
+        return room >= look().type.grow(_TITLE_LEAST)
+
+    def _top(self, width: int) -> int:
+        """Height above the line of the control that chooses the stage."""
+        left, right, beside = self._columns(width)
+        own = self.bar.height_for(left) + WITHIN + self.wishes.sizeHint().height()
+        said = sum(line.height_for(right) + _LINE_GAP for line in self.lines)
+        both = max(own, said) if beside else own + (WITHIN + said if self.lines else 0)
+        return both + WITHIN
+
+    def _lay_out(self) -> None:
+        width = self.width()
+        left, right, beside = self._columns(width)
+        bar = self.bar.height_for(left)
+        self.bar.setGeometry(INSIDE, 0, left, bar)
+        wishes = self.wishes.sizeHint()
+        self.wishes.setGeometry(INSIDE, bar + WITHIN, wishes.width(), wishes.height())
+        x, y = INSIDE, bar + 2 * WITHIN + wishes.height()
+        if beside:
+            x, y = INSIDE + left + 2 * GROUP, 0
+        for line in self.lines:
+            height = line.height_for(right)
+            line.setGeometry(x, y, right, height)
+            y += height + _LINE_GAP
+        top = self._top(width)
+        shown = self._by_key()[self.stage]
+        tools, head = self.stages.sizeHint(), shown.head_height()
+        self.stages.setGeometry(
+            INSIDE, top + (head - 6 - tools.height()) // 2, tools.width(), tools.height()
+        )
+        self.stages.raise_()
+        title_beside = self._title_beside(width)
+        if not title_beside:
+            top += head
+        # The drawing begins right of the ink bar.
+        shown.head_left = LEFT + tools.width() + GROUP if title_beside else LEFT
+        shown.setGeometry(BAR_EDGE, top, width - BAR_EDGE, max(self.height() - top, 0))
+        shown.place_head()
+
+
+class MeetingDetail(RowDetail):
+    """An open meeting: the photo's passage over the paint's, each stretch named."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view: MeetingView | None = None
+
+    def set_view(self, view: MeetingView) -> None:
+        """Show a meeting."""
+        self._view = view
+        names = ", ".join(name for _, name in view.names)
+        self.setAccessibleName(
+            translate("mix page", "The wet edge passes through: {names}.").format(names=names)
+        )
+        self.update()
+
+    def height_for(self, width: int) -> tuple[int, int]:
+        if self._view is None:
+            return 0, 0
+        scale = look().type
+        view = self._drawing(self._view)
+        lines = names_lines(width - 2 * INSIDE - self._label_room(), view)
+        words = lines * PITCH * scale.px("note")
+        least = round(scale.grow(64) + words + scale.grow(14))
+        return least, least + scale.grow(60)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self._view is None:
+            return
+        painter = QPainter(self)
+        wall = QRectF(BAR_EDGE, 0, self.width() - BAR_EDGE, self.height())
+        rect = QRectF(INSIDE, 0, self.width() - 2 * INSIDE, self.height() - WITHIN)
+        paint_meeting(painter, rect, self._drawing(self._view), wall=wall, label=self._label_room())
+        painter.end()
+
+    def _label_room(self) -> float:
+        return look().type.grow(52)
+
+    def _drawing(self, view: MeetingView) -> MeetingStripView:
+        theme = look().theme
+        labels = (translate("mix page", "photo"), translate("mix page", "paint"))
+        note = look().type.px("note")
+        return MeetingStripView(
+            view.photo, view.paint, view.names, labels, note, theme.ink, theme.wall_ink
+        )

@@ -1,0 +1,122 @@
+"""From a plan to what the plan panel says."""
+
+from __future__ import annotations
+
+from app.mix.plan_panel import AmountRow, PlanView
+from app.mix.views import sentence_case
+from core.i18n import translate
+from core.paint.amounts import BRUSH_CM2, PAINT_ML_PER_1000_CM2, SHEETS
+from core.paint.options import MixOptions
+from core.paint.planned import MixPlan
+from core.paint.words_mix import strength_text
+from core.paint.words_plan import amounts_note, caution_text, kind_text, order_texts
+
+
+def plan_view(plan: MixPlan, options: MixOptions) -> PlanView:
+    """The plan in words."""
+    by_letter = {amount.letter: amount for amount in plan.amounts.bands}
+    rows, loads = [], 0
+    for band in plan.bands:
+        if band.classroom is None or not band.amount_ml:
+            continue
+        amount = by_letter[band.letter]
+        loads += amount.brush_loads
+        rows.append(
+            AmountRow(
+                band.letter,
+                sentence_case(strength_text(band.classroom.strength)),
+                loads_text(amount.brush_loads),
+                f"{band.amount_ml:g}",
+            )
+        )
+    sheets = tuple(SHEETS)
+    return PlanView(
+        line=_line(plan, len(rows), loads),
+        sheets=tuple(sentence_case(sheet_name(name)) for name in sheets),
+        sheet=sheets.index(plan.sheet.name) if plan.sheet.name in sheets else -1,
+        painted=translate("mix page", "painted {painted}").format(painted=painted_text(plan)),
+        amounts=tuple(rows),
+        total=translate("mix page", "in all, with some to spare"),
+        total_ml=f"{plan.amounts.total_ml:g}",
+        notes=_notes(plan),
+        own_figure=options.own_ml_per_1000_cm2,
+        usual_figure=PAINT_ML_PER_1000_CM2,
+        kind=kind_text(plan.order),
+        steps=order_texts(plan.order, plan.sheet),
+        cautions=tuple(caution_text(plan.box, caution) for caution in plan.cautions),
+    )
+
+
+def sheet_name(name: str) -> str:
+    """The name of a sheet size as shown."""
+    return {
+        "A5": translate("mix page", "A5"),
+        "A4": translate("mix page", "A4"),
+        "A3": translate("mix page", "A3"),
+        "letter": translate("mix page", "letter"),
+        "quarter imperial": translate("mix page", "quarter imperial"),
+    }.get(name, name)
+
+
+def painted_text(plan: MixPlan) -> str:
+    """ "277 × 190 mm"."""
+    width, height = plan.sheet.painted_mm
+    return translate("mix page", "{width:.0f} × {height:.0f} mm").format(width=width, height=height)
+
+
+def loads_text(count: int) -> str:
+    """ "1 brush load", "3 brush loads"."""
+    if count == 1:
+        return translate("mix page", "{n} brush load", count).format(n=count)
+    return translate("mix page", "{n} brush loads", count).format(n=count)
+
+
+def laying_order(plan: MixPlan) -> tuple[str, ...]:
+    """Letters in the order in which they are laid."""
+    return tuple(
+        letter for step in plan.order.steps if step.stage == "lay" for letter in step.letters
+    )
+
+
+def _line(plan: MixPlan, mixes: int, loads: int) -> str:
+    return translate(
+        "mix page",
+        "{sheet}, painted {painted}: {ml:g} mL in {mixes}, about {loads}. Lay {order}.",
+    ).format(
+        sheet=sentence_case(sheet_name(plan.sheet.name)),
+        painted=painted_text(plan),
+        ml=plan.amounts.total_ml,
+        mixes=_mixes_text(mixes),
+        loads=loads_text(loads),
+        order=", ".join(laying_order(plan)),
+    )
+
+
+def _mixes_text(count: int) -> str:
+    if count == 1:
+        return translate("mix page", "{n} mix", count).format(n=count)
+    return translate("mix page", "{n} mixes", count).format(n=count)
+
+
+def _notes(plan: MixPlan) -> tuple[str, ...]:
+    low, high = plan.amounts.water_ml
+    water = translate("mix page", "Clean water to wet the sheet: {low:.0f} to {high:.0f} mL.")
+    brush = translate(
+        "mix page",
+        "Brush: a large round, about size 12; a load covers {low:.0f} to {high:.0f} cm², less "
+        "with synthetic hair.",
+    )
+    pieces = [
+        amounts_note(plan.amounts),
+        water.format(low=low, high=high),
+        brush.format(low=BRUSH_CM2[0], high=BRUSH_CM2[1]),
+    ]
+    if plan.drying_steps:
+        pieces.append(
+            translate(
+                "mix page",
+                "The chips show what a wash dries to; wet, it looks {steps:g} of a value step "
+                "darker.",
+            ).format(steps=plan.drying_steps)
+        )
+    return tuple(pieces)

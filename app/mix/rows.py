@@ -1,0 +1,316 @@
+"""The page's middle: rows in band order beside one strip, wet edges between the rows they join."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtWidgets import QScrollArea, QWidget
+
+from app.look import look
+from app.look.theme import WALL
+from app.look.type import FIRST
+from app.mix.detail import BandDetail, DetailView, MeetingDetail, RowDetail
+from app.mix.head import BandHead, MeetingHead, RowHead
+from app.mix.views import BandView, MeetingView
+from app.paint.ink import BLACK, draw_text
+from app.paint.marks import BadgeView, paint_badge
+from app.paint.mix_strip import StripView, StripZone, paint_strip
+from core.i18n import translate
+
+WALL_WIDTH, WALL_WIDTH_WIDE = 206, 258
+_BADGE_AT = 34
+_STRIP_LEFT, _STRIP_RIGHT = 64, 20
+_TOP = 40
+_END = 10
+# Above this height a closed row only looks empty.
+_TALLEST_CLOSED = 108
+_TALLEST_MEETING = 40
+
+
+@dataclass(frozen=True)
+class RowsContent:
+    """All rows.
+
+    Attributes
+    ----------
+    bands : tuple of BandView
+    abouts : tuple of str
+        What is said of each band's mix while its row is open.
+    meetings : tuple of MeetingView or None
+        One fewer than bands.
+    """
+
+    bands: tuple[BandView, ...] = ()
+    abouts: tuple[str, ...] = ()
+    meetings: tuple[MeetingView | None, ...] = ()
+
+
+class MixRows(QScrollArea):
+    """Rows and strip. Row 0 is band A, row 1 its meeting with B, row 2 band B...
+
+    Signals
+    -------
+    row_chosen(number: int)
+        A row was pressed or reached with the arrow keys.
+    menu_asked(band: int, x: int, y: int)
+        A band's menu at a place on the screen.
+    """
+
+    row_chosen = Signal(int)
+    menu_asked = Signal(int, int, int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._content = RowsContent()
+        self._chosen = 0
+        self._inside = _Inside()
+        self._inside.setProperty("ground", "paper")
+        self.setWidget(self._inside)
+        self.setAccessibleName(translate("mix page", "Mix for each band, top to bottom"))
+        self.heads: list[RowHead] = []
+        self.detail = BandDetail(self._inside)
+        self.meeting = MeetingDetail(self._inside)
+        self.detail.hide()
+        self.meeting.hide()
+        self.detail.resized.connect(self._lay_out)
+
+    @property
+    def chosen(self) -> int:
+        """The open row."""
+        return self._chosen
+
+    def set_content(
+        self, content: RowsContent, chosen: int, detail: DetailView | None = None
+    ) -> None:
+        """Show rows, one of them open.
+
+        Parameters
+        ----------
+        chosen : int
+            Number of the open row.
+        detail : DetailView or None
+            What it opens, where it is a band with a mix.
+        """
+        self._content, self._chosen = content, chosen
+        self._match_heads(max(2 * len(content.bands) - 1, 0))
+        for number, head in enumerate(self.heads):
+            head.opened = number == chosen
+            head.setChecked(head.opened)
+            policies = Qt.FocusPolicy
+            head.setFocusPolicy(policies.StrongFocus if head.opened else policies.ClickFocus)
+            if isinstance(head, BandHead):
+                head.set_view(content.bands[number // 2], content.abouts[number // 2])
+            elif isinstance(head, MeetingHead):
+                head.set_view(content.meetings[number // 2])
+        bands = [head for head in self.heads if isinstance(head, BandHead)]
+        widest = max((head.own_verdict_room() for head in bands), default=0.0)
+        for head in bands:
+            head.verdict_room = widest
+        meeting = content.meetings[chosen // 2] if chosen % 2 else None
+        if detail is not None:
+            self.detail.set_view(detail)
+        if meeting is not None:
+            self.meeting.set_view(meeting)
+        self.detail.setVisible(detail is not None and not chosen % 2)
+        self.meeting.setVisible(meeting is not None)
+        if chosen < len(self.heads) and self.detail.isVisibleTo(self):
+            QWidget.setTabOrder(self.heads[chosen], self.detail.stages)
+        self._lay_out()
+
+    def reveal(self) -> None:
+        """Scroll so that the open row is seen."""
+        if self._chosen < len(self.heads):
+            head, opened = self.heads[self._chosen], self._opened()
+            bottom = opened.geometry().bottom() if opened is not None else head.geometry().bottom()
+            self.ensureVisible(0, bottom, 0, 4)
+            self.ensureVisible(0, head.y(), 0, 4)
+
+    def focus_chosen(self, reason: Qt.FocusReason = Qt.FocusReason.TabFocusReason) -> None:
+        """Give the open row the focus."""
+        if self._chosen < len(self.heads):
+            self.heads[self._chosen].setFocus(reason)
+
+    def resizeEvent(self, event: object) -> None:
+        super().resizeEvent(event)
+        self._lay_out()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "meeting"):
+            self._lay_out()
+
+    def sizeHint(self) -> QSize:
+        return QSize(860, 600)
+
+    def _match_heads(self, count: int) -> None:
+        while len(self.heads) > count:
+            head = self.heads.pop()
+            head.hide()
+            head.deleteLater()
+        while len(self.heads) < count:
+            number = len(self.heads)
+            kind = MeetingHead if number % 2 else BandHead
+            head = kind(number, self._inside)
+            head.asked.connect(self.row_chosen)
+            head.moved.connect(self._move)
+            head.menu_asked.connect(self._ask_menu)
+            head.show()
+            self.heads.append(head)
+
+    def _ask_menu(self, number: int, x: int, y: int) -> None:
+        if number % 2 == 0:
+            self.menu_asked.emit(number // 2, x, y)
+
+    def _move(self, number: int) -> None:
+        if not 0 <= number < len(self.heads):
+            return
+        step = 1 if number > self._chosen else -1
+        # A meeting about which there is nothing to say is passed over.
+        while isinstance(self.heads[number], MeetingHead) and not self.heads[number].view:
+            number += step
+        self.row_chosen.emit(number)
+        self.focus_chosen()
+
+    def _opened(self) -> RowDetail | None:
+        for detail in (self.detail, self.meeting):
+            if detail.isVisibleTo(self):
+                return detail
+        return None
+
+    # Layout
+
+    def wall_width(self) -> int:
+        """Width of the wall with badges and strip."""
+        return WALL_WIDTH_WIDE if look().type.wide else WALL_WIDTH
+
+    def _lay_out(self) -> None:
+        width, available = self.viewport().width(), self.viewport().height()
+        wall = self.wall_width()
+        top = look().type.grow(_TOP)
+        room = width - wall
+        if not self.heads or room < 50:
+            self._inside.zones, self._inside.badges = (), ()
+            self._inside.resize(width, available)
+            self._inside.update()
+            return
+        heights, detail_height = self._heights(room, available - top - _END)
+        opened = self._opened()
+        y, zones, places = top, [], []
+        for number, head in enumerate(self.heads):
+            head.setGeometry(wall, y, room, heights[number])
+            start, y = y, y + heights[number]
+            if number == self._chosen and opened is not None:
+                opened.setGeometry(wall, y, room, detail_height)
+                y += detail_height
+            last = number == len(self.heads) - 1
+            beside = number == self._chosen or number + 1 == self._chosen
+            head.ruled = not number % 2 and not last and not beside
+            zones.append((start, y))
+            if number % 2 == 0:
+                places.append((start, y))
+            head.update()
+        self._inside.zones = self._strip(zones, top)
+        self._inside.badges = tuple(
+            (BadgeView(view.letter, chosen=2 * number == self._chosen), sum(place) / 2)
+            for number, (view, place) in enumerate(zip(self._content.bands, places, strict=True))
+        )
+        self._inside.strip_top, self._inside.wall = top, wall
+        self._inside.resize(width, max(y + _END, available))
+        self._inside.update()
+
+    def _heights(self, room: int, available: int) -> tuple[list[int], int]:
+        """Heights of the heads and of what the open row opens: spare room goes where it helps."""
+        opened = self._opened()
+        least, most = opened.height_for(room) if opened is not None else (0, 0)
+        for compact in (False, True):
+            heights = [head.height_for(room, compact=compact) for head in self.heads]
+            for head in self.heads:
+                if isinstance(head, BandHead):
+                    head.compact = compact
+            spare = available - sum(heights) - least
+            if spare >= 0:
+                break
+        if spare <= 0:
+            return heights, least
+        detail = min(most, least + spare // 2)
+        spare -= detail - least
+        for limit, odd in ((_TALLEST_CLOSED, 0), (_TALLEST_MEETING, 1)):
+            rows = [i for i in range(len(heights)) if i % 2 == odd and not self.heads[i].opened]
+            for place, number in enumerate(rows):
+                share = spare // (len(rows) - place)
+                more = max(min(share, look().type.grow(limit) - heights[number]), 0)
+                heights[number] += more
+                spare -= more
+        if opened is not None:
+            detail += min(spare, max(most - detail, 0))
+        return heights, detail
+
+    def _strip(self, zones: Sequence[tuple[int, int]], top: int) -> tuple[StripZone, ...]:
+        found = []
+        for number, (start, end) in enumerate(zones):
+            if number % 2 == 0:
+                view = self._content.bands[number // 2]
+                photo = (view.photo,) if view.photo else ()
+                paint = (view.paint,) if view.paint else ()
+            else:
+                upper, lower = self._content.bands[number // 2 : number // 2 + 2]
+                meeting = self._content.meetings[number // 2]
+                photo = _joined(upper.photo, meeting.photo if meeting else (), lower.photo)
+                paint = _joined(upper.paint, meeting.paint if meeting else (), lower.paint)
+            found.append(StripZone(start - top, end - top, photo, paint))
+        return tuple(found)
+
+
+def _joined(upper: str | None, between: tuple[str, ...], lower: str | None) -> tuple[str, ...]:
+    """The run from one band's colour to the next one's."""
+    if upper is None or lower is None:
+        return ()
+    return (upper, *between[1:-1], lower)
+
+
+class _Inside(QWidget):
+    """Paper for the rows, the wall with badges and strip left of them."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.zones: tuple[StripZone, ...] = ()
+        self.badges: tuple[tuple[BadgeView, float], ...] = ()
+        self.strip_top = 0
+        self.wall = WALL_WIDTH
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        theme, scale = look().theme, look().type
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(theme.paper))
+        painter.fillRect(QRectF(0, 0, self.wall, self.height()), QColor(WALL))
+        if not self.zones:
+            painter.end()
+            return
+        strip = QRectF(
+            _STRIP_LEFT,
+            self.strip_top,
+            self.wall - _STRIP_LEFT - _STRIP_RIGHT,
+            self.zones[-1].bottom,
+        )
+        words = (translate("mix page", "photo"), translate("mix page", "paint"))
+        size = min(scale.px("control"), 0.26 * strip.width())
+        for share, text in zip((0.25, 0.75), words, strict=True):
+            spot = QPointF(strip.left() + share * strip.width(), self.strip_top / 2 + 4)
+            draw_text(painter, spot, text, size, BLACK, FIRST)
+        paint_strip(painter, strip, StripView(self.zones))
+        radius = 15.0
+        for badge, y in self.badges:
+            place = QRectF(_BADGE_AT - radius, y - radius, 2 * radius, 2 * radius)
+            paint_badge(painter, place, badge)
+        heading = translate("mix page", "Mix for each band, top to bottom")
+        painter.setFont(scale.font("control"))
+        painter.setPen(QColor(theme.second))
+        place = QRectF(self.wall + 24, 0, self.width() - self.wall - 24, self.strip_top)
+        painter.drawText(place, int(Qt.AlignmentFlag.AlignVCenter), heading)
+        painter.end()

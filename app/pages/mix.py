@@ -1,0 +1,369 @@
+"""The Mix page: the box, a row of mixes beside the sky, and the plan."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QElapsedTimer, QPoint, Qt
+from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
+
+from app.document import Gesture
+from app.look import look
+from app.mix.band_detail import Toner, detail_view, toners_of
+from app.mix.box_menu import BoxMenu
+from app.mix.box_panel import BoxPanel
+from app.mix.box_view import box_view, boxes_to_choose
+from app.mix.plan_panel import PlanBar, PlanPanel
+from app.mix.plan_view import plan_view
+from app.mix.rows import MixRows, RowsContent
+from app.mix.views import about_text, band_view, meeting_view
+from app.mix.wishes import WishesMenu
+from app.pages.base import Menu, Page, Workspace
+from app.widgets.notice import EmptyState
+from core import mixing
+from core.i18n import translate
+from core.paint.amounts import SHEETS
+from core.paint.box import Box
+from core.paint.mix import Mix
+from core.paint.planned import BandMix, MixPlan
+from core.study import Study
+
+BOX_WIDTH, BOX_WIDTH_WIDE = 318, 340
+PLAN_WIDTH = 384
+PLAN_COLUMN_FROM = 1700
+"""From this width the plan stands beside the rows."""
+
+BOX_SHARE_MOST = 0.3
+RUN_MS = 1500
+"""Presses on a stepper nearer to each other than this are undone together."""
+
+
+class MixPage(Page):
+    """Box at the left, rows beside the sky in the middle, the plan at the right or at the foot."""
+
+    def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._workspace = workspace
+        self._row = 0
+        self._toner: Toner | None = None
+        self._order: list[str] = []
+        self._box_shown: Box | None = None
+        self._boxes: tuple[Box, ...] = ()
+        self._run: tuple[object, Gesture] | None = None
+        self._run_clock = QElapsedTimer()
+        self.setProperty("ground", "paper")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._body = QWidget(self)
+        self.box = BoxPanel(self._body)
+        self.rows = MixRows(self._body)
+        self.plan_bar = PlanBar(self._body)
+        self.plan = PlanPanel(self._body)
+        self.empty = EmptyState(
+            translate("mix page", "No sky to mix for yet."),
+            translate("mix page", "Open a photo of a sky: its mixes are planned from your box."),
+            translate("mix page", "Open a photo"),
+            "open",
+            self,
+        )
+        self._top = QStackedLayout(self)
+        self._top.addWidget(self.empty)
+        self._top.addWidget(self._body)
+        self._wishes = WishesMenu(workspace.document, workspace.notices)
+        self._box_menu = BoxMenu(
+            self, workspace.document, workspace.notices, workspace.boxes, self._show_box
+        )
+        self._wishes_action = QAction(self)
+        self._plan_open = False
+        self._connect()
+        self._show_box()
+        self._show_plan(workspace.planner.plan)
+
+    @property
+    def chosen(self) -> int:
+        """Number of the band that is open, or whose meeting with the next is."""
+        return self._row // 2
+
+    def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
+        return (self._wishes_action,) if menu == "edit" else ()
+
+    # What the user asks for
+
+    def choose_row(self, number: int) -> None:
+        """Open a row: an even number is a band, an odd one its meeting with the next."""
+        if number != self._row:
+            self._row, self._toner = number, None
+            self._show_rows()
+        self.rows.reveal()
+
+    def choose(self, band: int) -> None:
+        """Open a band."""
+        self.choose_row(2 * band)
+
+    def menu_of(self, band: int) -> QMenu:
+        """The menu of a band's wishes."""
+        return self._wishes.menu(self._letter(band), lambda: self._set_by_hand(band), self)
+
+    def show_plan(self, shown: bool) -> None:
+        """Lay the plan over the page, or take it away, where there is no column for it."""
+        self._plan_open = shown
+        self._place()
+        if shown and self.plan.isVisible():
+            self.plan.close_button.setFocus(Qt.FocusReason.TabFocusReason)
+        elif self.plan_bar.isVisible():
+            self.plan_bar.button.setFocus(Qt.FocusReason.TabFocusReason)
+
+    # Connections
+
+    def _connect(self) -> None:
+        workspace = self._workspace
+        workspace.planner.plan_changed.connect(self._show_plan)
+        workspace.document.study_changed.connect(self._on_study)
+        workspace.reader.photo_changed.connect(lambda opened: self._show_plan(None))
+        workspace.preferences.changed.connect(lambda before, after: self._show_rows())
+        self.empty.asked.connect(workspace.opener.choose)
+        self.box.box_chosen.connect(self._choose_box)
+        self.box.paint_ticked.connect(self._tick)
+        self.box.white_asked.connect(self._allow_white)
+        self.box.menu_asked.connect(self._box_menu.open)
+        self.rows.row_chosen.connect(self.choose_row)
+        self.rows.menu_asked.connect(self._open_menu)
+        detail = self.rows.detail
+        detail.mix_asked.connect(self._use_mix)
+        detail.part_asked.connect(self._set_part)
+        detail.load_asked.connect(self._set_load)
+        detail.back_asked.connect(lambda: self._wishes.search_again(self._letter(self.chosen)))
+        detail.wishes_asked.connect(self._open_wishes)
+        detail.toner_asked.connect(self._look_at_toner)
+        self.plan_bar.asked.connect(lambda: self.show_plan(True))
+        self.plan.closed.connect(lambda: self.show_plan(False))
+        self.plan.sheet_chosen.connect(self._choose_sheet)
+        self.plan.figure_asked.connect(self._set_figure)
+
+    @property
+    def _study(self) -> Study:
+        return self._workspace.document.study
+
+    def _plan_now(self) -> MixPlan | None:
+        return self._workspace.planner.plan
+
+    def _letter(self, band: int) -> str:
+        plan = self._plan_now()
+        return plan.bands[band].letter if plan is not None else chr(ord("A") + band)
+
+    def _band(self) -> BandMix | None:
+        plan = self._plan_now()
+        if plan is None or self.chosen >= len(plan.bands):
+            return None
+        return plan.bands[self.chosen]
+
+    def _change(
+        self, text: str, edit: Callable[[Study], Study], gesture: Gesture | None = None
+    ) -> None:
+        with self._workspace.notices.reporting():
+            self._workspace.document.change(text, edit(self._study), gesture)
+
+    def _choose_box(self, number: int) -> None:
+        box = self._boxes[number]
+        self._change(
+            translate("undo", "choose another box"), lambda study: mixing.choose_box(study, box)
+        )
+        self._show_box()
+
+    def _tick(self, key: str, owned: bool) -> None:
+        text = (
+            translate("undo", "put paint into the box")
+            if owned
+            else translate("undo", "take paint out of the box")
+        )
+        self._change(text, lambda study: mixing.tick_paint(study, key, owned))
+
+    def _allow_white(self, allowed: bool) -> None:
+        self._change(
+            translate("undo", "allow white paint"),
+            lambda study: mixing.allow_white(study, allowed),
+        )
+
+    def _choose_sheet(self, number: int) -> None:
+        sheet = list(SHEETS.values())[number]
+        self._change(
+            translate("undo", "choose sheet size"), lambda study: mixing.set_sheet(study, sheet)
+        )
+
+    def _set_figure(self, ml: float | None) -> None:
+        self._change(
+            translate("undo", "set your own figure"),
+            lambda study: mixing.set_own_figure(study, ml),
+            self._gesture("figure"),
+        )
+
+    def _use_mix(self, mix: Mix) -> None:
+        letter = self._letter(self.chosen)
+        self._change(
+            translate("undo", "take another mix"),
+            lambda study: mixing.use_mix(study, letter, mix),
+        )
+
+    def _set_part(self, key: str, count: int) -> None:
+        band = self._band()
+        if band is None or band.classroom is None:
+            return
+        mix = band.classroom.mix
+        self._change(
+            translate("undo", "set parts by hand"),
+            lambda study: mixing.set_part(study, band.letter, mix, key, count),
+            self._gesture((band.letter, key)),
+        )
+
+    def _set_load(self, steps: int) -> None:
+        band = self._band()
+        if band is None or band.classroom is None:
+            return
+        mix = band.classroom.mix
+        self._change(
+            translate("undo", "set the wash's strength"),
+            lambda study: mixing.set_load(study, band.letter, mix, steps),
+            self._gesture((band.letter, "load")),
+        )
+
+    def _gesture(self, what: object) -> Gesture:
+        """One gesture for a run of presses on the same thing."""
+        rested = not self._run_clock.isValid() or self._run_clock.elapsed() > RUN_MS
+        if self._run is None or self._run[0] != what or rested:
+            self._run = (what, Gesture())
+        self._run_clock.restart()
+        return self._run[1]
+
+    def _look_at_toner(self, number: int) -> None:
+        plan, band = self._plan_now(), self._band()
+        if plan is not None and band is not None:
+            self._toner = toners_of(plan, band)[number]
+            self._show_rows()
+
+    def _set_by_hand(self, band: int) -> None:
+        self.choose(band)
+        self.rows.detail.show_stage("hand")
+        self._show_rows()
+        self.rows.reveal()
+
+    def _open_menu(self, band: int, x: int, y: int) -> None:
+        self.choose(band)
+        menu = self.menu_of(band)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        menu.popup(QPoint(x, y))
+
+    def _open_wishes(self) -> None:
+        button = self.rows.detail.wishes
+        spot = button.mapToGlobal(QPoint(0, button.height() + 2))
+        self._open_menu(self.chosen, spot.x(), spot.y())
+
+    # What is shown
+
+    def _on_study(self, before: Study, after: Study) -> None:
+        if before.box != after.box or before.mix.allow_white != after.mix.allow_white:
+            self._show_box()
+        if before.mix != after.mix and self._plan_now() is not None:
+            band = self._band()
+            parts = after.mix.choice(band.letter).parts if band is not None else None
+            if parts is not None:
+                # The next press counts from here, even before the plan has followed.
+                self.rows.detail.hand.set_counts(dict(parts))
+
+    def _show_box(self) -> None:
+        study = self._study
+        self._boxes, current = boxes_to_choose(self._workspace.boxes.boxes(), study.box)
+        if self._box_shown is None or self._box_shown.name != study.box.name:
+            self._order = []
+        self._box_shown = study.box
+        view = box_view(self._boxes, current, self._order, allow_white=study.mix.allow_white)
+        self._order = [paint.key for paint in view.paints]
+        self.box.set_view(view)
+
+    def _show_plan(self, plan: MixPlan | None) -> None:
+        opened = self._workspace.reader.opened is not None
+        self._top.setCurrentWidget(self._body if opened else self.empty)
+        if plan is not None:
+            self._row = min(self._row, 2 * len(plan.bands) - 2)
+            view = plan_view(plan, self._study.mix)
+            self.plan.set_view(view)
+            self.plan_bar.set_line(view.line)
+        else:
+            self._row = 0
+            self.plan_bar.set_line(translate("mix page", "The mixes are being planned."))
+        self._show_rows()
+        self._place()
+
+    def _show_rows(self) -> None:
+        plan = self._plan_now()
+        self._show_action()
+        if plan is None:
+            self.rows.set_content(RowsContent(), 0)
+            return
+        options, transitions = self._study.mix, self._workspace.planner.transitions
+        bands = tuple(band_view(plan, band, options) for band in plan.bands)
+        abouts = tuple(about_text(plan, band) for band in plan.bands)
+        meetings = tuple(
+            meeting_view(
+                band,
+                plan.bands[number + 1],
+                transitions[number] if number < len(transitions) else None,
+            )
+            for number, band in enumerate(plan.bands[:-1])
+        )
+        detail = None
+        if self._row % 2 == 0 and self.chosen < len(bands):
+            band = plan.bands[self.chosen]
+            detail = detail_view(plan, band, bands[self.chosen], options, self._toner)
+        self.rows.set_content(RowsContent(bands, abouts, meetings), self._row, detail)
+
+    def _show_action(self) -> None:
+        plan = self._plan_now()
+        self._wishes_action.setEnabled(plan is not None)
+        old = self._wishes_action.menu()
+        letter = self._letter(self.chosen)
+        self._wishes_action.setText(
+            translate("mix page", "&Paints of band {letter}").format(letter=letter)
+        )
+        if plan is not None:
+            self._wishes_action.setMenu(self.menu_of(self.chosen))
+        if old is not None:
+            old.deleteLater()
+
+    # Layout
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self.focusWidget() is None:
+            self.rows.focus_chosen(Qt.FocusReason.OtherFocusReason)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._place()
+
+    def _place(self) -> None:
+        width, height = self.width(), self.height()
+        self._body.setGeometry(0, 0, width, height)
+        scale = look().type
+        wide = width >= PLAN_COLUMN_FROM
+        box = min(scale.grow(BOX_WIDTH_WIDE if wide else BOX_WIDTH), int(BOX_SHARE_MOST * width))
+        column = min(scale.grow(PLAN_WIDTH), int(0.3 * width)) if wide else 0
+        planned = self._plan_now() is not None
+        bar = 0
+        if not wide:
+            bar = max(
+                self.plan_bar.sizeHint().height(),
+                self.plan_bar.heightForWidth(width - box),
+                scale.grow(54),
+            )
+        self.box.setGeometry(0, 0, box, height)
+        self.rows.setGeometry(box, 0, width - box - column, height - bar)
+        self.plan_bar.setVisible(not wide)
+        self.plan_bar.button.setVisible(planned)
+        self.plan_bar.setGeometry(box, height - bar, width - box, bar)
+        self.plan.set_overlay(not wide)
+        self.plan.setVisible(planned and (wide or self._plan_open))
+        over = min(max(scale.grow(PLAN_WIDTH), int(0.34 * width)), width - 40)
+        self.plan.setGeometry(
+            width - (column if wide else over), 0, column if wide else over, height
+        )
+        self.plan.raise_()
