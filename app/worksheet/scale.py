@@ -44,7 +44,6 @@ class _Target(QRadioButton):
         super().__init__(str(score), parent)
         self.score = score
         self._scale = parent
-        self.setAutoExclusive(False)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
 
@@ -148,8 +147,7 @@ class ScoreScale(QWidget):
     def set_score(self, own: int | None, measured: int | None, *, asked: bool) -> None:
         """Show the own score, the measured one if it may be seen, and whether it is asked for."""
         self._own, self._measured, self._asked = own, measured, asked and own is None
-        for target in self.targets:
-            target.setChecked(target.score == own)
+        self._tick()
         self._tell_tab()
         description = ""
         if measured is not None:
@@ -206,11 +204,18 @@ class ScoreScale(QWidget):
         return self._run
 
     def _choose(self, score: int | None, gesture: Gesture) -> None:
-        for target in self.targets:
-            target.setChecked(target.score == self._own)
+        self._tick()
         if gesture is not self._run:
             self.end_run()
         self.scored.emit(score, gesture)
+
+    def _tick(self) -> None:
+        for target in self.targets:
+            # Exclusive to a screen reader, but it must be possible to have none.
+            target.setAutoExclusive(False)
+            target.setChecked(target.score == self._own)
+        for target in self.targets:
+            target.setAutoExclusive(True)
 
     def _tell_tab(self) -> None:
         # Tab goes to the chosen score, or to the first; the arrow keys go on from there.
