@@ -18,9 +18,7 @@ from app.cards.foot import FOOT, put_foot
 from app.cards.page import Page
 from app.cards.paper import MM, PT, Paper
 from app.cards.plan_rows import (
-    CHIP,
     DENSITIES,
-    MOST_OWN,
     Density,
     RowView,
     columns,
@@ -123,11 +121,11 @@ def _fit(
 ) -> _Fit | None:
     """Share the page out; None when even the barest rows do not fit."""
     area = paper.inside
-    place = columns(area, chips=not bw)
-    width = place.text_right - place.text
     room = area.bottom() - FOOT - top - 3 * GAP - HEADS - 1.22 * SECOND_BODY - 1.5 * MM
     for density in DENSITIES:
         work = work_of(plan, area.width(), density.work_size, density.work_gap)
+        place = columns(area, density, chips=not bw)
+        width = place.text_right - place.text
         heights = [least_height(row, density, width) for row in rows]
         left = room - work_height(work) - sum(heights) - LEAST_WHEEL
         if left >= 0:
@@ -171,7 +169,7 @@ def _several(
     """More bands than one page holds: rows go on, the work comes last."""
     paper, density = page.paper, DENSITIES[3]
     area = paper.inside
-    place = columns(area, chips=not bw)
+    place = columns(area, density, chips=not bw)
     width = place.text_right - place.text
     put_figures(page, data, top, LEAST_WHEEL, bw=bw)
     pages, y = [page], top + LEAST_WHEEL + GAP
@@ -213,11 +211,14 @@ def _put_rows(
 ) -> float:
     """Heads, then the rows with rules between; gives the lower end."""
     area = page.paper.inside
-    place = columns(area, chips=not bw)
+    place = columns(area, density, chips=not bw)
     heads = words.table_heads()
-    centred = [(place.own + MOST_OWN / 2, "own")]
+    centred = [(place.own + place.own_width / 2, "own")]
     if not bw:
-        centred += [(place.photo + CHIP / 2, "photo"), (place.mix + CHIP / 2, "mix")]
+        centred += [
+            (x + place.chip_width / 2, key)
+            for x, key in ((place.photo, "photo"), (place.mix, "mix"))
+        ]
     for x, key in centred:
         put_line(page, x, top, heads[key], NOTE, align=0.5, colour=GREY)
     put_line(page, place.text, top, heads["band"], NOTE, colour=GREY)
@@ -251,7 +252,7 @@ def _put_notes(page: Page, y: float) -> None:
         return
     y += put_heading(page, area.left(), y, words.notes_title()) - 2 * MM
     rect = QRectF(area.left(), y, area.width(), count * WRITING)
-    page.put(rect, paint_writing, WritingView(WRITING, THIN))
+    page.put(rect, paint_writing, WritingView(WRITING, THIN), layer="ground")
 
 
 def _row(

@@ -29,8 +29,7 @@ from app.paint.marks import (
 PAD: Final = 1.3 * MM
 BAR: Final = 4.4 * MM
 BADGE: Final = 8.0 * MM
-CHIP: Final = 12.0 * MM
-LEAST_OWN, MOST_OWN = 10.0 * MM, 18.0 * MM
+LEAST_OWN: Final = 10.0 * MM
 
 
 @dataclass(frozen=True)
@@ -90,6 +89,8 @@ class Density:
         Above and below.
     work_gap, work_size : float
         Of the order of work below the rows.
+    chip, own : float
+        Widths of a swatch, and of the place for the class's own.
     """
 
     hue: float
@@ -100,6 +101,8 @@ class Density:
     pad: float = PAD
     work_gap: float = 1.4 * MM
     work_size: float = SECOND_BODY
+    chip: float = 12.0 * MM
+    own: float = 18.0 * MM
 
 
 DENSITIES: Final = (
@@ -109,7 +112,7 @@ DENSITIES: Final = (
     Density(BODY, SECOND_BODY, bar=False, edges=False, work_gap=0.6 * MM),
     Density(11 * PT, 10 * PT, False, False, pad=1.0 * MM, work_gap=0.4 * MM),
     Density(11 * PT, 10 * PT, False, False, True, 0.8 * MM, 0.3 * MM, 10 * PT),
-    Density(10 * PT, 9 * PT, False, False, True, 0.7 * MM, 0.2 * MM, 10 * PT),
+    Density(9.5 * PT, 9 * PT, False, False, True, 0.7 * MM, 0.2 * MM, 10 * PT, 9 * MM, 13 * MM),
 )
 """From the fullest to the barest; the page takes the first that fits."""
 
@@ -128,13 +131,15 @@ class Columns:
     """Right end."""
     ml: float
     """Right end."""
+    chip_width: float
+    own_width: float
 
 
-def columns(area: QRectF, chips: bool) -> Columns:
+def columns(area: QRectF, density: Density, *, chips: bool) -> Columns:
     """The columns of a page's inside."""
     photo = area.left() + BADGE + 2.5 * MM
-    mix = photo + CHIP if chips else photo
-    own = mix + CHIP + 3 * MM if chips else photo
+    mix = photo + density.chip if chips else photo
+    own = mix + density.chip + 3 * MM if chips else photo
     ml = area.right()
     down = ml - 11.5 * MM
     return Columns(
@@ -142,10 +147,12 @@ def columns(area: QRectF, chips: bool) -> Columns:
         photo=photo,
         mix=mix,
         own=own,
-        text=own + MOST_OWN + 4 * MM,
+        text=own + density.own + 4 * MM,
         text_right=down - 14.5 * MM,
         down=down,
         ml=ml,
+        chip_width=density.chip,
+        own_width=density.own,
     )
 
 
@@ -233,12 +240,12 @@ def put_row(
     inner = QRectF(0.0, top + pad, 0.0, height - 2 * pad)
     if row.chips is not None:
         photo, mix = row.chips
-        chip = QRectF(place.photo, inner.top(), CHIP, inner.height())
+        chip = QRectF(place.photo, inner.top(), place.chip_width, inner.height())
         page.put(chip, paint_chip, ChipView(photo))
         if mix is not None:  # touching: a difference shows as an edge
-            page.put(chip.translated(CHIP, 0.0), paint_chip, ChipView(mix))
-    side = min(MOST_OWN, inner.height())
-    own = QRectF(place.own, inner.top(), MOST_OWN, side)
+            page.put(chip.translated(place.chip_width, 0.0), paint_chip, ChipView(mix))
+    side = min(place.own_width, inner.height())
+    own = QRectF(place.own, inner.top(), place.own_width, side)
     own.moveTop(middle - side / 2)
     page.put(own, paint_box, BoxView(MEDIUM_PEN, dashed=True))
     _put_text(page, row, density, place, top, height)
