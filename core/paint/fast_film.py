@@ -30,7 +30,8 @@ def coarse_Lab(load_ml: NDArray[np.float64], rows: list[int]) -> Float32:
     Returns
     -------
     ndarray, shape (n, 3), float32
-        Within about 0.3 of the exact film.
+        Within 0.13 (CIEDE2000) of the exact film for nine in ten of the table's mixes; 1.9 at
+        worst, in dark greens. Good for a first look only.
     """
     data = measured_paints()
     K = (data.K[rows, ::2] * 100).astype(np.float32)

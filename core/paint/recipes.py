@@ -56,7 +56,7 @@ class Recipes:
         Each paint's share of the load.
     load_ml : ndarray, shape (rows,), float
     Lab : ndarray, shape (rows, 3), float32
-        Within about 0.3 of the exact film.
+        Rough: see `fast_film.coarse_Lab`.
     """
 
     keys: tuple[str, ...]
