@@ -58,6 +58,16 @@ class AnswerBox(QPlainTextEdit):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.textChanged.connect(self._read)
         self.cursorPositionChanged.connect(self._follow)
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_text"):
+            self._fit()
+
+    def _fit(self) -> None:
+        self.setFont(look().type.font("row_second"))
+        self.updateGeometry()
 
     def set_text(self, text: str) -> None:
         """Show a text; the cursor stays where it is when nothing changes."""

@@ -107,7 +107,7 @@ def _waiting_title() -> str:
 
 def _plan_sentences(view: MeasuredView, width: float) -> _Plan:
     scale = look().type
-    label, size, icon = scale.px("label"), scale.px("control"), scale.grow(_ICON)
+    label, size, icon = scale.px("label"), scale.px("row_second"), scale.grow(_ICON)
     writer = _Writer(2.0)
     room = width - _PAST_BAR
     writer.write(_title(), _PAST_BAR, room, label, FIRST)
@@ -132,7 +132,7 @@ def _plan_sentences(view: MeasuredView, width: float) -> _Plan:
 
 def _plan_waiting(view: MeasuredView, width: float, height: float) -> _Plan:
     scale = look().type
-    label, size, icon = scale.px("label"), scale.px("control"), scale.grow(_ICON)
+    label, size, icon = scale.px("label"), scale.px("row_second"), scale.grow(_ICON)
     left = INSIDE + (icon + GROUP if view.locked else 0)
     writer = _Writer(0.0)
     writer.write(_waiting_title(), left, width - left - INSIDE, label, FIRST)
