@@ -17,6 +17,8 @@ from core.errors import GradewashError, UsageError
 from core.i18n import translate
 
 COMMANDS: dict[str, str] = {
+    "new": "core.cli.new",
+    "show": "core.cli.show",
     "read": "core.cli.read",
     "mix": "core.cli.mix",
 }
@@ -72,7 +74,9 @@ def run(argv: Sequence[str], extra: Mapping[str, str] | None = None) -> int:
 def _run(argv: list[str], commands: Mapping[str, str]) -> int:
     names = ", ".join(commands)
     if not argv or argv[0] in ("-h", "--help"):
-        print(translate("command line", "usage: gradewash COMMAND ...  or  gradewash [PHOTO]"))
+        print(
+            translate("command line", "usage: gradewash COMMAND ...  or  gradewash [PHOTO|STUDY]")
+        )
         print(translate("command line", "Commands: {names}.").format(names=names))
         print(translate("command line", "gradewash COMMAND --help tells more about one."))
         return 0

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from dataclasses import replace
 from pathlib import Path
 
 from core.cli import read
@@ -32,22 +33,29 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         help=translate(
             "command line",
             "the paints: school (a set of twelve), primary (six), measured (thirteen), or a box "
-            "file",
+            "file; otherwise those of the study",
         ),
     )
     parser.add_argument(
         "--sheet",
         metavar="SIZE",
-        default="A4",
-        help=translate("command line", "the paper: A5, A4 (the default), A3, letter ..."),
+        help=translate(
+            "command line", "the paper: A5, A4 (the default), A3, letter ...; or as in the study"
+        ),
     )
 
 
 def run(args: argparse.Namespace) -> int:
     """Read the photo, plan its mixes, print the plan."""
     box = find_box(args.box)
-    options = MixOptions(sheet=SHEETS[_sheet_name(args.sheet)])
+    sheet = None if args.sheet is None else SHEETS[_sheet_name(args.sheet)]
     report = read.read_as_asked(args)
+    options = MixOptions(sheet=sheet or SHEETS["A4"])
+    if report.study is not None and args.box is None:
+        # With another box the wishes for single bands would not hold.
+        box, options = report.study.box, report.study.mix
+        if sheet is not None:
+            options = replace(options, sheet=sheet)
     plan = plan_report(report, box, options)
     if args.json:
         whole = plan_as_json(report_as_json(report), plan)

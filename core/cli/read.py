@@ -1,9 +1,13 @@
-"""Read a sky photo in bands: hue, value and intensity of each, in words or as JSON."""
+"""Read a sky photo in bands: hue, value and intensity of each, in words or as JSON.
+
+A study is read as its photo, with the lines it keeps.
+"""
 
 from __future__ import annotations
 
 import argparse
 import json
+from dataclasses import replace
 from pathlib import Path
 
 from core.bands.careful import read_bands
@@ -12,7 +16,8 @@ from core.bands.propose import Proposal, propose
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
-from core.photo import Photo, open_photo
+from core.photo import Photo
+from core.study_file.opening import FromFile, open_file
 from core.wording import Wording
 
 
@@ -21,7 +26,19 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.description = translate(
         "command line", "Read a sky photo in bands: each band's hue, value and intensity."
     )
-    parser.add_argument("photo", metavar="PHOTO", help=translate("command line", "the sky photo"))
+    parser.add_argument(
+        "photo",
+        metavar="PHOTO|STUDY",
+        help=translate("command line", "the sky photo, or a study with its lines"),
+    )
+    add_line_arguments(parser)
+    parser.add_argument(
+        "--json", action="store_true", help=translate("command line", "print JSON instead of words")
+    )
+
+
+def add_line_arguments(parser: argparse.ArgumentParser) -> None:
+    """How the lines are found, or given by hand."""
     parser.add_argument(
         "--bands",
         metavar="N",
@@ -41,9 +58,6 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="Y",
         help=translate("command line", "where the sky ends, 0 to 1; otherwise it is searched"),
     )
-    parser.add_argument(
-        "--json", action="store_true", help=translate("command line", "print JSON instead of words")
-    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -59,13 +73,20 @@ def run(args: argparse.Namespace) -> int:
 def read_as_asked(args: argparse.Namespace) -> Report:
     """Open the photo and read it, with the lines that the arguments of `add_arguments` ask for.
 
+    A study's own lines stay, unless the arguments ask for others.
+
     Raises
     ------
     UsageError
         The arguments do not fit together.
-    PhotoError
-        The photo cannot be opened.
+    PhotoError, StudyFileError
+        The photo or the study cannot be opened.
     """
+    return read_file(open_file(Path(args.photo)), args)
+
+
+def read_file(found: FromFile, args: argparse.Namespace) -> Report:
+    """Read what was opened; as `read_as_asked`."""
     if args.bands is not None and args.lines is not None:
         raise UsageError(
             translate("command line", "--bands and --lines exclude each other: give one of them.")
@@ -73,7 +94,24 @@ def read_as_asked(args: argparse.Namespace) -> Report:
     count = None if args.bands is None else _count(args.bands)
     lines = None if args.lines is None else _heights(args.lines)
     horizon = None if args.horizon is None else _horizon(args.horizon)
-    return read_photo(open_photo(Path(args.photo)), count=count, lines=lines, horizon=horizon)
+    if found.study is None:
+        assert found.photo is not None
+        return read_photo(found.photo, count=count, lines=lines, horizon=horizon)
+    study = found.study.study
+    if found.photo is None:
+        raise UsageError(
+            translate("command line", "There is no photo in the study {title} yet.").format(
+                title=study.title
+            )
+        )
+    if count is None and lines is None and study.bands is not None:
+        kept = study.bands
+        if horizon is None:
+            lines, horizon = kept.lines, kept.horizon
+        else:
+            lines = tuple(y for y in kept.lines if y <= horizon - MIN_BAND)
+    report = read_photo(found.photo, count=count, lines=lines, horizon=horizon)
+    return replace(report, study=study)
 
 
 def read_photo(

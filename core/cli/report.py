@@ -9,6 +9,7 @@ from core.bands.lines import Bands
 from core.i18n import translate
 from core.photo import Photo
 from core.reading import BandReading
+from core.study import Study
 from core.wording import Wording
 from core.words import (
     band_notes,
@@ -46,12 +47,15 @@ class Report:
     readings : tuple of BandReading
     notices : tuple of str
         What should be known of the photo and of the lines, translated.
+    study : Study or None
+        The study it was read of; None for a photo.
     """
 
     photo: Photo
     bands: Bands
     readings: tuple[BandReading, ...]
     notices: tuple[str, ...]
+    study: Study | None = None
 
 
 def report_as_json(report: Report) -> dict[str, Any]:
