@@ -155,7 +155,17 @@ def _plausible(quads: Floats, shape: tuple[int, int]) -> NDArray[np.bool_]:
     inside = (quads.min(axis=1) > [-0.08 * w, -0.08 * h]) & (
         quads.max(axis=1) < [1.08 * w, 1.08 * h]
     )
-    good = (sine.min(1) > 0.8) & (area > 0.06 * h * w) & (ratio.min(1) > 0.55) & inside.all(1)
+    # Lines of a pair may cross over: then the quadrilateral lies inside out.
+    upright = (quads[:, 1:3, 0].min(1) > quads[:, ::3, 0].max(1)) & (
+        quads[:, 2:, 1].min(1) > quads[:, :2, 1].max(1)
+    )
+    good = (
+        upright
+        & (sine.min(1) > 0.8)
+        & (area > 0.06 * h * w)
+        & (ratio.min(1) > 0.55)
+        & inside.all(1)
+    )
     return np.asarray(good)
 
 

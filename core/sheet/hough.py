@@ -17,6 +17,7 @@ from core.sheet.space import Floats, linear_to_W
 MAX_LINES = 16
 _SLOPES = np.linspace(-0.6, 0.6, 81)
 _SPREAD = 4  # a pixel votes for slopes this many steps around its own direction
+_CROWD = 0.8
 _CAP = 2.5  # gradient (working units a pixel) beyond which an edge counts no more
 
 
@@ -92,7 +93,9 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
     theta = 0.5 * np.arctan2(2 * Jxy, Jxx - Jyy)
     slope = -np.tan(np.clip(theta, -1.2, 1.2))
     # In wood grain and cloth everything is an edge: only what stands out from around it counts.
-    strength = strength * np.minimum(1.0, strength / (2.0 * uniform_filter(strength, 25) + 0.05))
+    # Clipped, so that the strong edge of the paper nearby does not drown the paint's faint one.
+    around = uniform_filter(np.minimum(strength, _CROWD), 25)
+    strength = strength * np.minimum(1.0, strength / (2.0 * around + 0.05))
     keep = (strength > 0.25) & (np.abs(slope) < 0.68) & (sign * gradient.bx > 0)
     y, x = np.nonzero(keep)
     weight = np.minimum(strength[keep], _CAP) / _CAP
