@@ -14,11 +14,13 @@ from app.reader import Reader
 from app.tasks import Latest
 from core.paint.plan import Transition, plan_mixes
 from core.paint.planned import MixPlan
+from core.paint.toning import sentence_parts
 from core.paint.transition import sample_transitions
 from core.photo import Photo
 from core.progress import Progress, ShouldStop
 from core.reading import BandReading
 from core.study import Study
+from core.words import ToneDownParts
 
 SETTLE_MS = 40
 """Readings that change this fast, as those of a moving line do, are planned for once."""
@@ -72,6 +74,14 @@ class Planner(QObject):
     def transitions(self) -> tuple[Transition | None, ...]:
         """What the photo shows across each line between two bands of the plan."""
         return self._sampled[2] if self._plan is not None and self._sampled is not None else ()
+
+    def toning_parts(self, reading: BandReading) -> ToneDownParts | None:
+        """What the box offers to tone a band down with; None while no plan is made of it yet."""
+        plan = self._plan
+        if plan is None or reading.letter not in {band.letter for band in plan.bands}:
+            return None
+        band = plan.band(reading.letter)
+        return sentence_parts(plan.box, band) if band.target == reading.colour else None
 
     @property
     def working(self) -> bool:

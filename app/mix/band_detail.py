@@ -15,9 +15,10 @@ from core.paint.names import group_name, paint_name
 from core.paint.options import MixOptions
 from core.paint.planned import BandMix, MixPlan
 from core.paint.tone_down import Ladder, tone_down_ladder
-from core.paint.toners import toners, true_complement
+from core.paint.toners import compare_toners, toners, true_complement
 from core.paint.words_mix import strength_text
 from core.paint.words_plan import ladder_title
+from core.paint.words_tone import toners_text
 from core.reading import ColourReading
 
 Toner = tuple[tuple[str, int], ...]
@@ -87,7 +88,13 @@ def _tone(plan: MixPlan, band: BandMix, toner: Toner | None) -> ToneStageView | 
         ladder = _ladder(plan.box, ladder.base, toner, band.target)
     names = tuple((toner_text(plan.box, item), item == chosen) for item in choices)
     title = ladder_title(plan.box, ladder)
-    return ToneStageView(title, tone_steps(plan.box, ladder, band.letter), names)
+    steps = tone_steps(plan.box, ladder, band.letter)
+    return ToneStageView(title, steps, names, _comparison(plan.box, band.tone_down))
+
+
+@lru_cache(maxsize=64)
+def _comparison(box: Box, ladder: Ladder) -> str:
+    return toners_text(box, compare_toners(box, ladder))
 
 
 @lru_cache(maxsize=64)
@@ -110,4 +117,4 @@ def _hand(plan: MixPlan, band: BandMix, view: BandView, options: MixOptions) -> 
     )
     by_hand = options.choice(band.letter).parts is not None
     strength = sentence_case(strength_text(band.classroom.strength))
-    return HandStageView(view.parts, addable, strength, by_hand, MOST_PARTS)
+    return HandStageView(band.letter, view.parts, addable, strength, by_hand, MOST_PARTS)

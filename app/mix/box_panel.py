@@ -13,6 +13,9 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QScrollArea,
     QSizePolicy,
+    QStyle,
+    QStyleOptionComboBox,
+    QStylePainter,
     QVBoxLayout,
     QWidget,
 )
@@ -207,6 +210,24 @@ class PaintRow(QCheckBox):
             paint_icon(painter, box, "check", theme.ink)
 
 
+class ElidedChoice(QComboBox):
+    """A choice whose text ends in dots where there is no room for it."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        field = self.style().subControlRect(
+            QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, self
+        )
+        option.currentText = self.fontMetrics().elidedText(
+            self.currentText(), Qt.TextElideMode.ElideRight, field.width() - 4
+        )
+        painter = QStylePainter(self)
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter.end()
+
+
 class BoxPanel(QWidget):
     """Which box, its paints, and whether white paint may be used.
 
@@ -230,7 +251,7 @@ class BoxPanel(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._view: BoxView | None = None
         self.rows: list[PaintRow] = []
-        self.boxes = QComboBox(self)
+        self.boxes = ElidedChoice(self)
         self.boxes.setAccessibleName(translate("mix page", "Paint box"))
         self.boxes.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.more = IconButton("more", translate("mix page", "Save, open or add to the box"), self)
@@ -250,7 +271,7 @@ class BoxPanel(QWidget):
             lambda: self.menu_asked.emit(self.more.mapToGlobal(QPoint(0, self.more.height() + 2)))
         )
         head = QHBoxLayout()
-        head.setContentsMargins(MARGIN, 14, MARGIN, 14)
+        head.setContentsMargins(16, 14, 14, 14)
         head.setSpacing(WITHIN)
         head.addWidget(self.boxes, 1)
         head.addWidget(self.more)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 from app.look import look
 from app.look.icons import paint_icon
-from app.look.space import GROUP, INSIDE, WITHIN
+from app.look.space import CONTROL, GROUP, INSIDE, WITHIN
 from app.mix.head import BAR_EDGE, bar_view
 from app.mix.stages import (
     LEFT,
@@ -116,28 +116,32 @@ class OfferLine(QWidget):
 
     def height_for(self, width: int) -> int:
         """Height the sentence needs."""
-        side = look().type.grow(28)
-        tall = self.label.heightForWidth(width - side - WITHIN) + self._drop()
-        return max(tall, side) + 2
+        tall = self.label.heightForWidth(width - self._side() - WITHIN) + self._drop()
+        return max(tall, self._side()) + 2 if self.button is not None else tall + 2
+
+    def _side(self) -> int:
+        return look().type.grow(CONTROL)
 
     def _drop(self) -> int:
-        """How far down the first line stands, so that it is level with the arrow."""
-        return max((look().type.grow(28) - look().type.grow(20)) // 2 - 1, 0)
+        """How far down the first line stands: level with the arrow."""
+        room = self._side() if self.button is not None else look().type.grow(24)
+        return max((room - look().type.grow(20)) // 2 - 1, 0)
 
     def resizeEvent(self, event: object) -> None:
-        side = look().type.grow(28)
+        side = self._side()
         if self.button is not None:
             self.button.setGeometry(0, 0, side, side)
-        tall = self.label.heightForWidth(self.width() - side - WITHIN)
-        self.label.setGeometry(side + WITHIN, self._drop(), self.width() - side - WITHIN, tall)
+        room = self.width() - side - WITHIN
+        tall = self.label.heightForWidth(room)
+        self.label.setGeometry(side + WITHIN, self._drop(), room, tall)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self.button is not None:
             return
-        side = look().type.grow(28)
+        side = look().type.grow(18)
         painter = QPainter(self)
-        inset = 0.18 * side
-        place = QRectF(inset, inset, side - 2 * inset, side - 2 * inset)
+        middle = self._drop() + look().type.grow(10)
+        place = QRectF((self._side() - side) / 2, middle - side / 2, side, side)
         paint_icon(painter, place, "minus", look().theme.ink)
         painter.end()
 
@@ -218,7 +222,10 @@ class BandDetail(RowDetail):
         """Show a band."""
         before, self._view = self._view, view
         self.bar.set_view(view.band)
-        self.tone.set_view(view.tone)
+        nothing = translate("mix page", "No paint in this box tones this mix down.")
+        if not view.band.parts:
+            nothing = translate("mix page", "Bare paper: there is nothing to tone down.")
+        self.tone.set_view(view.tone, nothing)
         self.compare.set_view(view.compare)
         self.hand.set_view(view.hand)
         self.stages.set_texts({"compare": view.compare_word})
@@ -230,8 +237,9 @@ class BandDetail(RowDetail):
         self._lay_out()
 
     def height_for(self, width: int) -> tuple[int, int]:
-        shown = self._by_key()[self.stage]
-        top = self._top(width) + (0 if self._title_beside(width) else shown.head_height())
+        shown, top = self._by_key()[self.stage], self._top(width)
+        if not self._measure_title(width):
+            top += self._tools_line()
         least, most = shown.height_for(width - BAR_EDGE)
         return top + least, top + most
 
@@ -306,18 +314,30 @@ class BandDetail(RowDetail):
             y += height + _LINE_GAP
         top = self._top(width)
         shown = self._by_key()[self.stage]
-        tools, head = self.stages.sizeHint(), shown.head_height()
+        title_beside = self._measure_title(width)
+        line = shown.head_height() - 6 if title_beside else self._tools_line() - WITHIN
+        tools = self.stages.sizeHint()
         self.stages.setGeometry(
-            INSIDE, top + (head - 6 - tools.height()) // 2, tools.width(), tools.height()
+            INSIDE, top + (line - tools.height()) // 2, tools.width(), tools.height()
         )
         self.stages.raise_()
-        title_beside = self._title_beside(width)
         if not title_beside:
-            top += head
+            top += self._tools_line()
         # The drawing begins right of the ink bar.
-        shown.head_left = LEFT + tools.width() + GROUP if title_beside else LEFT
-        shown.setGeometry(BAR_EDGE, top, width - BAR_EDGE, max(self.height() - top, 0))
+        most = shown.height_for(width - BAR_EDGE)[1]
+        tall = min(max(self.height() - top, 0), most)
+        shown.setGeometry(BAR_EDGE, top, width - BAR_EDGE, tall)
         shown.place_head()
+
+    def _tools_line(self) -> int:
+        return self.stages.sizeHint().height() + WITHIN
+
+    def _measure_title(self, width: int) -> bool:
+        """Have the stage's title measured; whether it stands in the line of the control."""
+        beside = self._title_beside(width)
+        left = LEFT + self.stages.sizeHint().width() + GROUP if beside else LEFT
+        self._by_key()[self.stage].measure_head(width - BAR_EDGE, left)
+        return beside
 
 
 class MeetingDetail(RowDetail):

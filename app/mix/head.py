@@ -143,7 +143,8 @@ class BandHead(RowHead):
         self.view, self.about = view, about
         if self.accessibleName() != view.spoken:
             self.setAccessibleName(view.spoken)
-        self.setAccessibleDescription(about)
+        self.setAccessibleDescription(" ".join(text for text in (about, view.difference) if text))
+        self.setToolTip(view.difference)
         self.update()
 
     def height_for(self, width: int, *, compact: bool) -> int:
@@ -192,14 +193,17 @@ class BandHead(RowHead):
                 if text
             ]
             return (mix, *said)
-        sizes = (row, round(0.9 * row), scale.px("control"))
+        sizes = (row, round(0.9 * row), round(0.82 * row), control)
         mix = fit(self.view.mix, sizes, FIRST, room)
         text = "; ".join(part for part in (self.view.second, self.view.wishes.lower()) if part)
-        if compact and self.view.second and len(mix.lines) == 1:
-            # One line holds both, where it can.
-            both = fit(f", {self.view.second.split(';')[0]}", (second,), SECOND, room)
-            if len(both.lines) == 1 and mix.width + both.width <= room:
-                return mix, both
+        if compact and self.view.second:
+            # One line holds strength, and what was asked, where it can.
+            strength = self.view.second.split(";")[0]
+            for said in (f", {strength}; {self.view.wishes.lower()}", f", {strength}"):
+                beside = fit(said.rstrip("; "), (control,), SECOND, room)
+                whole = fit(self.view.mix, sizes, FIRST, room - beside.width)
+                if len(whole.lines) == 1 and whole.width + beside.width <= room:
+                    return whole, beside
         if compact or not text:
             return (mix,)
         return mix, fit(text, (second, control), SECOND, room)
@@ -231,7 +235,7 @@ class BandHead(RowHead):
             place = QRectF(verdict_left, middle - size / 2, width - verdict_left, size)
             paint_verdict(painter, place, self._verdict())
         if not self.opened and self.view.parts:
-            tallest = min(scale.grow(26), height - 8)
+            tallest = scale.grow(21 if self.compact else 26)
             place = QRectF(bar_left, middle - tallest / 2, verdict_left - _GAP - bar_left, tallest)
             paint_parts_bar(painter, place, bar_view(self.view))
 

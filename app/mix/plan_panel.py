@@ -329,7 +329,11 @@ class PlanPanel(QWidget):
         theme = look().theme
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(theme.bar))
-        painter.fillRect(QRectF(0, 0, 1.25, self.height()), QColor(theme.rule))
+        over = self.close_button.isVisibleTo(self)
+        painter.fillRect(
+            QRectF(0, 0, 2 if over else 1.25, self.height()),
+            QColor(theme.ink if over else theme.rule),
+        )
         painter.end()
 
     def _ask_own(self, checked: bool) -> None:
@@ -360,17 +364,16 @@ class PlanPanel(QWidget):
         head.addWidget(self.close_button)
         column.addLayout(head)
         sheet = QHBoxLayout()
-        sheet.setSpacing(WITHIN + 4)
         sheet.addWidget(self.sheets)
-        sheet.addWidget(self._painted, 1)
+        sheet.addStretch(1)
         column.addLayout(sheet)
+        column.addWidget(self._painted)
         column.addSpacing(WITHIN)
         mixing = QHBoxLayout()
         mixing.addWidget(_label("strong", translate("mix page", "Mix before wetting")), 1)
         mixing.addWidget(_label("note", translate("mix page", "mL")))
         column.addLayout(mixing)
         column.addWidget(self.amounts)
-        column.addWidget(self._notes)
         column.addWidget(self.own)
         own = QHBoxLayout()
         own.setContentsMargins(28, 0, 0, 0)
@@ -384,6 +387,8 @@ class PlanPanel(QWidget):
         column.addWidget(self.steps)
         column.addSpacing(WITHIN)
         column.addWidget(self._cautions)
+        column.addWidget(_label("strong", translate("mix page", "Good to know")))
+        column.addWidget(self._notes)
         column.addStretch(1)
         scroll = QScrollArea(self)
         scroll.setFrameShape(QScrollArea.Shape.NoFrame)

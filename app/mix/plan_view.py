@@ -79,6 +79,10 @@ def laying_order(plan: MixPlan) -> tuple[str, ...]:
 
 
 def _line(plan: MixPlan, mixes: int, loads: int) -> str:
+    if not mixes:
+        return translate("mix page", "{sheet}, painted {painted}: no mix to prepare.").format(
+            sheet=sentence_case(sheet_name(plan.sheet.name)), painted=painted_text(plan)
+        )
     return translate(
         "mix page",
         "{sheet}, painted {painted}: {ml:g} mL in {mixes}, about {loads}. Lay {order}.",

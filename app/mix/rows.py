@@ -25,9 +25,8 @@ _BADGE_AT = 34
 _STRIP_LEFT, _STRIP_RIGHT = 64, 20
 _TOP = 40
 _END = 10
-# Above this height a closed row only looks empty.
-_TALLEST_CLOSED = 108
-_TALLEST_MEETING = 40
+_COMFORTABLE = 92
+_TALLEST_MEETING = 44
 
 
 @dataclass(frozen=True)
@@ -238,18 +237,19 @@ class MixRows(QScrollArea):
                 break
         if spare <= 0:
             return heights, least
-        detail = min(most, least + spare // 2)
+        closed = [i for i in range(0, len(heights), 2) if not self.heads[i].opened]
+        meetings = [i for i in range(1, len(heights), 2) if not self.heads[i].opened]
+        detail = min(most, least + spare // 2) if closed else most
         spare -= detail - least
-        for limit, odd in ((_TALLEST_CLOSED, 0), (_TALLEST_MEETING, 1)):
-            rows = [i for i in range(len(heights)) if i % 2 == odd and not self.heads[i].opened]
-            for place, number in enumerate(rows):
-                share = spare // (len(rows) - place)
-                more = max(min(share, look().type.grow(limit) - heights[number]), 0)
-                heights[number] += more
-                spare -= more
+        # Rows share what is left, as the bands share the sky; first up to a good height.
+        comfortable = look().type.grow(_COMFORTABLE)
+        spare -= _spread(heights, closed, spare, comfortable)
         if opened is not None:
-            detail += min(spare, max(most - detail, 0))
-        return heights, detail
+            more = max(min(spare, most - detail), 0)
+            detail, spare = detail + more, spare - more
+        spare -= _spread(heights, meetings, spare, look().type.grow(_TALLEST_MEETING))
+        left = spare - _spread(heights, closed, spare, None)
+        return heights, detail + (0 if closed or opened is None else left)
 
     def _strip(self, zones: Sequence[tuple[int, int]], top: int) -> tuple[StripZone, ...]:
         found = []
@@ -265,6 +265,17 @@ class MixRows(QScrollArea):
                 paint = _joined(upper.paint, meeting.paint if meeting else (), lower.paint)
             found.append(StripZone(start - top, end - top, photo, paint))
         return tuple(found)
+
+
+def _spread(heights: list[int], rows: Sequence[int], spare: int, limit: int | None) -> int:
+    """Make rows higher, evenly and up to a limit; what they took of the spare room."""
+    taken = 0
+    for place, number in enumerate(rows):
+        share = max(spare - taken, 0) // (len(rows) - place)
+        more = share if limit is None else max(min(share, limit - heights[number]), 0)
+        heights[number] += more
+        taken += more
+    return taken
 
 
 def _joined(upper: str | None, between: tuple[str, ...], lower: str | None) -> tuple[str, ...]:

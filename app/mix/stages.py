@@ -31,13 +31,18 @@ LEFT = INSIDE - BAR_EDGE
 """A stage begins right of the ink bar."""
 
 
+# Under this width a chip's words leave the drift out, else they would grow taller than the chip.
+_DRIFT_FROM = 118
+
+
 @dataclass(frozen=True)
 class ToneStageView:
-    """Title, steps, and the toners one may choose: (name, chosen)."""
+    """Title, steps, the toners one may choose as (name, chosen), and how they compare."""
 
     title: str
     steps: tuple[ToneStep, ...]
     toners: tuple[tuple[str, bool], ...]
+    comparison: str = ""
 
 
 @dataclass(frozen=True)
@@ -55,6 +60,8 @@ class HandStageView:
 
     Attributes
     ----------
+    letter : str
+        The band.
     parts : tuple of Part
     addable : tuple of (key, name)
         Paints of the box that are not in it.
@@ -65,6 +72,7 @@ class HandStageView:
         Parts a paint may have.
     """
 
+    letter: str
     parts: tuple[Part, ...]
     addable: tuple[tuple[str, str], ...]
     strength: str
@@ -81,14 +89,22 @@ class Stage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.head_left = LEFT
+        self._head = look().type.grow(46)
         self.title = QLabel(self)
         self.title.setProperty("role", "strong")
         self.title.setWordWrap(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def head_height(self) -> int:
-        """Height of the title's line."""
-        return look().type.grow(46)
+        """Height of the title's line, as last measured."""
+        return self._head
+
+    def measure_head(self, width: int, left: int) -> int:
+        """Height the title needs when it begins at `left` in a stage of a width."""
+        self.head_left = left
+        room = max(width - left - INSIDE - self.head_room(), 40)
+        self._head = max(self.title.heightForWidth(room) + 10, look().type.grow(46))
+        return self._head
 
     def head_room(self) -> int:
         """Width that stands in the title's line beside the title."""
@@ -121,18 +137,22 @@ class ToneStage(Stage):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._view: ToneStageView | None = None
+        self.comparison = QLabel(self)
+        self.comparison.setWordWrap(True)
         self.choose = EdgeButton(translate("mix page", "Another toner"), "chevron_down", self)
         self.choose.clicked.connect(self._open_menu)
 
-    def set_view(self, view: ToneStageView | None) -> None:
-        """Show a ladder; None says that there is nothing to tone down with."""
+    def set_view(self, view: ToneStageView | None, nothing: str = "") -> None:
+        """Show a ladder, or say why there is nothing to tone down."""
         self._view = view
         if view is None:
-            self.title.setText(translate("mix page", "No paint in this box tones this mix down."))
+            self.title.setText(nothing)
         else:
             self.title.setText(view.title)
             steps = "; ".join(f"{step.fraction}: {step.note}" for step in view.steps)
-            self.setAccessibleName(f"{view.title}. {steps}.")
+            self.setAccessibleName(f"{view.title}. {steps}. {view.comparison}".strip())
+            self.comparison.setText(view.comparison)
+        self.comparison.setVisible(view is not None and bool(view.comparison))
         self.choose.setVisible(view is not None and len(view.toners) > 1)
         self.place_head()
         self.update()
@@ -142,8 +162,20 @@ class ToneStage(Stage):
             return self.head_height(), self.head_height()
         scale = look().type
         words = captions_height(width - LEFT - INSIDE, self._drawing())
+        words += self._comparison_height(width)
         least = self.head_height() + words + scale.grow(LEAST_CHIPS)
         return round(least), round(least + scale.grow(MOST_CHIPS - LEAST_CHIPS))
+
+    def _comparison_height(self, width: int) -> int:
+        if self._view is None or not self._view.comparison:
+            return 0
+        return self.comparison.heightForWidth(width - LEFT - INSIDE) + WITHIN
+
+    def resizeEvent(self, event: object) -> None:
+        super().resizeEvent(event)
+        tall = self._comparison_height(self.width())
+        room = self.width() - LEFT - INSIDE
+        self.comparison.setGeometry(LEFT, self.height() - tall, room, max(tall - WITHIN, 0))
 
     def head_room(self) -> int:
         shown = self.choose.isVisibleTo(self)
@@ -162,7 +194,8 @@ class ToneStage(Stage):
             return
         painter = QPainter(self)
         top = self.head_height()
-        rect = QRectF(LEFT, top, self.width() - LEFT - INSIDE, self.height() - top)
+        tall = self.height() - top - self._comparison_height(self.width())
+        rect = QRectF(LEFT, top, self.width() - LEFT - INSIDE, tall)
         paint_tone(painter, rect, self._drawing(), wall=QRectF(self.rect()))
         painter.end()
 
@@ -173,7 +206,8 @@ class ToneStage(Stage):
             ToneChip(step.colour, step.fraction, step.note, step.drift, step.framed, step.mud)
             for step in self._view.steps
         )
-        return ToneView(chips, look().type.px("note"), theme.ink, theme.second)
+        roomy = self.width() / max(len(chips), 1) >= look().type.grow(_DRIFT_FROM)
+        return ToneView(chips, look().type.px("note"), theme.ink, theme.second, roomy)
 
     def _open_menu(self) -> None:
         if self._view is None:
@@ -289,9 +323,11 @@ class HandStage(Stage):
 
     def set_view(self, view: HandStageView) -> None:
         """Show a mix."""
-        self._view = view
+        before, self._view = self._view, view
         keys = [part.key for part in view.parts]
-        for key in [key for key in self._steppers if key not in keys]:
+        # Of one band the steppers keep their places: none may slip away under the mouse.
+        kept = keys if before is not None and before.letter == view.letter else []
+        for key in [key for key in self._steppers if key not in kept]:
             stepper = self._steppers.pop(key)
             self._flow.removeWidget(stepper)
             stepper.hide()

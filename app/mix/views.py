@@ -18,6 +18,7 @@ from core.paint.names import paint_name
 from core.paint.options import BandChoice, MixOptions
 from core.paint.plan import Transition
 from core.paint.planned import BandMix, MixPlan, PlannedMix
+from core.paint.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
 from core.paint.swatch import hex_of_Lab, paint_colour
 from core.paint.tone_down import Ladder
 from core.paint.words_compare import compared_faults, compared_sensitivity
@@ -74,6 +75,8 @@ class BandView:
     parts : tuple of Part
     verdict : VerdictKind
     verdict_word : str
+    difference : str
+        How close it comes, as a number.
     spoken : str
         The whole as sentences.
     """
@@ -87,6 +90,7 @@ class BandView:
     parts: tuple[Part, ...]
     verdict: VerdictKind
     verdict_word: str
+    difference: str
     spoken: str
 
 
@@ -172,7 +176,7 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
     chosen = band.classroom
     if chosen is None:
         nothing = translate("mix page", "No sky here")
-        return BandView(band.letter, photo, None, nothing, "", "", (), "unknown", "", nothing)
+        return BandView(band.letter, photo, None, nothing, "", "", (), "unknown", "", "", nothing)
     mix = (
         sentence_case(parts_text(plan.box, chosen.mix))
         if not chosen.mix.parts
@@ -201,6 +205,11 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
         parts_of_mix(plan.box, chosen.mix),
         _VERDICTS[chosen.verdict],
         verdict_word,
+        translate(
+            "mix page",
+            "Colour difference {number:.1f} (CIEDE2000): up to {matches:g} it matches, up to "
+            "{close:g} it is close.",
+        ).format(number=chosen.delta_E_2000, matches=MATCHES_WITHIN, close=CLOSE_WITHIN),
         spoken,
     )
 

@@ -31,8 +31,8 @@ from core.study import Study
 
 BOX_WIDTH, BOX_WIDTH_WIDE = 318, 340
 PLAN_WIDTH = 384
-PLAN_COLUMN_FROM = 1700
-"""From this width the plan stands beside the rows."""
+ROWS_LEAST = 760
+"""The plan stands beside the rows where it leaves them this width, wall and strip apart."""
 
 BOX_SHARE_MOST = 0.3
 RUN_MS = 1500
@@ -91,6 +91,10 @@ class MixPage(Page):
 
     def choose_row(self, number: int) -> None:
         """Open a row: an even number is a band, an odd one its meeting with the next."""
+        plan = self._plan_now()
+        if plan is None:
+            return
+        number = min(max(number, 0), 2 * len(plan.bands) - 2)
         if number != self._row:
             self._row, self._toner = number, None
             self._show_rows()
@@ -344,9 +348,13 @@ class MixPage(Page):
         width, height = self.width(), self.height()
         self._body.setGeometry(0, 0, width, height)
         scale = look().type
-        wide = width >= PLAN_COLUMN_FROM
-        box = min(scale.grow(BOX_WIDTH_WIDE if wide else BOX_WIDTH), int(BOX_SHARE_MOST * width))
-        column = min(scale.grow(PLAN_WIDTH), int(0.3 * width)) if wide else 0
+        box = min(
+            scale.grow(BOX_WIDTH_WIDE if scale.wide else BOX_WIDTH), int(BOX_SHARE_MOST * width)
+        )
+        column = scale.grow(PLAN_WIDTH)
+        left = width - box - column - self.rows.wall_width()
+        wide = left >= scale.grow(ROWS_LEAST)
+        column = column if wide else 0
         planned = self._plan_now() is not None
         bar = 0
         if not wide:

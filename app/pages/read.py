@@ -24,7 +24,7 @@ from app.pictures import COLOUR, Pictures
 from app.reader import OpenedPhoto
 from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
-from app.widgets.readout_views import readout_rows, spoken_view
+from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
 from app.widgets.spoken import FULLNESS, SpokenStrip
 from app.widgets.wheel import LadderWidget, WheelWidget
 from core import study as edits
@@ -167,6 +167,7 @@ class ReadPage(Page):
         reader.sky_changed.connect(self.canvas.set_veil)
         reader.rivals_changed.connect(self.canvas.set_rivals)
         reader.readings_changed.connect(lambda readings: self._show_readings())
+        self._workspace.planner.plan_changed.connect(lambda plan: self._show_readings())
         reader.doubt_changed.connect(self.status.show_doubt)
         reader.busy.connect(self.status.show_busy)
         reader.idle.connect(self.status.show_idle)
@@ -259,7 +260,7 @@ class ReadPage(Page):
         self.wheel.set_view(wheel_view(readings, chosen), words)
         self.ladder.set_view(ladder_view(readings, wording, chosen), words)
         self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
-        self.strip.set_view(None if chosen is None else spoken_view(readings[chosen], wording))
+        self.strip.set_view(None if chosen is None else self._spoken_view(readings[chosen]))
         if not self.canvas.dragging:
             self._steady_strip(readings, wording)
         self._actions.show_bands(self._study.bands, self._chosen)
@@ -275,11 +276,15 @@ class ReadPage(Page):
         least = look().type.grow(STRIP_LEAST_WIDE if self.height() > 900 else STRIP_LEAST)
         self.strip.setFixedHeight(max(tallest, min(least, round(most))))
 
+    def _spoken_view(self, reading: BandReading) -> SpokenView:
+        parts = self._workspace.planner.toning_parts(reading)
+        return spoken_view(reading, self._wording, parts)
+
     def _tallest_strip(self, readings: Sequence[BandReading], wording: Wording, level: int) -> int:
         width, tallest = self.strip.width(), 0
         self._measuring_strip.set_fullness(level)
         for reading in readings:
-            self._measuring_strip.set_view(spoken_view(reading, wording))
+            self._measuring_strip.set_view(self._spoken_view(reading))
             tallest = max(tallest, self._measuring_strip.heightForWidth(width))
         return tallest
 

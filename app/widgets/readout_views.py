@@ -9,6 +9,7 @@ from core.i18n import translate
 from core.reading import BandReading
 from core.wording import Wording
 from core.words import (
+    ToneDownParts,
     band_notes,
     band_sentence,
     hue_short,
@@ -94,13 +95,15 @@ def _chroma(chroma: float) -> str:
     return translate("readout", "chroma {number}").format(number=f"{chroma:.1f}")
 
 
-def spoken_view(reading: BandReading, wording: Wording) -> SpokenView:
-    """The strip's texts for one band."""
+def spoken_view(
+    reading: BandReading, wording: Wording, parts: ToneDownParts | None = None
+) -> SpokenView:
+    """The strip's texts for one band; `parts` says how the box tones it down, once planned."""
     row = _row(reading, wording)
     if reading.colour is None:
         return SpokenView(row.letter, None, _first_up(row.hue), *[""] * 5, row.spoken, row.spoken)
     number = translate("readout", "value {number} of 10").format(number=row.value)
-    toning = tone_down_sentence(reading, wording)
+    toning = tone_down_sentence(reading, wording, parts)
     notes = band_notes(reading, wording)
     return SpokenView(
         letter=row.letter,
