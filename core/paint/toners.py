@@ -15,7 +15,7 @@ from core.paint.tone_down import Ladder, toned_Lab
 
 TONER_WITHIN_DEG = 75.0
 COMPARED_AT_ML = 0.01
-STRONG_COUNTS_AS_DEG, NEVER_COUNTS_AS_DEG = 20.0, 40.0
+STRONG_COUNTS_AS_DEG, NEVER_COUNTS_AS_DEG = 20.0, 20.0
 """How many degrees on the wheel it is worth, when toners are compared, that one is touchy, or too
 weak."""
 
