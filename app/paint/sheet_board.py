@@ -188,11 +188,9 @@ def _paint_marks(painter: QPainter, place: QRectF, sheet: PictureOnBoard, text: 
         place.bottom() - 0.5 * text,
     )
     kept_clear = [_bloom_box(mark, place) for mark in sheet.marks if mark.kind == "bloom"]
-    for line in sheet.lines:
-        if line.at is not None:
-            y = place.top() + line.at * place.height()
-            kept_clear.append((place.left(), y - 0.2 * text, place.right(), y + 0.2 * text))
-    centres = place_tags(anchors, widths, height, area, kept_clear)
+    rows = [place.top() + line.at * place.height() for line in sheet.lines if line.at is not None]
+    lines = [(place.left(), y - 0.2 * text, place.right(), y + 0.2 * text) for y in rows]
+    centres = place_tags(anchors, widths, height, area, kept_clear, lines)
     for mark in sheet.marks:
         if mark.kind == "edge" and mark.end - mark.start < 0.9:
             _paint_extent(painter, place, mark, text)

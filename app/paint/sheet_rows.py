@@ -124,8 +124,9 @@ def _paint_chips(painter: QPainter, rect: QRectF, view: BandRowView) -> None:
     top, height = rect.top() + clear, rect.height() - 2 * clear
     left = rect.left() + badge_width
     for number, colour in enumerate((view.photo, view.sheet)):
-        # Touching: a difference shows as an edge, a match as none.
-        area = QRectF(round(left + number * chip), top, round(chip), height)
+        # Touching on whole pixels: a difference shows as an edge, a match as none.
+        start, end = round(left + number * chip), round(left + (number + 1) * chip)
+        area = QRectF(start, top, end - start, height)
         paint_chip(painter, area, ChipView(colour))
 
 

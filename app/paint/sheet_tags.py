@@ -22,6 +22,7 @@ def place_tags(
     height: float,
     area: Box,
     keep_clear: Sequence[Box] = (),
+    better_clear: Sequence[Box] = (),
 ) -> tuple[tuple[float, float], ...]:
     """Centres of tags near their anchors, inside `area`, covering nothing they need not cover.
 
@@ -37,6 +38,8 @@ def place_tags(
         Tags stay inside it.
     keep_clear : sequence of Box
         What tags should not cover.
+    better_clear : sequence of Box
+        What they may cover rather than stand far off.
 
     Returns
     -------
@@ -57,7 +60,8 @@ def place_tags(
                 box = (x - width / 2, y - height / 2, x + width / 2, y + height / 2)
                 grown = (box[0] - 4, box[1] - 4, box[2] + 4, box[3] + 4)
                 cost = sum(_shared(grown, other) for other in others)
-                cost += 0.02 * height * math.dist((x, y), anchor)
+                cost += 0.3 * sum(_shared(box, other) for other in better_clear)
+                cost += 0.03 * height * math.dist((x, y), anchor)
                 if cost < best:
                     best, centre = cost, (x, y)
         placed.append(

@@ -160,7 +160,9 @@ class SheetBands(QWidget):
             painter.fillRect(paper, QColor(theme.paper))
             middle = self._header() / 2 + 2
             heading = QPointF(left + 1.05 * second, middle)
-            draw_text(painter, heading, self._heading, 1.1 * view.text, theme.ink, CHOSEN, align=0.0)
+            draw_text(
+                painter, heading, self._heading, 1.1 * view.text, theme.ink, CHOSEN, align=0.0
+            )
             chip = view.chip_width or 0.0
             badge = view.badge_width or 0.0
             note = min(max(13.0, 0.9 * second), 0.31 * chip) if chip else 13.0

@@ -43,9 +43,10 @@ def outcome_word(outcome: str) -> str:
 
 
 def change_lines(change: Change) -> tuple[ChangeLine, ...]:
-    """The rows: what came nearer, what went further, what stayed though something is off."""
+    """What came nearer, what went further, and what stayed though it reads otherwise now."""
     order = {"improved": 0, "worse": 1, "stayed": 2}
     rows = sorted(change.rows, key=lambda row: order[row.outcome])
+    rows = [row for row in rows if row.outcome != "stayed" or row.before != row.after]
     lines = []
     for row in rows:
         what = quality_word(row.about)
@@ -58,25 +59,30 @@ def change_lines(change: Change) -> tuple[ChangeLine, ...]:
     return tuple(lines)
 
 
+def stayed_count(change: Change) -> int:
+    """How many things compared read the same as before, and have no row."""
+    return sum(1 for row in change.rows if row.outcome == "stayed" and row.before == row.after)
+
+
 class ChangeTable(QWidget):
     """The rows of a change, under a line of headings."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._lines: tuple[ChangeLine, ...] = ()
+        self._rest = ""
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
-    def set_lines(self, lines: tuple[ChangeLine, ...]) -> None:
-        """Show other rows."""
-        self._lines = lines
+    def set_lines(self, lines: tuple[ChangeLine, ...], rest: str = "") -> None:
+        """Show other rows, and a line below them about all the rest."""
+        self._lines, self._rest = lines, rest
         text = translate("sheets page", "{what}: {before}, then {after}, {outcome}.")
         self.setAccessibleName(
             " ".join(
-                text.format(
-                    what=line.what, before=line.before, after=line.after, outcome=line.word
-                )
+                text.format(what=line.what, before=line.before, after=line.after, outcome=line.word)
                 for line in lines
             )
+            + f" {rest}"
         )
         self._fit()
 
@@ -113,7 +119,7 @@ class ChangeTable(QWidget):
         for left, head in zip(lefts, heads, strict=True):
             draw_text(painter, QPointF(left, y), head, size, theme.second, SECOND, align=0.0)
         top = float(self._head())
-        for number, line in enumerate(self._lines):
+        for line in self._lines:
             cells = self._cells(line)
             height = self._row_height(cells)
             painter.setPen(QPen(QColor(theme.rule), 1.25))
@@ -132,6 +138,11 @@ class ChangeTable(QWidget):
                     spot = QPointF(left, first + k * 1.25 * size)
                     draw_text(painter, spot, text, size, ink, weight, align=0.0)
             top += height
+        if self._rest:
+            painter.setPen(QPen(QColor(theme.rule), 1.25))
+            painter.drawLine(QPointF(0, top), QPointF(self.width(), top))
+            spot = QPointF(0, top + 0.95 * size)
+            draw_text(painter, spot, self._rest, size, theme.second, SECOND, align=0.0)
         painter.end()
 
     def _cells(self, line: ChangeLine) -> list[tuple[str, ...]]:
@@ -152,5 +163,6 @@ class ChangeTable(QWidget):
 
     def _fit(self) -> None:
         height = self._head() + sum(self._row_height(self._cells(line)) for line in self._lines)
+        height += 2 * look().type.px("control") if self._rest else 0
         self.setFixedHeight(round(height + 4))
         self.update()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
@@ -36,6 +36,8 @@ class FindingsView:
         The sheet a lock speaks of.
     scores : tuple of ScoreCell
     lines : tuple of ChangeLine
+    rest : str
+        About all that has no line.
     early : bool
         Shown by the teacher before the student's own scores are in.
     """
@@ -47,6 +49,7 @@ class FindingsView:
     index: int = 0
     scores: tuple[ScoreCell, ...] = ()
     lines: tuple[ChangeLine, ...] = ()
+    rest: str = ""
     early: bool = False
 
 
@@ -83,8 +86,10 @@ class FindingsPanel(QWidget):
             self,
         )
         self.tabs.chosen.connect(self.chosen)
-        self.sentences = Sentences(self)
-        self.table = ChangeTable(self)
+        self._scroll = QScrollArea(self)
+        self._inside = QWidget()
+        self.sentences = Sentences(self._inside)
+        self.table = ChangeTable(self._inside)
         self.lock = LockField(self)
         self.lock.show_asked.connect(self.show_asked)
         self.scores = ScoresStrip(self)
@@ -111,9 +116,8 @@ class FindingsPanel(QWidget):
         self._column.setSpacing(GROUP)
         self._column.addLayout(head)
         self._column.addWidget(self.lock)
-        self._column.addWidget(self.sentences, 1)
-        self._column.addWidget(self.table)
-        self._column.addStretch(0)
+        self._column.addWidget(self._scroll, 1)
+        self._lay_out_inside()
         foot = QVBoxLayout()
         foot.setSpacing(4)
         foot.addWidget(self._note)
@@ -140,16 +144,30 @@ class FindingsPanel(QWidget):
             self.lock.set_missing(view.index, view.missing)
         self.sentences.setVisible(bool(view.sentences) and not closed)
         self.sentences.set_items(view.sentences)
-        self.table.setVisible(bool(view.lines) and not closed)
-        self.table.set_lines(view.lines)
+        self.table.setVisible(bool(view.lines or view.rest) and not closed)
+        self.table.set_lines(view.lines, view.rest)
         scored = bool(view.scores) and not closed
         self.scores.setVisible(scored)
         self._note.setVisible(scored)
         self.scores.set_cells(view.scores)
         self._early.setVisible(view.early and not closed)
-        stretch = 0 if self.sentences.isVisibleTo(self) and not view.lines else 1
-        self._column.setStretch(2, 1 - stretch)
-        self._column.setStretch(4, stretch)
+        self._inside_column.setStretch(0, 0 if view.lines else 1)
+        self._inside_column.setStretch(2, 1 if view.lines else 0)
+
+    def _lay_out_inside(self) -> None:
+        """Only what may be long scrolls: heading and scores stay."""
+        self._inside_column = QVBoxLayout(self._inside)
+        self._inside_column.setContentsMargins(0, 0, 0, 0)
+        self._inside_column.setSpacing(GROUP)
+        self._inside_column.addWidget(self.sentences, 1)
+        self._inside_column.addWidget(self.table)
+        self._inside_column.addStretch(0)
+        self._inside.setProperty("ground", "paper")
+        self._inside.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(self._inside)
+        self._scroll.setAccessibleName(translate("sheets page", "Findings"))
 
     @property
     def view(self) -> FindingsView:

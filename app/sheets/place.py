@@ -101,6 +101,8 @@ class SheetPlace(QWidget):
             ink = view.ink and number == 0
             button = InkButton(text, "sheet", self) if ink else EdgeButton(text, parent=self)
             button.setProperty("key", key)
-            button.clicked.connect(lambda _checked=False, key=key: self.asked.emit(self._index, key))
+            button.clicked.connect(
+                lambda _checked=False, key=key: self.asked.emit(self._index, key)
+            )
             self._buttons.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self._buttons.addStretch()

@@ -12,7 +12,8 @@ from app.look import look
 from app.look.type import CHOSEN, SECOND
 from app.paint.ink import draw_text
 from core.i18n import translate
-from core.sheet.result import QUALITIES, Scores
+from core.quality import QUALITIES
+from core.sheet.result import Scores
 from core.sheet.words import quality_word
 from core.worksheet import OwnScores
 

@@ -74,7 +74,9 @@ class SheetStrip(QWidget):
         for key, text in view.buttons:
             button = EdgeButton(text, parent=self)
             button.setProperty("key", key)
-            button.clicked.connect(lambda _checked=False, key=key: self.asked.emit(self._index, key))
+            button.clicked.connect(
+                lambda _checked=False, key=key: self.asked.emit(self._index, key)
+            )
             self._buttons.addWidget(button)
         self._buttons.addStretch()
 
@@ -103,5 +105,3 @@ class SheetStrip(QWidget):
         painter.fillRect(QRectF(0, 0, 6, self.height()), QColor(theme.ink))
         paint_icon(painter, QRectF(GROUP - 2, 11, side, side), "caution", theme.ink)
         painter.end()
-
-

@@ -1,0 +1,416 @@
+"""The Sheets page: the sky beside both sheets, level, and what was found of them."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from PySide6.QtCore import QEvent, QMimeData, Qt
+from PySide6.QtGui import (
+    QAction,
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QStackedLayout, QVBoxLayout, QWidget
+
+from app.look import look
+from app.menus import make_action
+from app.opening import can_open
+from app.pages.base import Menu, Page, Workspace
+from app.pages.sheet_corners import CornerDesk
+from app.sheets.adding import SheetAdder
+from app.sheets.asking import findings_view, place_view, strip_view
+from app.sheets.board import SheetBoard
+from app.sheets.column import SheetColumn
+from app.sheets.findings import FindingsPanel
+from app.sheets.teach import Teach
+from app.sheets.views import (
+    aspect_of,
+    band_rows,
+    board_view,
+    sheet_on_board,
+    sky_on_board,
+    spoken_lines,
+)
+from app.widgets.notice import EmptyState
+from core.i18n import translate
+from core.sheet.result import SheetOptions
+from core.study import Study, with_sheet
+
+INDEXES = (0, 1)
+
+
+class SheetsPage(Page):
+    """Above three pictures, below findings and the bands of each sheet in the same columns."""
+
+    def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._workspace = workspace
+        self._chosen: int | None = None
+        self._wanted = ""
+        self._aimed: int | None = None
+        self.setProperty("ground", "wall")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setAcceptDrops(True)
+        self._body = QWidget(self)
+        self.board = SheetBoard(self._body)
+        self._scroll = QScrollArea(self._body)
+        self._lower = QWidget()
+        self.findings = FindingsPanel(self._lower)
+        self.columns = (SheetColumn(0, self._lower), SheetColumn(1, self._lower))
+        self.teach = Teach(self._lower)
+        self.empty = EmptyState(
+            translate("sheets page", "No photo yet."),
+            translate("sheets page", "Sheets are checked against the sky of a photo: open one."),
+            translate("sheets page", "Open a photo"),
+            "open",
+            self,
+        )
+        checker = workspace.checker
+        self.adder = SheetAdder(
+            workspace.document, workspace.pictures, checker.bench, workspace.notices, self
+        )
+        self.corners = CornerDesk(workspace, self)
+        self._lay_out()
+        self._actions = self._make_actions()
+        self._connect()
+        self._refresh()
+
+    @property
+    def chosen(self) -> int | None:
+        """The band whose rows are open."""
+        return self._chosen
+
+    def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
+        return self._actions.get(menu, ())
+
+    # What the user asks for
+
+    def choose(self, band: int) -> None:
+        """Open the rows of a band, or close them again."""
+        self._chosen = None if band == self._chosen else band
+        self._refresh()
+
+    def show_findings(self, key: str) -> None:
+        """Show the findings of a sheet ("0", "1"), or the "change"."""
+        self._wanted = key
+        self._refresh()
+
+    def set_corners(self, index: int) -> None:
+        """Show the whole photo of a sheet with its corners."""
+        if self._workspace.document.study.sheets[index] is not None:
+            self.corners.begin(index)
+            self._top.setCurrentWidget(self.corners.editor)
+
+    def take(self, mime: QMimeData) -> bool:
+        """Add what was pasted as the first sheet that is missing; False when it is no picture."""
+        if self._workspace.reader.photo is None or not can_open(mime):
+            return False
+        free = [i for i in INDEXES if self._workspace.document.study.sheets[i] is None]
+        if not free:
+            self._workspace.notices.note(
+                translate(
+                    "sheets page",
+                    "Both sheets are there: drop the picture onto the one it should replace.",
+                )
+            )
+            return True
+        return self.adder.add_mime(free[0], mime)
+
+    def ask(self, index: int, key: str) -> None:
+        """Do what a button or menu of a sheet says; keys as in `SheetTitle` and `PlaceView`."""
+        sheet = self._workspace.document.study.sheets[index]
+        if key in ("add", "replace"):
+            self.adder.choose(index)
+        elif key == "corners":
+            self.set_corners(index)
+        elif key == "cancel":
+            self.adder.cancel(index)
+            self._workspace.checker.cancel(index)
+        elif key == "check":
+            self._workspace.checker.check_now(index)
+        elif sheet is not None and key == "remove":
+            text = translate("undo", "remove sheet {number}").format(number=index + 1)
+            self._change(text, with_sheet(self._study, index, None))
+        elif sheet is not None:
+            self._set_options(index, key, sheet.options)
+
+    def _set_options(self, index: int, key: str, options: SheetOptions) -> None:
+        if key == "scan":
+            self.corners.set_scan(index, not options.scan)
+        elif key == "turn":
+            self.corners.turn(index, 1)
+        elif key == "accept":
+            self.corners.accept_turn(index)
+
+    # In step
+
+    def _connect(self) -> None:
+        work = self._workspace
+        self.empty.asked.connect(work.opener.choose)
+        for index in INDEXES:
+            for speaker in (
+                self.board.titles[index],
+                self.board.places[index],
+                self.columns[index].strip,
+            ):
+                speaker.asked.connect(self.ask)
+            self.columns[index].bands.band_chosen.connect(self.choose)
+        self.board.band_chosen.connect(self.choose)
+        self.board.corners_asked.connect(self.set_corners)
+        self.findings.chosen.connect(self.show_findings)
+        self.findings.show_asked.connect(lambda: self._show_measured(True))
+        self.findings.hide_asked.connect(lambda: self._show_measured(False))
+        self.corners.closed.connect(self._close_corners)
+        for source in (work.checker, self.adder):
+            source.busy.connect(self._show_busy)
+            source.idle.connect(self._show_idle)
+        work.checker.checks_changed.connect(self._refresh)
+        work.checker.opened_changed.connect(self._refresh)
+        work.document.study_changed.connect(self._on_study)
+        work.document.begun.connect(self._close_corners)
+        work.reader.photo_changed.connect(lambda opened: self._refresh())
+        work.reader.photo_closed.connect(self._refresh)
+
+    @property
+    def _study(self) -> Study:
+        return self._workspace.document.study
+
+    def _change(self, text: str, after: Study) -> None:
+        self._workspace.document.change(text, after)
+
+    def _on_study(self, before: Study, after: Study) -> None:
+        if before.sheets != after.sheets:
+            self._wanted = ""
+        if (
+            before.sheets != after.sheets
+            or before.bands != after.bands
+            or before.worksheet != after.worksheet
+        ):
+            self._refresh()
+
+    def _show_measured(self, show: bool) -> None:
+        self._workspace.checker.show_measured = show
+
+    def _close_corners(self) -> None:
+        if self._top.currentWidget() is self.corners.editor:
+            self._top.setCurrentWidget(self._body)
+            index = self.corners.index
+            if self._study.sheets[index] is not None:
+                self.board.titles[index].corners.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_busy(self, index: int, text: str, share: float) -> None:
+        self.board.titles[index].show_busy(text, share)
+
+    def _show_idle(self, index: int) -> None:
+        if not (self.adder.running(index) or self._workspace.checker.running(index)):
+            self.board.titles[index].show_idle()
+
+    # What is shown
+
+    def _refresh(self) -> None:
+        opened = self._workspace.reader.opened
+        if opened is None:
+            self._top.setCurrentWidget(self.empty)
+        elif self._top.currentWidget() is self.empty:
+            self._top.setCurrentWidget(self._body)
+        count = self._study.bands.count if self._study.bands else 0
+        if self._chosen is not None and self._chosen >= count:
+            self._chosen = None
+        self._show_board()
+        self._show_lower()
+        self._actions["view"][0].setChecked(self._workspace.checker.show_measured)
+
+    def _show_board(self) -> None:
+        opened, bands = self._workspace.reader.opened, self._study.bands
+        checker = self._workspace.checker
+        if opened is None:
+            return
+        horizon = bands.horizon if bands else 1.0
+        lines = tuple(y / horizon for y in bands.lines) if bands else ()
+        letters = bands.letters if bands else ("A",)
+        sky_aspect = opened.photo.width / (horizon * opened.photo.height)
+        first = next((check for check in checker.checks if check is not None), None)
+        aspect = aspect_of(first, sky_aspect)
+        sheets = tuple(
+            sheet_on_board(
+                checker.checks[index],
+                checker.pictures[index],
+                measured=checker.is_open(index),
+                lines=len(lines),
+            )
+            for index in INDEXES
+        )
+        self.board.set_view(
+            board_view(
+                sky_on_board(opened.picture, sky_aspect, horizon, aspect),
+                sheets,
+                letters,
+                lines,
+                aspect,
+                look(),
+                chosen=self._chosen,
+                aimed=self._aimed,
+                ratio=self.devicePixelRatioF(),
+            )
+        )
+        spoken = []
+        for index in INDEXES:
+            self.board.places[index].set_view(place_view(self._study, checker, index))
+            sheet, check = self._study.sheets[index], checker.checks[index]
+            scan = sheet is not None and sheet.options.scan
+            self.board.titles[index].show_sheet(sheet is not None, scan)
+            if check is not None and checker.is_open(index):
+                name = translate("sheets page", "Sheet {number}").format(number=index + 1)
+                spoken.append(f"{name}. {spoken_lines(check)}")
+        self.board.setAccessibleName(
+            translate("sheets page", "The sky of the photo beside the sheets")
+        )
+        self.board.setAccessibleDescription(" ".join(spoken))
+
+    def _show_lower(self) -> None:
+        checker, study = self._workspace.checker, self._study
+        count = study.bands.count if study.bands else 0
+        badge, chip = self._chip_widths()
+        for index, column in enumerate(self.columns):
+            check = checker.checks[index]
+            fits = check is not None and len(check.band_checks) == count
+            column.strip.set_view(strip_view(check))
+            column.show_closed(not checker.is_open(index), fits)
+            if check is not None and fits:
+                heading = (
+                    translate("sheets page", "Band by band")
+                    if index == 0 or checker.checks[0] is None
+                    else translate("sheets page", "After the change")
+                )
+                rows = band_rows(check, look(), self._chosen, badge_width=badge, chip_width=chip)
+                column.bands.set_rows(heading, rows)
+        view = findings_view(study, checker, self._wanted)
+        self.findings.setVisible(view is not None)
+        if view is not None:
+            self.findings.set_view(view)
+        nothing = not any(study.sheets)
+        self.teach.setVisible(nothing)
+        for column in self.columns:
+            column.setVisible(not nothing)
+        self._arrange()
+
+    # Layout
+
+    def _lay_out(self) -> None:
+        self._top = QStackedLayout(self)
+        self._top.addWidget(self.empty)
+        self._top.addWidget(self._body)
+        self._top.addWidget(self.corners.editor)
+        self._row = QHBoxLayout(self._lower)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(0)
+        self._row.addWidget(self.findings)
+        for column in self.columns:
+            self._row.addWidget(column)
+        self._row.addWidget(self.teach)
+        self._lower.setProperty("ground", "wall")
+        self._lower.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setWidget(self._lower)
+        column = QVBoxLayout(self._body)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.board)
+        column.addWidget(self._scroll, 1)
+
+    def _chip_widths(self) -> tuple[float, float]:
+        """Of badge and chip: the chips stand under the picture's left edge."""
+        shape = self.board.shape
+        return 0.62 * shape.gap, min(0.2 * self.board.column(0).width(), 4.4 * self.board.view.text)
+
+    def _arrange(self) -> None:
+        """The lower columns stand under the pictures."""
+        shape = self.board.shape
+        badge, _ = self._chip_widths()
+        lefts = [round(shape.pictures[index + 1].left() - badge) for index in INDEXES]
+        self.findings.setFixedWidth(lefts[0])
+        self.columns[0].setFixedWidth(lefts[1] - lefts[0])
+        if self.findings.isHidden():
+            self._row.setContentsMargins(
+                0 if self.teach.isVisibleTo(self._lower) else lefts[0], 0, 0, 0
+            )
+        else:
+            self._row.setContentsMargins(0, 0, 0, 0)
+
+    def _make_actions(self) -> dict[Menu, tuple[QAction, ...]]:
+        checker = self._workspace.checker
+        show = make_action(
+            self,
+            translate("sheets page", "Show what was &measured before own scores"),
+            lambda: self._show_measured(not checker.show_measured),
+        )
+        show.setCheckable(True)
+        add = tuple(
+            make_action(
+                self,
+                translate("sheets page", "Add or replace sheet &{number}...").format(
+                    number=index + 1
+                ),
+                lambda index=index: self.adder.choose(index),
+                f"Ctrl+{index + 1}",
+            )
+            for index in INDEXES
+        )
+        corners = tuple(
+            make_action(
+                self,
+                translate("sheets page", "Corners of sheet {number}...").format(number=index + 1),
+                lambda index=index: self.set_corners(index),
+                f"Ctrl+Shift+{index + 1}",
+            )
+            for index in INDEXES
+        )
+        return {"edit": (*add, *corners), "view": (show,)}
+
+    # Qt
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.board.set_room(self.height())
+        self._body.layout().activate()
+        self._refresh()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_actions"):
+            self._refresh()
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if self._workspace.reader.photo is not None and can_open(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        self._aim(self._place_under(event))
+        event.acceptProposedAction()
+
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        self._aim(None)
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        index = self._place_under(event)
+        self._aim(None)
+        if index is None:  # over the sky: another photo
+            taken = self._workspace.opener.open_mime(event.mimeData())
+        else:
+            taken = self.adder.add_mime(index, event.mimeData())
+        if taken:
+            event.acceptProposedAction()
+
+    def _place_under(self, event: QDropEvent) -> int | None:
+        at = self.board.mapFrom(self, event.position())
+        return self.board.place_at(at.x(), at.y())
+
+    def _aim(self, index: int | None) -> None:
+        if index != self._aimed:
+            self._aimed = index
+            self.board.set_view(replace(self.board.view, aimed=index))

@@ -1,0 +1,61 @@
+"""What lies under a sheet's picture: a question if there is one, then its bands or a lock."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from app.look import look
+from app.look.icons import pixmap
+from app.look.space import GROUP, INSIDE, WITHIN
+from app.sheets.bands import SheetBands
+from app.sheets.strip import SheetStrip
+from core.i18n import translate
+
+
+class SheetColumn(QWidget):
+    """Strip, bands and lock of one sheet; an empty one is bare wall."""
+
+    def __init__(self, index: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("ground", "wall")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        name = translate("sheets page", "Bands of sheet {number} beside the photo's")
+        self.strip = SheetStrip(index, self)
+        self.bands = SheetBands(name.format(number=index + 1), self)
+        self._paper = QWidget(self)
+        self._paper.setProperty("ground", "paper")
+        self._paper.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._waiting = QLabel(
+            translate("sheets page", "Band by band: waits for the student's own scores."),
+            self._paper,
+        )
+        self._waiting.setProperty("role", "second")
+        self._waiting.setWordWrap(True)
+        self._icon = QLabel(self._paper)
+        self._pad = QHBoxLayout(self._paper)
+        self._pad.setSpacing(WITHIN)
+        self._pad.addWidget(self._icon, 0, Qt.AlignmentFlag.AlignTop)
+        self._pad.addWidget(self._waiting, 1, Qt.AlignmentFlag.AlignTop)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.strip)
+        column.addWidget(self.bands, 1)
+        column.addWidget(self._paper, 1)
+        self._fit()
+
+    def show_closed(self, closed: bool, there: bool) -> None:
+        """Show the lock instead of the bands; nothing where there is no sheet."""
+        self.bands.setVisible(there and not closed)
+        self._paper.setVisible(there and closed)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_pad"):
+            self._fit()
+
+    def _fit(self) -> None:
+        scale, theme = look().type, look().theme
+        self._icon.setPixmap(pixmap("lock", theme.second, scale.grow(20), self.devicePixelRatioF()))
+        self._pad.setContentsMargins(INSIDE, scale.grow(14), INSIDE, GROUP)
