@@ -10,6 +10,7 @@ from PySide6.QtGui import (
     QCloseEvent,
     QDragEnterEvent,
     QDropEvent,
+    QGuiApplication,
     QKeySequence,
     QResizeEvent,
 )
@@ -158,9 +159,7 @@ class Window(QMainWindow):
             )
         }
         paste_keys = QKeySequence.StandardKey.Paste
-        paste = make_action(
-            self, translate("menu", "&Paste a photo"), self.opener.paste, paste_keys
-        )
+        paste = make_action(self, translate("menu", "&Paste a picture"), self._paste, paste_keys)
         edit.addActions([undo, redo])
         edit.addSeparator()
         edit.addAction(paste)
@@ -214,6 +213,13 @@ class Window(QMainWindow):
         shown = shown.replace("[*]", "[ * ]")  # Qt's own mark
         self.setWindowTitle(f"{shown}[*] - {name}" if shown else f"{name}[*]")
         self.setWindowModified(unsaved)
+
+    def _paste(self) -> None:
+        """The page shown has the first say; else it is a photo to open."""
+        page, mime = self._stack.currentWidget(), QGuiApplication.clipboard().mimeData()
+        if mime is not None and isinstance(page, Page) and page.take(mime):
+            return
+        self.opener.paste()
 
     # Qt
 

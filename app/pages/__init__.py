@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from app.pages.base import Page, Workspace
 from app.pages.mix import MixPage
 from app.pages.read import ReadPage
+from app.pages.sheets import SheetsPage
 from app.pages.worksheet import WorksheetPage
 from core.i18n import translate
 
@@ -34,5 +35,6 @@ class PageKind:
 PAGES: tuple[PageKind, ...] = (
     PageKind("read", lambda: translate("pages", "Read"), ReadPage),
     PageKind("mix", lambda: translate("pages", "Mix"), MixPage),
+    PageKind("sheets", lambda: translate("pages", "Sheets"), SheetsPage),
     PageKind("worksheet", lambda: translate("pages", "Worksheet"), WorksheetPage),
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from PySide6.QtCore import QMimeData
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
@@ -56,3 +57,7 @@ class Page(QWidget):
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
         """Actions this page puts into a menu; they are only there while it is shown."""
         return ()
+
+    def take(self, mime: QMimeData) -> bool:
+        """Use what is pasted while this page is shown; False leaves it to the window."""
+        return False
