@@ -21,6 +21,7 @@ COMMANDS: dict[str, str] = {
     "show": "core.cli.show",
     "read": "core.cli.read",
     "mix": "core.cli.mix",
+    "check": "core.cli.check",
 }
 """The module of each command."""
 

@@ -143,7 +143,8 @@ def read_photo(
         bands = bands_by_hand(lines, bands.horizon)
     if proposal.reason is not None:
         notices.append(proposal.reason)
-    return Report(photo, bands, read_bands(photo, proposal.sky, bands), tuple(notices))
+    readings = read_bands(photo, proposal.sky, bands)
+    return Report(photo, bands, readings, tuple(notices), sky=proposal.sky)
 
 
 def _refuse_lines_below(

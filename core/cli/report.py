@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+import numpy as np
+from numpy.typing import NDArray
+
 from core.bands.lines import Bands
 from core.i18n import translate
 from core.photo import Photo
@@ -49,6 +52,8 @@ class Report:
         What should be known of the photo and of the lines, translated.
     study : Study or None
         The study it was read of; None for a photo.
+    sky : (h, w) bool or None
+        The pixels that were read, as `Proposal.sky`.
     """
 
     photo: Photo
@@ -56,6 +61,7 @@ class Report:
     readings: tuple[BandReading, ...]
     notices: tuple[str, ...]
     study: Study | None = None
+    sky: NDArray[np.bool_] | None = None
 
 
 def report_as_json(report: Report) -> dict[str, Any]:

@@ -10,7 +10,9 @@ from __future__ import annotations
 
 import numpy as np
 
+from core.quality import Quality
 from core.sheet.result import BandCheck, LineCheck, Scores
+from core.sheet.words import score_meaning
 
 PLACEMENT_STEP = 2.0
 """Percent of the height a line may be off and still be in place."""
@@ -26,6 +28,11 @@ def score_of_gap(gap: float) -> float:
     (10.0, 5.5)
     """
     return float(np.interp(abs(gap), _GAPS, _POINTS))
+
+
+def nearest_meaning(quality: Quality, score: float) -> str:
+    """The words of the nearest of 10, 7, 4 and 1."""
+    return score_meaning(quality, min((10, 7, 4, 1), key=lambda anchor: abs(anchor - score)))
 
 
 def score_sheet(bands: tuple[BandCheck, ...], lines: tuple[LineCheck, ...]) -> Scores:

@@ -22,6 +22,15 @@ def verdict_word(verdict: Verdict) -> str:
     }[verdict]
 
 
+def outcome_word(outcome: str) -> str:
+    """What became of something on the second sheet."""
+    return {
+        "improved": translate("sheet", "improved"),
+        "worse": translate("sheet", "got worse"),
+        "stayed": translate("sheet", "stayed"),
+    }[outcome]
+
+
 def quality_word(quality: str) -> str:
     """A quality, or what else a sheet is looked at for, in the middle of a sentence."""
     return {

@@ -1,0 +1,174 @@
+"""Check painted sheets against a sky photo: findings in words, or everything as JSON."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import math
+from pathlib import Path
+
+from core.cli import read
+from core.cli.check_report import CheckReport, checks_as_json, checks_in_words
+from core.errors import UsageError
+from core.i18n import translate
+from core.photo import open_photo
+from core.quality import CHANGES, ChangeFirst
+from core.sheet import check_sheet, compare_checks, make_reference
+from core.sheet.result import Corners, SheetOptions
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """The arguments of `gradewash check`."""
+    parser.description = translate(
+        "command line",
+        "Check one or two painted sheets against a sky photo: hue, value, intensity, placement, "
+        "edges, and what to try next.",
+    )
+    parser.add_argument(
+        "photo",
+        metavar="PHOTO|STUDY",
+        help=translate("command line", "the sky photo, or a study with its lines"),
+    )
+    parser.add_argument(
+        "sheet",
+        metavar="SHEET",
+        help=translate("command line", "a photo or scan of the painted sheet"),
+    )
+    parser.add_argument(
+        "sheet2",
+        metavar="SHEET2",
+        nargs="?",
+        help=translate("command line", "the second sheet, to be compared with the first"),
+    )
+    read.add_line_arguments(parser)
+    parser.add_argument(
+        "--corners",
+        metavar="X,Y,...",
+        action="append",
+        help=translate(
+            "command line",
+            "the painting's corners by hand, in pixels: top left, top right, bottom right, "
+            "bottom left; once for each sheet",
+        ),
+    )
+    parser.add_argument(
+        "--turned",
+        metavar="N",
+        action="append",
+        help=translate(
+            "command line",
+            "quarter turns clockwise that bring a sheet upright, 0 to 3; once for each sheet",
+        ),
+    )
+    parser.add_argument(
+        "--scan",
+        action="store_true",
+        help=translate("command line", "the sheets are flat scans: smaller differences count"),
+    )
+    parser.add_argument(
+        "--changed",
+        metavar="WHAT",
+        help=translate("command line", "what was to change on the second sheet: {names}").format(
+            names=", ".join(CHANGES)
+        ),
+    )
+    parser.add_argument(
+        "--scores",
+        action="store_true",
+        help=translate(
+            "command line", "print the scores too: the student's own scores should come first"
+        ),
+    )
+    parser.add_argument(
+        "--json", action="store_true", help=translate("command line", "print JSON instead of words")
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Read the photo, check the sheets, print what was found."""
+    intended = _intended(args)
+    report = read.read_as_asked(args)
+    sheets = [args.sheet] if args.sheet2 is None else [args.sheet, args.sheet2]
+    photos = [open_photo(Path(name)) for name in sheets]
+    sky = report.sky
+    if sky is None:
+        raise ValueError("a photo that was read has its sky")
+    reference = make_reference(report.photo, report.bands, report.readings, sky)
+    corners, turns = (
+        _each(args.corners, len(sheets), "--corners"),
+        _each(args.turned, len(sheets), "--turned"),
+    )
+    checks = []
+    for photo, at, turn in zip(photos, corners, turns, strict=True):
+        options = SheetOptions(
+            corners=None if at is None else _corners(at, photo.width, photo.height),
+            turned=0 if turn is None else _turned(turn),
+            scan=args.scan,
+        )
+        checks.append((photo, check_sheet(photo, reference, options)))
+    change = None
+    if len(checks) == 2:
+        change = compare_checks(checks[0][1], checks[1][1], intended)
+    found = CheckReport(report, tuple(checks), change)
+    if args.json:
+        print(json.dumps(checks_as_json(found), indent=2, ensure_ascii=False))
+    else:
+        print(checks_in_words(found, scores=args.scores))
+    return 0
+
+
+def _each(given: list[str] | None, count: int, option: str) -> list[str | None]:
+    """What was given for each sheet; a sheet for which nothing was given has None."""
+    values: list[str | None] = list(given or [])
+    if len(values) > count:
+        raise UsageError(
+            translate(
+                "command line",
+                "{option} was given more often than there are sheets: leave one out.",
+            ).format(option=option)
+        )
+    return values + [None] * (count - len(values))
+
+
+def _corners(text: str, width: int, height: int) -> Corners:
+    try:
+        numbers = [float(piece) for piece in text.replace(";", ",").split(",")]
+    except ValueError:
+        numbers = []
+    if len(numbers) != 8 or not all(math.isfinite(number) for number in numbers):
+        raise UsageError(
+            translate(
+                "command line",
+                "--corners {text} does not list four corners: give eight numbers with commas "
+                "between, x and y in pixels from the top left corner clockwise.",
+            ).format(text=text)
+        )
+    a, b, c, d = ((x / width, y / height) for x, y in zip(numbers[::2], numbers[1::2], strict=True))
+    return (a, b, c, d)
+
+
+def _turned(text: str) -> int:
+    if text not in ("0", "1", "2", "3"):
+        raise UsageError(
+            translate(
+                "command line", "--turned {text} is not a number of quarter turns: give 0 to 3."
+            ).format(text=text)
+        )
+    return int(text)
+
+
+def _intended(args: argparse.Namespace) -> ChangeFirst | None:
+    if args.changed is None:
+        return None
+    if args.sheet2 is None:
+        raise UsageError(
+            translate("command line", "--changed compares two sheets: give a second sheet.")
+        )
+    for name in CHANGES:
+        if name == args.changed:
+            return name
+    raise UsageError(
+        translate("command line", "--changed {text} is not known: use one of {names}.").format(
+            text=args.changed, names=", ".join(CHANGES)
+        )
+    )
