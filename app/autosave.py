@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import logging
 from pathlib import Path
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -21,7 +21,9 @@ from core.errors import StudyFileError
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.progress import Progress, ShouldStop
-from core.study_file.recovery import Keeper, Recovered, give_up
+
+if TYPE_CHECKING:
+    from core.study_file.recovery import Keeper, Recovered
 
 log = logging.getLogger(__name__)
 
@@ -117,7 +119,9 @@ class Autosave(QObject):
         taken_over = self._taken_over
 
         def work(progress: Progress, should_stop: ShouldStop) -> None:
-            from core.study_file.document import study_to_contents  # deferred: start-up time
+            # deferred: start-up time
+            from core.study_file.document import study_to_contents
+            from core.study_file.recovery import Keeper, give_up
 
             contents = study_to_contents(study, pictures)
             if self._keeper is None:
@@ -146,8 +150,11 @@ class Autosave(QObject):
             self._taken_over = None
 
     def _forget_now(self) -> None:
-        while self._given_up:
-            give_up(self._folder, self._given_up.pop())
+        if self._given_up:
+            from core.study_file.recovery import give_up  # deferred: start-up time
+
+            while self._given_up:
+                give_up(self._folder, self._given_up.pop())
         if self._keeper is not None:
             self._keeper.forget()
 

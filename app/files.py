@@ -11,6 +11,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
@@ -22,7 +23,6 @@ from app.notices import Notices
 from app.place import Place, Whereabouts, may_write
 from app.reader import OpenedPhoto, Reader, for_screen
 from app.recent import Recent
-from app.recovery import RecoveryDialog
 from app.saving import Saver
 from app.tasks import Latest, Work
 from core.i18n import translate
@@ -31,7 +31,9 @@ from core.progress import Progress, ShouldStop
 from core.study import Study, digests_of, study_of
 from core.study_file.locks import OpenLock
 from core.study_file.opening import FromFile, open_contents
-from core.study_file.recovery import Recovered, give_up, left_behind
+
+if TYPE_CHECKING:
+    from core.study_file.recovery import Recovered
 
 log = logging.getLogger(__name__)
 
@@ -218,10 +220,16 @@ class StudyFiles(QObject):
         folder = self._folder
 
         def work(progress: Progress, should_stop: ShouldStop) -> tuple[Recovered, ...]:
+            from core.study_file.recovery import left_behind  # deferred: start-up time
+
             return left_behind(folder)
 
         def done(found: tuple[Recovered, ...]) -> None:
             if found:
+                # deferred: start-up time
+                from app.recovery import RecoveryDialog
+                from core.study_file.recovery import give_up
+
                 drop = partial(give_up, folder)
                 RecoveryDialog(self._window, found, self.open_recovered, drop).open()
 

@@ -176,7 +176,7 @@ class RecoveredRow(QWidget):
 
 
 def _preview() -> QWidget:
-    from core.study_file.container import Contents
+    from core.study_file.contents import Contents
 
     nothing = Contents(b"", {})
     found = (

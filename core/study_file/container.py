@@ -7,48 +7,26 @@ and nothing is ever unpacked to disk. What the JSON means is `document`'s busine
 from __future__ import annotations
 
 import io
-import re
 import stat
 import zipfile
 import zlib
-from collections.abc import Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 
 from core.errors import StudyFileError
 from core.i18n import translate
+from core.study_file.contents import (
+    MOST_JSON,
+    MOST_MEMBERS,
+    MOST_PICTURE,
+    MOST_TOTAL,
+    Contents,
+    picture_name_allowed,
+)
 
 STUDY_MEMBER = "study.json"
 PICTURES = "pictures/"
-MOST_MEMBERS = 16
-MOST_JSON = 4 << 20
-MOST_PICTURE = 256 << 20
-MOST_TOTAL = 600 << 20
-
-_PICTURE_NAME = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,120}", re.ASCII)
 _EPOCH = (1980, 1, 1, 0, 0, 0)
 """Members carry no time: the same study gives the same bytes."""
-
-
-@dataclass(frozen=True)
-class Contents:
-    """What lies in a study file.
-
-    Attributes
-    ----------
-    json : bytes
-        The study, UTF-8.
-    pictures : mapping of str to bytes
-        By their name in the file, without the folder; the original bytes.
-    """
-
-    json: bytes
-    pictures: Mapping[str, bytes]
-
-
-def picture_name_allowed(name: str) -> bool:
-    """Whether a picture may have this name in the file: plain letters, digits, dot, dash."""
-    return _PICTURE_NAME.fullmatch(name) is not None
 
 
 def pack(contents: Contents) -> bytes:

@@ -19,7 +19,8 @@ from core.pictures import Picture, digest_of
 from core.sheet.result import Corners, SheetOptions
 from core.study import SheetEntry, Study
 from core.study_file import schema
-from core.study_file.container import Contents, pack, picture_name_allowed, unpack
+from core.study_file.container import pack, unpack
+from core.study_file.contents import Contents, picture_name_allowed
 from core.worksheet import OwnScores, SheetPage, Worksheet
 
 

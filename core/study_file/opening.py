@@ -10,7 +10,7 @@ from core.errors import PhotoError, StudyFileError
 from core.i18n import translate
 from core.photo import Photo, open_photo
 from core.progress import Progress, ShouldStop, step
-from core.study_file.container import MOST_PICTURE, Contents
+from core.study_file.contents import MOST_PICTURE, Contents
 from core.study_file.save import Stamp, read_bytes, stamp_of
 
 if TYPE_CHECKING:

@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from core.errors import StudyFileError
-from core.study_file.container import MOST_JSON, MOST_PICTURE, Contents, picture_name_allowed
+from core.study_file.contents import MOST_JSON, MOST_PICTURE, Contents, picture_name_allowed
 from core.study_file.locks import OpenLock
 from core.study_file.save import Stamp, write_bytes
 

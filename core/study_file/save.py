@@ -11,7 +11,7 @@ from pathlib import Path
 
 from core.errors import StudyFileError
 from core.i18n import translate
-from core.study_file.container import MOST_TOTAL
+from core.study_file.contents import MOST_TOTAL
 
 _ASIDE_SUFFIX = ".saving"
 

@@ -13,7 +13,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.errors import StudyFileError
-from core.study_file.container import Contents, pack, unpack
+from core.study_file.container import pack, unpack
+from core.study_file.contents import Contents
 
 NAMES = st.from_regex(r"[A-Za-z0-9][A-Za-z0-9._-]{0,20}", fullmatch=True)
 

@@ -21,7 +21,8 @@ from core.photo import open_photo
 from core.pictures import Picture, PictureStore
 from core.sheet.result import SheetOptions
 from core.study import SheetEntry, Study
-from core.study_file.container import Contents, pack, unpack
+from core.study_file.container import pack, unpack
+from core.study_file.contents import Contents
 from core.study_file.document import study_from_bytes, study_to_bytes
 from core.study_file.schema import json_schema
 from core.worksheet import OwnScores, SheetPage, Worksheet

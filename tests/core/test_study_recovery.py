@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from core.study_file.container import Contents
+from core.study_file.contents import Contents
 from core.study_file.locks import study_lock
 from core.study_file.recovery import Keeper, give_up, left_behind
 
@@ -19,7 +19,7 @@ ONE = Contents(b'{"title": "Dusk"}', {"photo.jpg": b"\xff\xd8photo"})
 WINDOW = """
 import sys
 from pathlib import Path
-from core.study_file.container import Contents
+from core.study_file.contents import Contents
 from core.study_file.locks import study_lock
 from core.study_file.recovery import Keeper
 folder = Path(sys.argv[1])
