@@ -22,6 +22,11 @@ def system_language() -> str:
     return code if code in LANGUAGES else "en"
 
 
+def spoken_for(choice: str) -> str:
+    """The code of a preference, where "system" follows the system."""
+    return choice if choice in LANGUAGES else system_language()
+
+
 def use_language(code: str) -> None:
     """Speak this language from now on; texts already on the screen stay as they are.
 

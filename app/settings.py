@@ -15,13 +15,16 @@ from typing import Any, Literal
 
 from PySide6.QtCore import QObject, Signal
 
+from app.language import LANGUAGES
+from core.units import Units
+from core.views import VALUE_STEPS
 from core.wording import Wording
 
 log = logging.getLogger(__name__)
 
 VERSION = 1
 
-TEXT_SIZES = (100, 125, 150)
+TEXT_SIZES = (100, 125, 150, 175, 200)
 """Percent."""
 
 _CHOICES: dict[str, tuple[Any, ...]] = {
@@ -29,6 +32,10 @@ _CHOICES: dict[str, tuple[Any, ...]] = {
     "white_is": (10, 0),
     "theme": ("system", "light", "dark"),
     "text_percent": TEXT_SIZES,
+    "value_steps": VALUE_STEPS,
+    "units": ("cm", "in"),
+    "paper": ("a4", "letter"),
+    "language": ("system", *LANGUAGES),
 }
 
 
@@ -44,17 +51,29 @@ class Settings:
         Of the paper that carries words; the wall behind colours never changes.
     text_percent : int
         Size of all text, one of `TEXT_SIZES`.
+    value_steps : int
+        Steps of the class's value scale, one of `core.views.VALUE_STEPS`.
+    units : "cm" or "in"
+        Lengths as they are shown.
+    paper : "a4" or "letter"
+        What cards are printed on, unless another size is asked for.
+    language : "system", "en" or "es"
+        Spoken from the next start.
     """
 
     tertiary: Literal["tertiary", "intermediate"] = "tertiary"
     white_is: Literal[10, 0] = 10
     theme: Literal["system", "light", "dark"] = "system"
     text_percent: int = 100
+    value_steps: int = 5
+    units: Units = "cm"
+    paper: Literal["a4", "letter"] = "a4"
+    language: str = "system"
 
     @property
     def wording(self) -> Wording:
         """The choices that `core` needs to put numbers into words."""
-        return Wording(tertiary=self.tertiary, white_is=self.white_is)
+        return Wording(tertiary=self.tertiary, white_is=self.white_is, units=self.units)
 
 
 def config_folder() -> Path:
@@ -62,6 +81,11 @@ def config_folder() -> Path:
     import platformdirs  # deferred: start-up time
 
     return Path(platformdirs.user_config_dir("gradewash", appauthor=False))
+
+
+def settings_file(folder: Path | None = None) -> Path:
+    """Where the preferences lie in a configuration folder, the user's if none is named."""
+    return (folder or config_folder()) / "settings.json"
 
 
 def data_folder() -> Path:
@@ -122,7 +146,7 @@ class Preferences(QObject):
 
     def __init__(self, folder: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._path = folder / "settings.json"
+        self._path = settings_file(folder)
         self._settings = load_settings(self._path)
 
     @property

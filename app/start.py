@@ -9,6 +9,8 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QApplication
 
+from app.language import spoken_for, use_language
+from app.settings import load_settings, settings_file
 from app.window import Window
 from core.study_file.opening import FromFile
 
@@ -29,6 +31,7 @@ def run_window(found: Future[FromFile], path: Path | None, sample: str | None) -
     app.setApplicationName("gradewash")
     app.setApplicationDisplayName("Gradewash")
     app.setDesktopFileName("gradewash")
+    use_language(spoken_for(load_settings(settings_file()).language))
     window = Window()
     window.opener.open_early(found, path, sample)
     window.show()

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from core.units import Units
+
 
 @dataclass(frozen=True)
 class Wording:
@@ -17,10 +19,13 @@ class Wording:
     white_is : 10 or 0
         Which end of the value scale white has. 10 is Munsell's direction; classrooms
         use both (common practice), so both ends are always printed.
+    units : "cm" or "in"
+        Lengths as they are shown.
     """
 
     tertiary: Literal["tertiary", "intermediate"] = "tertiary"
     white_is: Literal[10, 0] = 10
+    units: Units = "cm"
 
     def shown_value(self, munsell_value: float) -> float:
         """The value on the class's own scale, 0..10."""

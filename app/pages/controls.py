@@ -110,6 +110,13 @@ class ReadControls(QWidget):
             self._eyes.set_chosen(which)
         self._arrange()
 
+    def set_steps(self, steps: int) -> None:
+        """How many value steps the class works with; they are shown when asked for next."""
+        self._steps = steps
+        self._step_numbers.set_chosen(str(steps))
+        if self._views.current == "steps":
+            self.view_chosen.emit(f"steps {steps}")
+
     def show_count(self, count: int) -> None:
         """Show how many bands there are; 0 while there is no photo."""
         self.stepper.set_range(1 if count else 0, max(MOST_PROPOSED, count) if count else 0)

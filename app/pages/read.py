@@ -22,6 +22,7 @@ from app.pages.status import StatusLine
 from app.paint.views import ladder_view, wheel_view
 from app.pictures import COLOUR, Pictures
 from app.reader import OpenedPhoto
+from app.settings import Settings
 from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
 from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
@@ -176,7 +177,8 @@ class ReadPage(Page):
             lambda share: self.status.show_busy(translate("read page", "Making the picture"), share)
         )
         self._pictures.idle.connect(self.status.show_idle)
-        self._workspace.preferences.changed.connect(lambda before, after: self._show_readings())
+        self._workspace.preferences.changed.connect(self._follow_preferences)
+        self.controls.set_steps(self._workspace.preferences.settings.value_steps)
 
     def _offer_speech(self) -> None:
         self.strip.set_speech_available(self._workspace.speech.available)
@@ -186,6 +188,11 @@ class ReadPage(Page):
         if self._chosen < len(readings):
             text = _spoken(readings[self._chosen : self._chosen + 1], self._wording)
             self._workspace.speech.say(text, language_in_use())
+
+    def _follow_preferences(self, before: Settings, after: Settings) -> None:
+        if before.value_steps != after.value_steps:
+            self.controls.set_steps(after.value_steps)
+        self._show_readings()
 
     @property
     def _study(self) -> Study:

@@ -143,6 +143,10 @@ class SegmentedControl(QWidget):
         """Switch one choice on or off."""
         self._segments[key].setEnabled(available)
 
+    def focus_chosen(self) -> None:
+        """Give the keyboard to the chosen one."""
+        self._segments[self.current].setFocus(Qt.FocusReason.TabFocusReason)
+
     @property
     def current(self) -> str:
         """The key chosen now."""
