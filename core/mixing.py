@@ -7,7 +7,7 @@ from dataclasses import replace
 from core.errors import BoxError
 from core.i18n import translate
 from core.paint.amounts import PaintSheet
-from core.paint.box import Box
+from core.paint.box import GENERIC_BOXES, Box
 from core.paint.box_file import MAX_NAME
 from core.paint.catalogue import CATALOGUE, Paint
 from core.paint.mix import Mix
@@ -51,7 +51,7 @@ def tick_paint(study: Study, key: str, owned: bool) -> Study:
 
 
 def put_paint(study: Study, paint: Paint) -> Study:
-    """The box with one more paint, in the catalogue's order as far as it has one.
+    """The box with one more paint, at the place where it stood or belongs.
 
     Raises
     ------
@@ -63,13 +63,23 @@ def put_paint(study: Study, paint: Paint) -> Study:
         raise BoxError(
             translate("box", "{paint} is in the box: choose another name.").format(paint=paint.name)
         )
-    places = {key: place for place, key in enumerate(CATALOGUE)}
-    own = places.get(paint.key, len(places))
+    places = _places(box, paint)
+    own, last = places.get(paint.key, len(places)), len(places)
     at = next(
-        (i for i, other in enumerate(box.paints) if places.get(other.key, len(places)) > own),
+        (i for i, other in enumerate(box.paints) if places.get(other.key, last) > own),
         len(box.paints),
     )
     return replace(study, box=Box(box.name, (*box.paints[:at], paint, *box.paints[at:])))
+
+
+def _places(box: Box, paint: Paint) -> dict[str, int]:
+    """The order paints are put in: that of the box as it came, else stand-ins by their like."""
+    for generic in GENERIC_BOXES.values():
+        if generic.name == box.name and paint.key in generic.by_key:
+            return {key: place for place, key in enumerate(generic.keys)}
+    keys = list(CATALOGUE)
+    order = sorted(keys, key=lambda key: keys.index(CATALOGUE[key].measured_as))
+    return {key: place for place, key in enumerate(order)}
 
 
 def name_box(study: Study, name: str) -> Study:

@@ -69,7 +69,7 @@ def test_a_dragged_line_is_planned_for_once_it_rests(sky_window, qtbot, monkeypa
     planner, document = sky_window.planner, sky_window.document
     asked = []
     monkeypatch.setattr(
-        "app.planner.plan_mixes", lambda *args: (asked.append(args[0]), plan_mixes(*args))[1]
+        "core.paint.plan.plan_mixes", lambda *args: (asked.append(args[0]), plan_mixes(*args))[1]
     )
     for step in range(6):
         document.change("move", edits.move_line(document.study, 1, 0.42 + 0.01 * step))

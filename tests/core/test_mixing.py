@@ -5,7 +5,7 @@ import pytest
 from core import mixing
 from core.errors import BoxError
 from core.paint.amounts import SHEETS
-from core.paint.box import SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN, Box
+from core.paint.box import GENERIC_BOXES, SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN, Box
 from core.paint.box_file import own_paint
 from core.paint.catalogue import CATALOGUE
 from core.paint.mix import make_mix
@@ -20,17 +20,28 @@ def test_a_paint_ticked_off_and_on_leaves_the_box_as_it_was() -> None:
     without = mixing.tick_paint(STUDY, "sap_green", False)
     assert "sap_green" not in without.box.by_key
     assert without.box.name == TWELVE_PAN.name
-    assert mixing.tick_paint(without, "sap_green", True).box.by_key.keys() == set(TWELVE_PAN.keys)
+    assert mixing.tick_paint(without, "sap_green", True) == STUDY
     assert mixing.tick_paint(STUDY, "sap_green", True) is STUDY
     with pytest.raises(KeyError):
         mixing.tick_paint(STUDY, "gold", True)
 
 
-def test_every_paint_of_the_catalogue_can_be_added_in_its_order() -> None:
+@pytest.mark.parametrize("box", GENERIC_BOXES.values(), ids=GENERIC_BOXES.keys())
+def test_any_paint_finds_back_to_its_place(box: Box) -> None:
+    for key in box.keys:
+        study = mixing.tick_paint(Study(box=box), key, False)
+        assert mixing.tick_paint(study, key, True).box == box
+
+
+def test_every_paint_of_the_catalogue_can_be_added_stand_ins_beside_their_like() -> None:
     study = Study(box=Box("one", (CATALOGUE["ultramarine"],)))
     for key in reversed(CATALOGUE):
         study = mixing.tick_paint(study, key, True)
-    assert study.box.keys == tuple(CATALOGUE)
+    assert set(study.box.keys) == set(CATALOGUE)
+    for paint in study.box.paints:
+        if paint.is_stand_in:
+            above = study.box.paints[study.box.keys.index(paint.key) - 1]
+            assert above.measured_as == paint.measured_as
 
 
 def test_the_last_paint_stays() -> None:
