@@ -13,15 +13,14 @@ from core.i18n import translate
 from core.paint.alternatives import MOST, alternatives, built_differently, to_avoid
 from core.paint.box import Box
 from core.paint.catalogue import Paint
-from core.paint.classroom import Built, classroom_mixes_kept, measured_keys
-from core.paint.closest import closest_mixes
-from core.paint.describe import describe, describe_built, oddities
-from core.paint.measured import FULL_LOAD_ML, measured_paints, paper_Lab
+from core.paint.classroom import Built, classroom_mixes_kept
+from core.paint.closest_plan import closest_planned, reach_of
+from core.paint.describe import describe, describe_built
+from core.paint.measured import paper_Lab
 from core.paint.mix import Mix, bare_paper, make_mix
 from core.paint.options import BandChoice
-from core.paint.planned import Alternative, BandMix, PlannedMix, Reach, Reason
+from core.paint.planned import Alternative, BandMix, PlannedMix, Reason
 from core.paint.runs import Parts, best_load_ml
-from core.paint.shortfall import MATCHES_WITHIN
 from core.paint.tone_down import Ladder, tone_down_ladder
 from core.paint.toners import toners
 from core.reading import ColourReading
@@ -71,7 +70,7 @@ def plan_colour(
     paints = usable_paints(box, choice, allow_white, forbidden)
     built = _built(box, paints, target, choice)
     steerable = {frozenset(item.mix.keys) for item in built}
-    closest = _closest(box, paints, target, choice.pinned, steerable)
+    closest = closest_planned(box, paints, target, choice.pinned, steerable)
     others: list[Built] = []
     if choice.parts is not None:
         chosen, others = _by_hand(box, target, choice), built
@@ -102,7 +101,7 @@ def plan_colour(
         closest if show_closest else None,
         _alternatives(box, paints, target, chosen, others, choice.pinned),
         _ladder(box, target, chosen),
-        _reach(closest, target),
+        reach_of(closest, target),
     )
 
 
@@ -175,39 +174,6 @@ def _built(
 ) -> list[Built]:
     pinned = frozenset(choice.pinned)
     return built_differently(classroom_mixes_kept(box, paints, target, pinned))
-
-
-def _closest(
-    box: Box,
-    paints: tuple[Paint, ...],
-    target: ColourReading,
-    pinned: tuple[str, ...],
-    steerable: set[frozenset[str]],
-) -> PlannedMix:
-    """Whatever comes nearest, with what is odd about it."""
-    mix = _closest_mix(box, paints, target, pinned)
-    return describe(
-        box, target, "closest", mix, why=oddities(box, mix, frozenset(mix.keys) in steerable)
-    )
-
-
-@lru_cache(maxsize=256)
-def _closest_mix(
-    box: Box, paints: tuple[Paint, ...], target: ColourReading, pinned: tuple[str, ...]
-) -> Mix:
-    names: dict[str, str] = {}
-    for paint in paints:
-        if paint.key in pinned or paint.measured_as not in names:
-            names[paint.measured_as] = paint.key
-    must = frozenset(box.paint(key).measured_as for key in pinned)
-    found = closest_mixes(measured_keys(paints), [target.Lab], must)[0]
-    if not len(found.cost):
-        raise BoxError(
-            translate("mix", "These pinned paints cannot stand in one mix: pin up to three.")
-        )
-    data = measured_paints()
-    parts = {names[data.keys[i]]: int(n) for i, n in enumerate(found.parts[0]) if n}
-    return make_mix(box, parts, float(found.load_ml[0]))
 
 
 def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:
@@ -285,18 +251,3 @@ def _ladder(box: Box, target: ColourReading, chosen: PlannedMix) -> Ladder | Non
     if not best:
         return None
     return tone_down_ladder(box, mix, dict(best[0].parts), target)
-
-
-def _reach(closest: PlannedMix, target: ColourReading) -> Reach:
-    if closest.delta_E_2000 <= MATCHES_WITHIN:
-        return "reached"
-    short = closest.falls_short
-    if target.munsell.value > closest.mix.colour.munsell.value + 0.2 and short.chroma > -1:
-        return "too light"
-    if short.chroma < -0.7:
-        return "too intense"
-    if short.value > 0.4 and closest.mix.load_ml >= FULL_LOAD_ML * 0.9:
-        return "too dark"
-    if short.chroma > 1:
-        return "too dull"
-    return "out of reach"

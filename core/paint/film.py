@@ -7,7 +7,7 @@ layer, meets the paper, and part of it is turned back at the inside of the surfa
 Sources: P. Kubelka, 1948, "New contributions to the optics of intensely light-scattering
 materials, part I", J. Opt. Soc. Am. 38, 448 (the film over a ground, equations 8 and following);
 J. L. Saunderson, 1942, J. Opt. Soc. Am. 32, 727 (the inner surface reflection). The crowding
-term is our own fit to the data (research note in DEVELOPERS.md).
+term is our own fit to the data (DEVELOPERS.md, how well mixtures are predicted).
 """
 
 from __future__ import annotations

@@ -14,6 +14,8 @@ from core.paint.mix import Triple
 STRONGEST, PALEST = 24.0, 0.12
 """Half loads at the two ends of a drawn-out swatch: full colour, and a breath of it."""
 
+WHITE_HALF_ML = 0.005
+
 SIDE_BY_SIDE = 40
 LEAST_L = 24.0
 
@@ -34,7 +36,9 @@ def drawn_out(measured_as: str, steps: int = 16) -> tuple[str, ...]:
         "#rrggbb", the strongest first; each step holds the same share less paint.
     """
     half = half_load_ml(measured_as)
-    loads = np.geomspace(min(STRONGEST * half, FULL_LOAD_ML), PALEST * half, steps)
+    # A white never takes half the light: its palest wash is set beside the other paints'.
+    palest = PALEST * min(half, WHITE_HALF_ML)
+    loads = np.geomspace(min(STRONGEST * half, FULL_LOAD_ML), palest, steps)
     return tuple(srgb_to_hex(rgb) for rgb in Lab_to_srgb(_washes(measured_as, loads)))
 
 
