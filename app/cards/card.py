@@ -2,35 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from app.cards.choice import CardChoice
 from app.cards.findings import lay_out_findings
 from app.cards.page import Page
-from app.cards.paper import A4, Paper
 from app.cards.plan import lay_out_plan
 from app.cards.worksheet import lay_out_worksheet
 from core.cards import words
 from core.cards.data import CardData, Kind
-
-
-@dataclass(frozen=True)
-class CardChoice:
-    """Which card, and how.
-
-    Attributes
-    ----------
-    kind : Kind
-    paper : Paper
-    bw : bool
-        For a black-and-white printer: no swatches, every colour named.
-    blank : bool
-        A worksheet to be filled in by hand.
-    """
-
-    kind: Kind = "plan"
-    paper: Paper = A4
-    bw: bool = False
-    blank: bool = False
 
 
 def lay_out_card(data: CardData, choice: CardChoice) -> tuple[Page, ...]:
@@ -57,3 +35,6 @@ def card_title(data: CardData, kind: Kind) -> str:
         "findings": words.findings_title,
     }
     return titles[kind](data.study)
+
+
+__all__ = ["CardChoice", "card_title", "lay_out_card"]

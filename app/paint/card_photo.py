@@ -9,7 +9,6 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QImage, QPainter, QPen
 
-from app.look.theme import WALL
 from app.paint.ink import (
     BLACK,
     CHOSEN,
@@ -24,7 +23,7 @@ from app.paint.ink import (
 from app.paint.lines import BracketView, LineView, paint_bracket, paint_line
 from app.paint.spread import spread_line
 
-VEIL_SHARE: Final = 0.66
+VEIL_SHARE: Final = 0.6
 
 
 @dataclass(frozen=True, eq=False)
@@ -87,8 +86,8 @@ def _paint_below(painter: QPainter, area: QRectF, horizon: float, view: PhotoVie
     below = QRectF(area.left(), horizon, area.width(), area.bottom() - horizon)
     if below.height() < view.px:
         return
-    # A veil of the wall, flat: some printers drop what is half transparent.
-    veil = QColor(WALL)
+    # On paper the veil is white: it saves ink, and the words stand out.
+    veil = QColor(WHITE)
     veil.setAlphaF(VEIL_SHARE)
     painter.fillRect(below, veil)
     wide = text_size(view.below, view.text, CHOSEN)[0]

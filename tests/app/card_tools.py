@@ -13,13 +13,17 @@ import pypdf
 from PySide6.QtCore import QBuffer, QIODevice, QRectF, QSize
 from PySide6.QtGui import QImage
 from PySide6.QtPdf import QPdfDocument
+from simulator import Scene, scene
+from simulator.measure import photo_of
 
 from app.cards.page import Page, Piece
+from core.bands.careful import read_bands
 from core.bands.lines import Bands
 from core.cards.data import CardData
 from core.paint.box import THIRTEEN, TWELVE_PAN
 from core.paint.options import BandChoice, MixOptions
 from core.paint.plan import plan_mixes
+from core.photo import open_photo
 from core.pictures import Picture
 from core.reading import BandReading, read_colour
 from core.sheet import check_sheet, compare_checks, make_reference
@@ -117,15 +121,15 @@ def filled_worksheet(answer: str = "Keep the sheet wetter.") -> Worksheet:
 
 
 @cache
+def painted(seed: int = 8001, *, copy: bool = False) -> Scene:
+    """A sky and a sheet painted after it, with faults or as a true copy."""
+    return scene(seed, faults=not copy, copy=copy)
+
+
+@cache
 def findings_data(seed: int = 8001) -> CardData:
     """Two painted sheets, checked: the first with faults, the second a copy of the sky."""
-    from simulator import scene
-    from simulator.measure import photo_of
-
-    from core.bands.careful import read_bands
-    from core.photo import open_photo
-
-    first, second = scene(seed, faults=True), scene(seed, copy=True)
+    first, second = painted(seed), painted(seed, copy=True)
     photo, bands = photo_of(first.reference), Bands(1.0, first.lines)
     sky = np.ones(photo.pixels.shape[:2], bool)
     readings = read_bands(photo, sky, bands)
