@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from app.appearance import Appearance
 from app.boxes import BoxShelf
+from app.cards.desk import CardDesk
 from app.checker import Checker
 from app.classview.room import ClassRoom
 from app.document import Document
@@ -33,6 +34,7 @@ from app.opening import Opener, can_open
 from app.pages import PAGES
 from app.pages.base import Menu, Page, Workspace
 from app.planner import Planner
+from app.preferences import PreferencesDesk
 from app.reader import Reader
 from app.recent import Recent
 from app.settings import Preferences, config_folder, data_folder, read_json, write_json
@@ -71,6 +73,16 @@ class Window(QMainWindow):
         self.checker = Checker(self.document, self.reader, self.pictures, self.notices, self)
         self.speech = Speech(self)
         self.speech.look_soon()
+        self.cards = CardDesk(
+            self.document,
+            self.reader,
+            self.planner,
+            self.checker,
+            self.pictures,
+            self.preferences,
+            self.files,
+            self,
+        )
         self.workspace = Workspace(
             document=self.document,
             reader=self.reader,
@@ -83,6 +95,7 @@ class Window(QMainWindow):
             boxes=BoxShelf(self._folder / "boxes"),
             checker=self.checker,
             speech=self.speech,
+            cards=self.cards,
         )
         self.class_room = ClassRoom(self.workspace, self)
         self._may_close = False
@@ -99,6 +112,7 @@ class Window(QMainWindow):
         self.notice_desk = NoticeDesk(self.notices, self.notice_bar)
         self._stack = QStackedWidget(self)
         self._assemble()
+        self.preferences_desk = PreferencesDesk(self.preferences, self)
         self._fill_menus(undo, redo)
         for kind in PAGES:
             self.header.add_tab(kind.title())
@@ -158,12 +172,19 @@ class Window(QMainWindow):
                 self.header.menu("study"), self.opener, self.files, self._ask_title, self.close
             )
         }
+        print_keys = QKeySequence.StandardKey.Print
+        card = make_action(self, translate("menu", "&Print a card..."), self.cards.open, print_keys)
+        self.header.menu("study").insertAction(self._marks["study"], card)
         paste_keys = QKeySequence.StandardKey.Paste
         paste = make_action(self, translate("menu", "&Paste a picture"), self._paste, paste_keys)
         edit.addActions([undo, redo])
         edit.addSeparator()
         edit.addAction(paste)
-        edit.addSeparator()
+        self._marks["edit"] = edit.addSeparator()
+        preferences = make_action(
+            self, translate("menu", "Pre&ferences..."), self.preferences_desk.show, "Ctrl+,"
+        )
+        edit.addAction(preferences)
         class_view = make_action(
             self, translate("menu", "&Class view"), self.class_room.toggle, "F5"
         )

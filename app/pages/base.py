@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
 from app.boxes import BoxShelf
+from app.cards.desk import CardDesk
 from app.checker import Checker
 from app.document import Document
 from app.files import StudyFiles
@@ -36,6 +37,8 @@ class Workspace:
         Where the study lies on disk.
     boxes : BoxShelf
         The teacher's own paint boxes.
+    cards : CardDesk
+        Where a card is asked for: `cards.open("worksheet")`.
     """
 
     document: Document
@@ -49,6 +52,7 @@ class Workspace:
     boxes: BoxShelf
     checker: Checker
     speech: Speech
+    cards: CardDesk
 
 
 class Page(QWidget):
