@@ -21,7 +21,7 @@ from app.opening import can_open
 from app.pages.base import Menu, Page, Workspace
 from app.pages.sheet_corners import CornerDesk
 from app.sheets.adding import SheetAdder
-from app.sheets.asking import findings_view, place_view, strip_view
+from app.sheets.asking import findings_view, is_readable, place_view, strip_view
 from app.sheets.board import SheetBoard
 from app.sheets.column import SheetColumn
 from app.sheets.findings import FindingsPanel
@@ -238,7 +238,7 @@ class SheetsPage(Page):
             sheet_on_board(
                 checker.checks[index],
                 checker.pictures[index],
-                measured=checker.is_open(index),
+                measured=self._is_shown(index),
                 lines=len(lines),
             )
             for index in INDEXES
@@ -262,13 +262,18 @@ class SheetsPage(Page):
             sheet, check = self._study.sheets[index], checker.checks[index]
             scan = sheet is not None and sheet.options.scan
             self.board.titles[index].show_sheet(sheet is not None, scan)
-            if check is not None and checker.is_open(index):
+            if check is not None and self._is_shown(index):
                 name = translate("sheets page", "Sheet {number}").format(number=index + 1)
                 spoken.append(f"{name}. {spoken_lines(check)}")
         self.board.setAccessibleName(
             translate("sheets page", "The sky of the photo beside the sheets")
         )
         self.board.setAccessibleDescription(" ".join(spoken))
+
+    def _is_shown(self, index: int) -> bool:
+        """Whether lines, marks and verdicts of a sheet are shown."""
+        check = self._workspace.checker.checks[index]
+        return check is not None and is_readable(check) and self._workspace.checker.is_open(index)
 
     def _show_lower(self) -> None:
         checker, study = self._workspace.checker, self._study
@@ -278,7 +283,7 @@ class SheetsPage(Page):
             check = checker.checks[index]
             fits = check is not None and len(check.band_checks) == count
             column.strip.set_view(strip_view(check))
-            column.show_closed(not checker.is_open(index), fits)
+            column.show_closed(not self._is_shown(index), fits, checker.is_open(index))
             if check is not None and fits:
                 heading = (
                     translate("sheets page", "Band by band")

@@ -47,6 +47,7 @@ def place_tags(
         In the order given. Where nothing fits, the place that covers least is taken.
     """
     placed: list[Box] = []
+    stems: list[Box] = []
     centres = []
     for anchor, width in zip(anchors, widths, strict=True):
         best, centre = math.inf, anchor
@@ -60,7 +61,11 @@ def place_tags(
                 box = (x - width / 2, y - height / 2, x + width / 2, y + height / 2)
                 grown = (box[0] - 4, box[1] - 4, box[2] + 4, box[3] + 4)
                 cost = sum(_shared(grown, other) for other in others)
-                cost += 0.3 * sum(_shared(box, other) for other in better_clear)
+                cost += 0.1 * sum(_shared(box, other) for other in better_clear)
+                cost += sum(_shared(grown, other) for other in stems)
+                cost += sum(
+                    _shared(piece, other) for piece in _stem(anchor, (x, y)) for other in placed
+                )
                 cost += 0.03 * height * math.dist((x, y), anchor)
                 if cost < best:
                     best, centre = cost, (x, y)
@@ -72,8 +77,24 @@ def place_tags(
                 centre[1] + height / 2,
             )
         )
+        stems += _stem(anchor, centre)
         centres.append(centre)
     return tuple(centres)
+
+
+def _stem(start: tuple[float, float], end: tuple[float, float]) -> list[Box]:
+    """Small boxes along a stem, so that it crosses no tag and no tag covers it."""
+    pieces = 8
+    return [
+        _around(
+            (
+                start[0] + (end[0] - start[0]) * k / pieces,
+                start[1] + (end[1] - start[1]) * k / pieces,
+            ),
+            5.0,
+        )
+        for k in range(pieces)
+    ]
 
 
 def _around(point: tuple[float, float], reach: float) -> Box:

@@ -23,7 +23,7 @@ from core.pictures import Picture, PictureStore
 from core.progress import Progress, ShouldStop, step
 from core.sheet.result import SheetOptions
 from core.study import SheetEntry, with_sheet
-from core.study_file.container import MOST_PICTURE
+from core.study_file.contents import MOST_PICTURE
 from core.study_file.opening import is_study
 
 

@@ -14,8 +14,14 @@ from core.sheet.result import SheetCheck
 from core.study import Study
 
 _ABOUT_CORNERS = ("corners unsure", "corners not found")
-_ABOUT_LIE = ("turn", *_ABOUT_CORNERS)
+_ABOUT_LIE = ("turn", "other sky", *_ABOUT_CORNERS)
 """Notices asked about over the bands: said once, they are not repeated among the findings."""
+
+
+def is_readable(check: SheetCheck) -> bool:
+    """Whether lines and bands mean anything: the sheet was found and lies upright."""
+    keys = {notice.key for notice in check.notices}
+    return check.better_turn is None and "corners not found" not in keys
 
 
 def place_view(study: Study, checker: Checker, index: int) -> PlaceView | None:
@@ -31,7 +37,7 @@ def place_view(study: Study, checker: Checker, index: int) -> PlaceView | None:
             buttons=(("check", translate("sheets page", "Check it now")),),
         )
     if checker.failure(index):
-        buttons = [("replace", translate("sheets page", "Choose another picture"))]
+        buttons = [("replace", translate("sheets page", "Replace it"))]
         if checker.opened(index) is not None:
             buttons.insert(0, ("corners", translate("sheets page", "Set the corners")))
         line = translate("sheets page", "Sheet {number} could not be checked.")
@@ -75,6 +81,10 @@ def strip_view(check: SheetCheck | None, *, buttons_for_corners: bool = True) ->
             return StripView(
                 texts[key], (("corners", translate("sheets page", "Set the corners")),)
             )
+    if "other sky" in texts:
+        return StripView(
+            texts["other sky"], (("replace", translate("sheets page", "Choose another picture")),)
+        )
     return None
 
 
@@ -102,12 +112,15 @@ def findings_view(study: Study, checker: Checker, wanted: str) -> FindingsView |
         return FindingsView(tabs, chosen, missing=tuple(missing), index=index)
     check = checks[index]
     assert check is not None
+    scores = score_cells(check.scores, study.worksheet.pages[index].scores)
+    if not is_readable(check):
+        scores = ()
     return FindingsView(
         tabs,
         chosen,
         _sentences(check),
         index=index,
-        scores=score_cells(check.scores, study.worksheet.pages[index].scores),
+        scores=scores,
         early=bool(missing),
     )
 

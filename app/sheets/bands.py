@@ -12,7 +12,7 @@ from app.look import look
 from app.look.space import FOCUS_WIDTH
 from app.look.theme import WALL
 from app.look.type import CHOSEN, FIRST
-from app.paint.ink import BLACK, draw_text
+from app.paint.ink import BLACK, draw_text, text_size
 from app.paint.sheet_rows import BandRowView, paint_band_row, row_height
 from core.i18n import translate
 
@@ -131,7 +131,7 @@ class SheetBands(QWidget):
         return tuple(self._rows)
 
     def sizeHint(self) -> QSize:
-        return QSize(400, self._least() + 8 * len(self._views))
+        return QSize(400, self._least())
 
     def minimumSizeHint(self) -> QSize:
         return QSize(260, self._least())
@@ -160,9 +160,10 @@ class SheetBands(QWidget):
             painter.fillRect(paper, QColor(theme.paper))
             middle = self._header() / 2 + 2
             heading = QPointF(left + 1.05 * second, middle)
-            draw_text(
-                painter, heading, self._heading, 1.1 * view.text, theme.ink, CHOSEN, align=0.0
-            )
+            size = 1.1 * view.text
+            room = self.width() - heading.x() - 0.4 * second
+            size = min(size, size * room / max(text_size(self._heading, size, CHOSEN)[0], 1.0))
+            draw_text(painter, heading, self._heading, size, theme.ink, CHOSEN, align=0.0)
             chip = view.chip_width or 0.0
             badge = view.badge_width or 0.0
             note = min(max(13.0, 0.9 * second), 0.31 * chip) if chip else 13.0

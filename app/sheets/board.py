@@ -16,8 +16,10 @@ from app.sheets.views import board_text
 from core.i18n import translate
 
 _TITLES = 46
-_HEIGHT_SHARE = 0.5
-_LEAST_HEIGHT = 150
+_SHARES = (0.42, 0.5)
+"""Of the page's height: what the pictures may take at least, and at most."""
+_LOWER = 360
+"""What findings and bands want."""
 
 
 class SheetBoard(QWidget):
@@ -56,7 +58,9 @@ class SheetBoard(QWidget):
 
     def set_room(self, height: int) -> None:
         """How high the page is; the pictures take a share of it."""
-        self._most = max(round(_HEIGHT_SHARE * height), _LEAST_HEIGHT)
+        low, high = _SHARES
+        wanted = min(high * height, height - look().type.grow(_LOWER))
+        self._most = round(max(wanted, low * height))
         self._arrange()
 
     @property
@@ -148,7 +152,7 @@ class SheetBoard(QWidget):
             wide = QRectF(area)
             wide.setRight(max(area.right(), column.right()))
             place.setGeometry(wide.toAlignedRect())
-        height = round(sky.bottom()) + PHOTO_CLEAR
+        height = max(round(sky.bottom()) + PHOTO_CLEAR, titles)
         if height != self.height() or self.minimumHeight() != height:
             self.setFixedHeight(height)
 

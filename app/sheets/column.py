@@ -45,10 +45,12 @@ class SheetColumn(QWidget):
         column.addWidget(self._paper, 1)
         self._fit()
 
-    def show_closed(self, closed: bool, there: bool) -> None:
-        """Show the lock instead of the bands; nothing where there is no sheet."""
+    def show_closed(self, closed: bool, there: bool, is_open: bool) -> None:
+        """Show paper instead of the bands, with a lock unless it is open; else bare wall."""
         self.bands.setVisible(there and not closed)
         self._paper.setVisible(there and closed)
+        self._icon.setVisible(not is_open)
+        self._waiting.setVisible(not is_open)
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)

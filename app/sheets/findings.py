@@ -93,37 +93,30 @@ class FindingsPanel(QWidget):
         self.lock = LockField(self)
         self.lock.show_asked.connect(self.show_asked)
         self.scores = ScoresStrip(self)
-        self._note = QLabel(translate("sheets page", "Measured, as a second opinion"), self)
+        self._note = QLabel(self)
         self._note.setProperty("role", "note")
-        self._early = QWidget(self)
-        early = QHBoxLayout(self._early)
-        early.setContentsMargins(0, 0, 0, 0)
-        words = QLabel(
-            translate("sheets page", "Shown before the student's own scores."), self._early
-        )
-        words.setProperty("role", "second")
-        words.setWordWrap(True)
-        self.hide_button = EdgeButton(translate("sheets page", "Hide it"), parent=self._early)
+        self._note.setWordWrap(True)
+        self.hide_button = EdgeButton(translate("sheets page", "Hide it"), parent=self)
         self.hide_button.clicked.connect(self.hide_asked)
-        early.addWidget(words, 1)
-        early.addWidget(self.hide_button)
         head = QHBoxLayout()
         head.setSpacing(WITHIN)
         head.addWidget(self._heading)
         head.addStretch(1)
         head.addWidget(self.tabs)
         self._column = QVBoxLayout(self)
-        self._column.setSpacing(GROUP)
+        self._column.setSpacing(12)
         self._column.addLayout(head)
         self._column.addWidget(self.lock)
         self._column.addWidget(self._scroll, 1)
         self._lay_out_inside()
         foot = QVBoxLayout()
-        foot.setSpacing(4)
-        foot.addWidget(self._note)
+        foot.setSpacing(2)
+        note = QHBoxLayout()
+        note.addWidget(self._note, 1)
+        note.addWidget(self.hide_button)
+        foot.addLayout(note)
         foot.addWidget(self.scores)
         self._column.addLayout(foot)
-        self._column.addWidget(self._early)
         self._pad()
 
     def set_view(self, view: FindingsView) -> None:
@@ -143,14 +136,20 @@ class FindingsPanel(QWidget):
         if view.missing is not None:
             self.lock.set_missing(view.index, view.missing)
         self.sentences.setVisible(bool(view.sentences) and not closed)
-        self.sentences.set_items(view.sentences)
+        self.sentences.set_items(view.sentences, roomy=bool(view.lines) and look().type.wide)
         self.table.setVisible(bool(view.lines or view.rest) and not closed)
         self.table.set_lines(view.lines, view.rest)
         scored = bool(view.scores) and not closed
         self.scores.setVisible(scored)
-        self._note.setVisible(scored)
+        early = view.early and not closed
+        self._note.setVisible(scored or early)
+        self._note.setText(
+            translate("sheets page", "Measured, shown before the student's own scores")
+            if early
+            else translate("sheets page", "Measured, as a second opinion")
+        )
+        self.hide_button.setVisible(early)
         self.scores.set_cells(view.scores)
-        self._early.setVisible(view.early and not closed)
         self._inside_column.setStretch(0, 0 if view.lines else 1)
         self._inside_column.setStretch(2, 1 if view.lines else 0)
 
@@ -181,4 +180,4 @@ class FindingsPanel(QWidget):
 
     def _pad(self) -> None:
         top = look().type.grow(10)
-        self._column.setContentsMargins(INSIDE, top, INSIDE, GROUP)
+        self._column.setContentsMargins(INSIDE, top, INSIDE, 10)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.look.space import INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, InkButton
@@ -91,6 +92,18 @@ class SheetPlace(QWidget):
                 return widget
         return None
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._turn()
+
+    def _turn(self) -> None:
+        """Buttons stand above each other where they do not fit side by side."""
+        widgets = [self._buttons.itemAt(k).widget() for k in range(self._buttons.count())]
+        needed = sum(w.sizeHint().width() + WITHIN for w in widgets if w is not None)
+        side_by_side = needed <= self.width() - 2 * INSIDE + WITHIN
+        ways = QBoxLayout.Direction
+        self._buttons.setDirection(ways.LeftToRight if side_by_side else ways.TopToBottom)
+
     def _fill(self, view: PlaceView) -> None:
         while self._buttons.count():
             widget = self._buttons.takeAt(0).widget()
@@ -106,3 +119,4 @@ class SheetPlace(QWidget):
             )
             self._buttons.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self._buttons.addStretch()
+        self._turn()

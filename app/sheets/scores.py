@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.look import look
 from app.look.type import CHOSEN, SECOND
-from app.paint.ink import draw_text
+from app.paint.ink import draw_text, text_size
 from core.i18n import translate
 from core.quality import QUALITIES
 from core.sheet.result import Scores
@@ -69,8 +69,7 @@ class ScoresStrip(QWidget):
 
     def sizeHint(self) -> QSize:
         second, row = look().type.px("control"), look().type.px("row")
-        lines = 2.0 if any(cell.own for cell in self._cells) else 1.0
-        return QSize(300, round(row * 1.35 + lines * second * 1.3))
+        return QSize(300, round(row * 1.35 + second * 1.3))
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -90,6 +89,6 @@ class ScoresStrip(QWidget):
             draw_text(painter, QPointF(x, y), cell.word, second, theme.second, SECOND, align=0.0)
             y += 0.65 * second + 0.65 * row
             draw_text(painter, QPointF(x, y), cell.measured, row, theme.ink, CHOSEN, align=0.0)
-            y += 0.65 * row + 0.6 * second
+            x += text_size(cell.measured, row, CHOSEN)[0] + 0.5 * second
             draw_text(painter, QPointF(x, y), cell.own, second, theme.second, SECOND, align=0.0)
         painter.end()

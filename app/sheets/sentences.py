@@ -39,13 +39,14 @@ class Sentences(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._items: tuple[Sentence, ...] = ()
+        self._roomy = False
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
 
-    def set_items(self, items: Sequence[Sentence]) -> None:
-        """Show other sentences."""
-        self._items = tuple(items)
+    def set_items(self, items: Sequence[Sentence], *, roomy: bool = False) -> None:
+        """Show other sentences; `roomy` asks for the height the largest size needs."""
+        self._items, self._roomy = tuple(items), roomy
         self.setAccessibleName(" ".join(self._spoken(item) for item in self._items))
         self.updateGeometry()
         self.update()
@@ -59,6 +60,8 @@ class Sentences(QWidget):
         return True
 
     def heightForWidth(self, width: int) -> int:
+        if self._roomy:
+            return self._height(width, self._sizes()[0], tight=False)
         return self._height(width, self._sizes()[-1], tight=True)
 
     def sizeHint(self) -> QSize:

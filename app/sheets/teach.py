@@ -1,16 +1,21 @@
-"""How to photograph a sheet, in three steps, while there is none yet."""
+"""How a sheet gets in and what follows, in three drawn steps, while there is none yet."""
 
 from __future__ import annotations
 
+from typing import Literal
+
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
-from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from app.look import look
-from app.look.space import GROUP, INSIDE
+from app.look.space import GROUP, INSIDE, WITHIN
 from app.look.type import CHOSEN
 from app.paint.ink import draw_text
+from app.paint.sheet_hints import HintView, paint_hint
 from core.i18n import translate
+
+Kind = Literal["dry", "photo", "score"]
 
 
 class Teach(QWidget):
@@ -21,70 +26,79 @@ class Teach(QWidget):
         self.setProperty("ground", "paper")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self._grid = QGridLayout(self)
-        self._grid.setContentsMargins(INSIDE, GROUP, INSIDE, GROUP)
-        self._grid.setVerticalSpacing(8)
-        steps = (
+        steps: tuple[tuple[Kind, str, str], ...] = (
             (
-                translate("sheets page", "Let it dry"),
+                "dry",
+                translate("sheets page", "Let it dry, take off the tape"),
                 translate(
                     "sheets page",
-                    "Wet paint is darker and shines. Take the tape off: the white border is what "
-                    "the light is measured from.",
+                    "Wet paint is darker and shines. The white border tells how the light fell.",
                 ),
             ),
             (
+                "photo",
                 translate("sheets page", "Photograph it flat"),
                 translate(
                     "sheets page",
-                    "Straight from above, in daylight, without flash or shadow. The whole border "
-                    "belongs in the picture.",
+                    "Straight from above, in daylight, without flash or shadow, the whole border "
+                    "in the picture. A flat scan is better still.",
                 ),
             ),
             (
-                translate("sheets page", "Score it first"),
+                "score",
+                translate("sheets page", "Score it, then look"),
                 translate(
                     "sheets page",
-                    "The student's own scores come first. Then the page shows what was measured, "
-                    "and one thing to try.",
+                    "The student's own scores come first. Then this page shows what was measured, "
+                    "and what to try.",
                 ),
             ),
         )
-        for column, (line, sentence) in enumerate(steps):
-            head, text = QLabel(line, self), QLabel(sentence, self)
-            head.setProperty("role", "line")
-            for label in (head, text):
-                label.setWordWrap(True)
-                label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
-            self._grid.addWidget(_Number(column + 1, self), 0, 2 * column)
-            self._grid.addWidget(head, 0, 2 * column + 1)
-            self._grid.addWidget(text, 1, 2 * column + 1)
-            self._grid.setColumnStretch(2 * column + 1, 1)
-        self._grid.setRowStretch(0, 1)
-        self._grid.setRowStretch(1, 2)
-        for row in (0, 1):
-            for column in range(6):
-                item = self._grid.itemAtPosition(row, column)
-                if item is not None:
-                    edge = Qt.AlignmentFlag.AlignBottom if row == 0 else Qt.AlignmentFlag.AlignTop
-                    item.setAlignment(edge)
-        self._pad()
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(INSIDE, GROUP, INSIDE, GROUP)
+        self._texts: list[QLabel] = []
+        for number, (kind, line, sentence) in enumerate(steps, 1):
+            self._row.addLayout(self._step(number, kind, line, sentence), 1)
+        self._fit()
+
+    def _step(self, number: int, kind: Kind, line: str, sentence: str) -> QVBoxLayout:
+        head, text = QLabel(line, self), QLabel(sentence, self)
+        head.setProperty("role", "line")
+        for label in (head, text):
+            label.setWordWrap(True)
+            label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
+        self._texts.append(text)
+        column = QVBoxLayout()
+        column.setSpacing(WITHIN)
+        column.addStretch(2)
+        column.addWidget(_Drawing(number, kind, self))
+        column.addSpacing(WITHIN)
+        column.addWidget(head)
+        column.addWidget(text)
+        column.addStretch(3)
+        return column
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_grid"):
-            self._pad()
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_texts"):
+            self._fit()
 
-    def _pad(self) -> None:
-        self._grid.setHorizontalSpacing(look().type.grow(14))
+    def _fit(self) -> None:
+        scale = look().type
+        self._row.setSpacing(scale.grow(48 if scale.wide else 36))
+        role = "row_second" if scale.wide else "control"
+        for text in self._texts:
+            text.setFont(scale.font(role))
 
 
-class _Number(QWidget):
-    """A step's number on an ink tag."""
+class _Drawing(QWidget):
+    """A step's drawing, its number on an ink tag before it."""
 
-    def __init__(self, number: int, parent: QWidget) -> None:
+    def __init__(self, number: int, kind: Kind, parent: QWidget) -> None:
         super().__init__(parent)
         self._number = number
+        self._kind: Kind = kind
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self._fit()
 
     def changeEvent(self, event: QEvent) -> None:
@@ -93,16 +107,22 @@ class _Number(QWidget):
             self._fit()
 
     def _fit(self) -> None:
-        side = look().type.grow(30)
-        self.setFixedSize(side, side)
+        scale = look().type
+        self.setFixedHeight(scale.grow(150 if scale.wide else 112))
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        theme = look().theme
+        theme, side = look().theme, look().type.grow(30)
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(theme.ink))
-        painter.drawRoundedRect(QRectF(self.rect()), 5, 5)
-        centre = QPointF(self.width() / 2, self.height() / 2)
-        draw_text(painter, centre, str(self._number), 0.55 * self.height(), theme.on_ink, CHOSEN)
+        tag = QRectF(0, self.height() - side, side, side)
+        painter.drawRoundedRect(tag, 5, 5)
+        centre = QPointF(tag.center())
+        draw_text(painter, centre, str(self._number), 0.55 * side, theme.on_ink, CHOSEN)
+        left = side + look().type.grow(14)
+        room = QRectF(left, 2, self.width() - left, self.height() - 4)
+        # Things are drawn as they are in both themes; only the scale stands on the paper itself.
+        ink = theme.ink if self._kind == "score" else "#141414"
+        paint_hint(painter, room, HintView(self._kind, ink, "#5a5a5a"))
         painter.end()
