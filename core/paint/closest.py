@@ -7,14 +7,18 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.paint.measured import measured_paints
+from core.colour import delta_E_2000
+from core.paint.measured import load_Lab, measured_paints
 from core.paint.metric import local_metric
-from core.paint.recipes import nearest_rows, recipes_of
+from core.paint.recipes import COARSE_PARTS, Recipes, nearest_rows, recipes_of
 from core.paint.refine import PART_COST, Found, refine
 from core.progress import ShouldStop, step
 
 SUBSETS = 24
 """How many sets of paints the exact film judges for each colour."""
+
+FAR_OFF = 8.0
+"""Delta E 2000 from which the nearest mix is looked for in the whole table as well."""
 
 PAINT_COST = 0.5
 """Delta E 2000 a further paint must gain to be worth opening."""
@@ -93,7 +97,44 @@ def closest_mixes(
         return (empty,) * len(targets)
     found = refine(columns, np.array(loads), np.array(aims))
     owners = np.array(owner)[found.start]
-    return tuple(_sorted(found, owners == number) for number in range(len(targets)))
+    each = []
+    for number, target in enumerate(targets):
+        mine = owners == number
+        if found.delta_E[mine].min() > FAR_OFF:
+            found, mine = _with_nearest_row(found, mine, recipes, allowed, target)
+        each.append(_sorted(found, mine))
+        owners = np.append(owners, np.full(len(found.delta_E) - len(owners), -1))
+    return tuple(each)
+
+
+def _with_nearest_row(
+    found: Found,
+    chosen: NDArray[np.bool_],
+    recipes: Recipes,
+    allowed: NDArray[np.bool_],
+    target: NDArray[np.float64],
+) -> tuple[Found, NDArray[np.bool_]]:
+    """Add the coarse table's nearest mix: far from a colour its metric no longer points the way."""
+    ends = np.append(recipes.first[1:], len(recipes.load_ml))
+    usable = np.repeat(allowed, ends - recipes.first)
+    gaps = np.where(usable, delta_E_2000(recipes.Lab.astype(np.float64), target), np.inf)
+    row = int(np.argmin(gaps))
+    shares = recipes.shares[row]
+    whole = next(
+        n for n in range(1, COARSE_PARTS + 1) if np.allclose(shares * n, np.round(shares * n))
+    )
+    parts = np.zeros((1, len(measured_paints().keys)), dtype=np.int64)
+    parts[0, recipes.rows] = np.round(shares * whole).astype(np.int64)
+    load = recipes.load_ml[row : row + 1]
+    Lab = load_Lab(parts / whole * load[:, None])
+    more = Found(
+        np.append(found.start, -1),
+        np.concatenate([found.parts, parts]),
+        np.append(found.load_ml, load),
+        np.concatenate([found.Lab, Lab]),
+        np.append(found.delta_E, delta_E_2000(Lab, target)),
+    )
+    return more, np.append(chosen, True)
 
 
 def _sorted(found: Found, chosen: NDArray[np.bool_]) -> Candidates:
