@@ -31,6 +31,7 @@ from core.progress import Progress, ShouldStop
 from core.study import Study, digests_of, study_of
 from core.study_file.locks import OpenLock
 from core.study_file.opening import FromFile, open_contents
+from core.study_file.save import clear_aside
 
 if TYPE_CHECKING:
     from core.study_file.recovery import Recovered
@@ -216,12 +217,14 @@ class StudyFiles(QObject):
     # Unsaved work of a window that was cut off
 
     def look_for_unsaved(self) -> None:
-        """Offer what an earlier window left behind; at the start."""
-        folder = self._folder
+        """Offer what an earlier window left behind, and clear its half-written files."""
+        folder, recent = self._folder, self._recent
 
         def work(progress: Progress, should_stop: ShouldStop) -> tuple[Recovered, ...]:
             from core.study_file.recovery import left_behind  # deferred: start-up time
 
+            for path in recent.studies():
+                clear_aside(path)
             return left_behind(folder)
 
         def done(found: tuple[Recovered, ...]) -> None:

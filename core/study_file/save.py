@@ -6,12 +6,17 @@ import contextlib
 import errno
 import hashlib
 import os
+import sys
 from dataclasses import dataclass
 from pathlib import Path
+from typing import IO
 
 from core.errors import StudyFileError
 from core.i18n import translate
 from core.study_file.contents import MOST_TOTAL
+
+if sys.platform != "win32":
+    import fcntl
 
 _ASIDE_SUFFIX = ".saving"
 
@@ -66,16 +71,20 @@ def write_bytes(path: Path, data: bytes) -> Stamp:
     target = _target(path)
     aside = aside_of(target)
     try:
-        with aside.open("wb") as stream:
+        with _open_aside(aside) as stream:
             stream.write(data)
             stream.flush()
             os.fsync(stream.fileno())
-        with contextlib.suppress(OSError):
-            os.chmod(aside, target.stat().st_mode & 0o777)
-        os.replace(aside, target)
+            with contextlib.suppress(OSError):
+                os.chmod(aside, target.stat().st_mode & 0o777)
+            if sys.platform != "win32":
+                os.replace(aside, target)  # while it is held: nobody may clear it before
+        if sys.platform == "win32":
+            os.replace(aside, target)
     except OSError as error:
-        with contextlib.suppress(OSError):
-            aside.unlink(missing_ok=True)
+        if not isinstance(error, BlockingIOError):
+            with contextlib.suppress(OSError):
+                aside.unlink(missing_ok=True)
         raise StudyFileError(_writing(path, error)) from error
     _flush_folder(target.parent)
     return stamp_of(data)
@@ -97,9 +106,57 @@ def aside_of(path: Path) -> Path:
 
 
 def clear_aside(path: Path) -> None:
-    """Remove what a save that was killed left beside `path`."""
+    """Remove what a save that was killed left beside `path`; a save that still runs is not."""
+    aside = aside_of(_target(path))
+    # Windows itself refuses to remove a file that is being written.
     with contextlib.suppress(OSError):
-        aside_of(_target(path)).unlink(missing_ok=True)
+        if sys.platform == "win32":
+            aside.unlink(missing_ok=True)
+        elif aside.exists():
+            with aside.open("rb") as stream:
+                fcntl.flock(stream, fcntl.LOCK_EX | fcntl.LOCK_NB)
+                aside.unlink(missing_ok=True)
+
+
+def _open_aside(aside: Path) -> IO[bytes]:
+    """Open the file to write aside, held against whoever would clear it or save there too.
+
+    Raises
+    ------
+    OSError
+        It cannot be made; BlockingIOError when another save of the same file runs.
+    """
+    while True:
+        handle = os.open(aside, os.O_RDWR | os.O_CREAT | getattr(os, "O_BINARY", 0), 0o666)
+        stream = os.fdopen(handle, "wb")
+        try:
+            if sys.platform != "win32":
+                _hold(handle)
+                if not _is_still(handle, aside):
+                    stream.close()
+                    continue  # cleared between the two steps
+            if os.fstat(handle).st_size:
+                os.ftruncate(handle, 0)
+        except BaseException:
+            stream.close()
+            raise
+        return stream
+
+
+def _hold(handle: int) -> None:
+    try:
+        fcntl.flock(handle, fcntl.LOCK_EX | fcntl.LOCK_NB)
+    except OSError as error:
+        # Some shared drives know no locks: there the name alone has to do.
+        if error.errno not in (errno.ENOLCK, errno.ENOTSUP, errno.ENOSYS, errno.EINVAL):
+            raise
+
+
+def _is_still(handle: int, path: Path) -> bool:
+    try:
+        return os.path.samestat(os.fstat(handle), path.stat())
+    except FileNotFoundError:
+        return False
 
 
 def _target(path: Path) -> Path:
@@ -134,6 +191,12 @@ def _writing(path: Path, error: OSError) -> str:
         text = translate(
             "study file",
             "There is no room left for {name}; free some space or save it elsewhere. "
+            "Your study is still open.",
+        )
+    elif isinstance(error, BlockingIOError):
+        text = translate(
+            "study file",
+            "{name} is being saved by another window just now; try again. "
             "Your study is still open.",
         )
     elif isinstance(error, FileNotFoundError | NotADirectoryError):

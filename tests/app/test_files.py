@@ -416,3 +416,14 @@ def test_only_the_pictures_of_the_study_are_kept(saved_window, qtbot, tmp_path) 
     assert len(saved_window.pictures) == 2
     open_and_wait(saved_window, draw_sky(tmp_path / "other.png", size=(200, 300)), qtbot)
     assert set(saved_window.pictures) == digests_of(saved_window.document.study)
+
+
+def test_what_a_killed_save_left_is_gone_after_the_next_start(
+    saved_window, chosen, qtbot, tmp_path
+):
+    saved_window.close()
+    save.aside_of(chosen).write_bytes(b"half a study")
+    again = another_window(tmp_path, qtbot)
+    again.files.look_for_unsaved()
+    qtbot.waitUntil(lambda: os.listdir(chosen.parent) == [chosen.name])
+    assert chosen.stat().st_size > 1000

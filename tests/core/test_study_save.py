@@ -60,6 +60,23 @@ def test_what_a_killed_save_left_is_cleared(tmp_path: Path) -> None:
     assert os.listdir(tmp_path) == ["dusk.gradewash"]
 
 
+@pytest.mark.skipif(os.name == "nt", reason="Windows itself refuses")
+def test_a_save_that_runs_is_not_cleared_nor_joined(tmp_path: Path) -> None:
+    path = tmp_path / "dusk.gradewash"
+    write_bytes(path, b"one")
+    with save._open_aside(aside_of(path)) as running:
+        running.write(b"half")
+        running.flush()
+        assert read_bytes(path) == b"one"
+        assert aside_of(path).read_bytes() == b"half"
+        with pytest.raises(StudyFileError, match="another window"):
+            write_bytes(path, b"two")
+        assert aside_of(path).read_bytes() == b"half"
+    write_bytes(path, b"two")
+    assert path.read_bytes() == b"two"
+    assert os.listdir(tmp_path) == ["dusk.gradewash"]
+
+
 def test_a_link_stays_a_link(tmp_path: Path) -> None:
     real = tmp_path / "real.gradewash"
     link = tmp_path / "link.gradewash"
