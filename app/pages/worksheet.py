@@ -5,19 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 from functools import partial
 
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QAction, QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from app.document import Gesture
 from app.look import look
 from app.look.space import GROUP, INSIDE
 from app.menus import make_action
 from app.pages.base import Menu, Page, Workspace
+from app.widgets.buttons import EdgeButton
 from app.worksheet.codes import CodesRow
 from app.worksheet.fields import AnswerBox
 from app.worksheet.half import SheetHalf
 from app.worksheet.measured import Rule
+from app.worksheet.turning import turn
 from app.worksheet.views import measured_scores, measured_view, picture_words
 from core.i18n import translate
 from core.quality import ChangeFirst, Quality
@@ -39,6 +41,9 @@ class WorksheetPage(Page):
         self._sheet = QWidget(self)
         self._sheet.setProperty("ground", "paper")
         self.codes = CodesRow(self._sheet)
+        self.print_button = EdgeButton(
+            translate("worksheet", "Print the worksheet"), "print", self._sheet
+        )
         self.halves = (SheetHalf(0, self._sheet), SheetHalf(1, self._sheet))
         self.remark = AnswerBox(
             translate("worksheet", "Teacher's remark"), MOST_ANSWER, self._sheet, lines=2
@@ -146,6 +151,7 @@ class WorksheetPage(Page):
             half.answer.full.connect(self._tell_full)
         self.halves[0].answer.change_chosen.connect(self._choose_change)
         self.codes.written.connect(self._write_code)
+        self.print_button.clicked.connect(lambda: self._workspace.cards.open("worksheet"))
         self.remark.edited.connect(self._write_remark)
         self.remark.full.connect(self._tell_full)
         document.study_changed.connect(self._on_study)
@@ -168,7 +174,11 @@ class WorksheetPage(Page):
         column = QVBoxLayout(self._sheet)
         column.setContentsMargins(INSIDE, 10, INSIDE, 12)
         column.setSpacing(10)
-        column.addWidget(self.codes)
+        self._top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._top.setSpacing(GROUP)
+        self._top.addWidget(self.codes, 1)
+        self._top.addWidget(self.print_button, 0, Qt.AlignmentFlag.AlignTop)
+        column.addLayout(self._top)
         column.addLayout(self._grid, 1)
         column.addWidget(remark)
         column.addWidget(self.remark)
@@ -184,6 +194,9 @@ class WorksheetPage(Page):
         self._arrange()
 
     def _arrange(self) -> None:
+        room = self.width() - 3 * INSIDE  # the scroll bar has the third
+        beside = self.codes.minimumSizeHint().width() + self.print_button.sizeHint().width()
+        turn(self._top, beside + GROUP <= room, self._sheet)
         stacked = self.width() < look().type.grow(SIDE_BY_SIDE_FROM)
         if stacked == self._stacked:
             return
@@ -215,3 +228,5 @@ class WorksheetPage(Page):
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "_grid"):
             self._arrange()
+            # Once more when the fields have taken their new sizes too.
+            QTimer.singleShot(0, self, self._arrange)

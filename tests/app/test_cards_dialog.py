@@ -247,3 +247,12 @@ def test_a_window_without_a_photo_says_so(window, qtbot) -> None:
     qtbot.waitUntil(lambda: not shown.working, timeout=10_000)
     assert "no photo yet" in shown.preview.accessibleDescription()
     shown.reject()
+
+
+def test_the_worksheet_page_prints_its_worksheet(window, qtbot) -> None:
+    window.page("worksheet").print_button.click()
+    shown = window.findChild(CardDialog)
+    assert shown.choice.kind == "worksheet"
+    qtbot.waitUntil(lambda: not shown.working, timeout=10_000)
+    assert shown.preview.count == 2
+    shown.reject()
