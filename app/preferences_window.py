@@ -39,6 +39,10 @@ class Choice:
     note: str = ""
 
 
+def _as_the_system() -> tuple[str, str]:
+    return "system", translate("preferences", "As the system")
+
+
 def _groups() -> tuple[tuple[str, tuple[Choice, ...]], ...]:
     return (
         (translate("preferences", "In class"), _class_choices()),
@@ -74,11 +78,13 @@ def _class_choices() -> tuple[Choice, ...]:
 
 
 def _paper_choices() -> tuple[Choice, ...]:
+    system = _as_the_system()
     return (
         Choice(
             "units",
             translate("preferences", "Lengths"),
             (
+                system,
                 ("cm", translate("preferences", "centimetres")),
                 ("in", translate("preferences", "inches")),
             ),
@@ -87,6 +93,7 @@ def _paper_choices() -> tuple[Choice, ...]:
             "paper",
             translate("preferences", "Cards are printed on"),
             (
+                system,
                 ("a4", translate("preferences", "A4")),
                 ("letter", translate("preferences", "US Letter")),
             ),
@@ -96,7 +103,7 @@ def _paper_choices() -> tuple[Choice, ...]:
 
 def _screen_choices() -> tuple[Choice, ...]:
     percent = translate("preferences", "{percent} %")
-    system = ("system", translate("preferences", "As the system"))
+    system = _as_the_system()
     return (
         Choice(
             "text_percent",

@@ -13,7 +13,7 @@ from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from typing import Any, Literal
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QLocale, QObject, Signal
 
 from app.language import LANGUAGES
 from core.units import Units
@@ -33,10 +33,16 @@ _CHOICES: dict[str, tuple[Any, ...]] = {
     "theme": ("system", "light", "dark"),
     "text_percent": TEXT_SIZES,
     "value_steps": VALUE_STEPS,
-    "units": ("cm", "in"),
-    "paper": ("a4", "letter"),
+    "units": ("system", "cm", "in"),
+    "paper": ("system", "a4", "letter"),
     "language": ("system", *LANGUAGES),
 }
+
+
+def _in_the_us() -> bool:
+    """Whether the system is set to US customary measures; schools elsewhere use cm and A4."""
+    us = QLocale.MeasurementSystem.ImperialUSSystem
+    return QLocale.system().measurementSystem() == us
 
 
 @dataclass(frozen=True)
@@ -53,9 +59,9 @@ class Settings:
         Size of all text, one of `TEXT_SIZES`.
     value_steps : int
         Steps of the class's value scale, one of `core.views.VALUE_STEPS`.
-    units : "cm" or "in"
-        Lengths as they are shown.
-    paper : "a4" or "letter"
+    units : "system", "cm" or "in"
+        Lengths as they are shown; "system" follows the country the system is set to.
+    paper : "system", "a4" or "letter"
         What cards are printed on, unless another size is asked for.
     language : "system", "en" or "es"
         Spoken from the next start.
@@ -66,14 +72,28 @@ class Settings:
     theme: Literal["system", "light", "dark"] = "system"
     text_percent: int = 100
     value_steps: int = 5
-    units: Units = "cm"
-    paper: Literal["a4", "letter"] = "a4"
+    units: Literal["system", "cm", "in"] = "system"
+    paper: Literal["system", "a4", "letter"] = "system"
     language: str = "system"
+
+    @property
+    def shown_units(self) -> Units:
+        """Lengths as they are shown."""
+        if self.units != "system":
+            return self.units
+        return "in" if _in_the_us() else "cm"
+
+    @property
+    def card_paper(self) -> Literal["a4", "letter"]:
+        """What cards are printed on, unless another size is asked for."""
+        if self.paper != "system":
+            return self.paper
+        return "letter" if _in_the_us() else "a4"
 
     @property
     def wording(self) -> Wording:
         """The choices that `core` needs to put numbers into words."""
-        return Wording(tertiary=self.tertiary, white_is=self.white_is, units=self.units)
+        return Wording(tertiary=self.tertiary, white_is=self.white_is, units=self.shown_units)
 
 
 def config_folder() -> Path:

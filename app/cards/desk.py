@@ -6,18 +6,18 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLocale, QObject
+from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QWidget
 
 from app.cards.choice import CardChoice
 from app.cards.dates import today
-from app.cards.paper import A4, LETTER, Paper
+from app.cards.paper import PAPERS
 from app.checker import Checker
 from app.document import Document
 from app.files import StudyFiles
 from app.planner import Planner
 from app.reader import Reader
-from app.settings import Preferences
+from app.settings import Preferences, Settings
 from core.cards.data import Kind
 from core.cards.gathering import Known
 from core.pictures import PictureStore
@@ -50,7 +50,8 @@ class CardDesk(QObject):
         self._pictures = pictures
         self._preferences = preferences
         self._files = files
-        self._choice = CardChoice(paper=usual_paper())
+        self._choice = CardChoice(paper=PAPERS[preferences.settings.card_paper])
+        preferences.changed.connect(self._follow)
 
     def open(self, kind: Kind | None = None) -> CardDialog:
         """Show the dialog; `kind` is what is chosen at first, else what was chosen last."""
@@ -64,6 +65,10 @@ class CardDesk(QObject):
         dialog = CardDialog(self._window, self._wish(), self._choice, folder, self._keep)
         dialog.open()
         return dialog
+
+    def _follow(self, before: Settings, after: Settings) -> None:
+        if before.card_paper != after.card_paper:
+            self._keep(replace(self._choice, paper=PAPERS[after.card_paper]))
 
     def _keep(self, choice: CardChoice) -> None:
         self._choice = choice
@@ -97,9 +102,3 @@ class CardDesk(QObject):
         if checked and not checker.working:
             known = replace(known, checks=checker.checks, change=checker.change)
         return known
-
-
-def usual_paper() -> Paper:
-    """The paper of the country the system is set to."""
-    us = QLocale.system().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
-    return LETTER if us else A4

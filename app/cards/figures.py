@@ -102,7 +102,7 @@ def _put_photo(page: Page, data: CardData, room: QRectF, *, bw: bool) -> None:
     bottom = room.top()
     caption = ""
     if data.plan is not None:
-        caption = words.materials_text(data.plan.box, data.plan.sheet)
+        caption = words.materials_text(data.plan.box, data.plan.sheet, data.wording.units)
     lines = 3 * line_height(NOTE)
     if image is not None:
         view = photo_view(data, image)

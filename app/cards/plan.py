@@ -46,6 +46,7 @@ from core.paint.planned import BandMix, MixPlan
 from core.paint.swatch import paint_colour
 from core.paint.words_mix import mix_text
 from core.reading import BandReading
+from core.units import Units, length_number
 
 HEADS: Final = 1.22 * NOTE + 1.2 * MM
 MOST_ROW: Final = 26.0 * MM
@@ -95,7 +96,7 @@ def lay_out_plan(data: CardData, paper: Paper, *, bw: bool = False) -> tuple[Pag
         return _several(data, data.plan, rows, page, top, bw=bw)
     put_figures(page, data, top, fit.figures, bw=bw)
     y = top + fit.figures + GAP
-    y = _put_rows(page, rows, fit.rows, fit.density, y, bw=bw)
+    y = _put_rows(page, rows, fit.rows, fit.density, y, units=data.wording.units, bw=bw)
     y = _put_total(page, data.plan, y)
     y = put_work(page, fit.work, y + GAP)
     _put_notes(page, y + GAP)
@@ -123,7 +124,7 @@ def _fit(
     area = paper.inside
     room = area.bottom() - FOOT - top - 3 * GAP - HEADS - 1.22 * SECOND_BODY - 1.5 * MM
     for density in DENSITIES:
-        work = work_of(plan, area.width(), density.work_size, density.work_gap)
+        work = work_of(plan, data.wording.units, area.width(), density.work_size, density.work_gap)
         place = columns(area, density, chips=not bw)
         width = place.text_right - place.text
         heights = [least_height(row, density, width) for row in rows]
@@ -181,10 +182,10 @@ def _several(
             taken.append(waiting.pop(0))
         if taken:
             now, heights = zip(*taken, strict=True)
-            y = _put_rows(pages[-1], now, heights, density, y, bw=bw)
+            y = _put_rows(pages[-1], now, heights, density, y, units=data.wording.units, bw=bw)
         if waiting:
             y = _next_page(pages, data)
-    work = work_of(plan, area.width(), density.work_size, density.work_gap)
+    work = work_of(plan, data.wording.units, area.width(), density.work_size, density.work_gap)
     if y + work_height(work) + 3 * GAP + 1.22 * SECOND_BODY > area.bottom() - FOOT:
         y = _next_page(pages, data)
     y = _put_total(pages[-1], plan, y)
@@ -207,12 +208,13 @@ def _put_rows(
     density: Density,
     top: float,
     *,
+    units: Units,
     bw: bool,
 ) -> float:
     """Heads, then the rows with rules between; gives the lower end."""
     area = page.paper.inside
     place = columns(area, density, chips=not bw)
-    heads = words.table_heads()
+    heads = words.table_heads(units)
     centred = [(place.own + place.own_width / 2, "own")]
     if not bw:
         centred += [
@@ -266,7 +268,7 @@ def _row(
 ) -> RowView:
     colour, planned = reading.colour, band.classroom
     amount = plan.amounts.bands[number]
-    down = f"{amount.ends_mm:.0f}"
+    down = length_number(amount.ends_mm, data.wording.units)
     if colour is None or planned is None:
         return RowView(reading.letter, words.no_sky_text(), down_mm=down)
     hue, near = words.hue_pieces(colour, data.wording)

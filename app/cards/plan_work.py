@@ -22,6 +22,7 @@ from app.paint.card_text import LEADING, Run, broken, line_height
 from app.paint.ink import BLACK
 from core.cards import words
 from core.paint.planned import MixPlan
+from core.units import Units
 
 TICK: Final = 3.8 * MM
 INDENT: Final = 12.0 * MM
@@ -49,10 +50,10 @@ class Work:
     gap: float
 
 
-def work_of(plan: MixPlan, width: float, size: float, gap: float) -> Work:
+def work_of(plan: MixPlan, units: Units, width: float, size: float, gap: float) -> Work:
     """What the plan says of the work."""
     return Work(
-        words.order_lines(plan.order, plan.sheet),
+        words.order_lines(plan.order, plan.sheet, units),
         words.caution_lines(plan.box, plan.cautions),
         width,
         size,

@@ -10,9 +10,10 @@ from core.paint.options import MixOptions
 from core.paint.planned import MixPlan
 from core.paint.words_mix import strength_text
 from core.paint.words_plan import amounts_note, caution_text, kind_text, order_texts
+from core.units import Units, size_text
 
 
-def plan_view(plan: MixPlan, options: MixOptions) -> PlanView:
+def plan_view(plan: MixPlan, options: MixOptions, units: Units = "cm") -> PlanView:
     """The plan in words."""
     by_letter = {amount.letter: amount for amount in plan.amounts.bands}
     rows, loads = [], 0
@@ -31,10 +32,12 @@ def plan_view(plan: MixPlan, options: MixOptions) -> PlanView:
         )
     sheets = tuple(SHEETS)
     return PlanView(
-        line=_line(plan, len(rows), loads),
+        line=_line(plan, len(rows), loads, units),
         sheets=tuple(sentence_case(sheet_name(name)) for name in sheets),
         sheet=sheets.index(plan.sheet.name) if plan.sheet.name in sheets else -1,
-        painted=translate("mix page", "painted {painted}").format(painted=painted_text(plan)),
+        painted=translate("mix page", "painted {painted}").format(
+            painted=painted_text(plan, units)
+        ),
         amounts=tuple(rows),
         total=translate("mix page", "in all, with some to spare"),
         total_ml=f"{plan.amounts.total_ml:g}",
@@ -42,7 +45,7 @@ def plan_view(plan: MixPlan, options: MixOptions) -> PlanView:
         own_figure=options.own_ml_per_1000_cm2,
         usual_figure=PAINT_ML_PER_1000_CM2,
         kind=kind_text(plan.order),
-        steps=order_texts(plan.order, plan.sheet),
+        steps=order_texts(plan.order, plan.sheet, units),
         cautions=tuple(caution_text(plan.box, caution) for caution in plan.cautions),
     )
 
@@ -58,10 +61,9 @@ def sheet_name(name: str) -> str:
     }.get(name, name)
 
 
-def painted_text(plan: MixPlan) -> str:
-    """ "277 × 190 mm"."""
-    width, height = plan.sheet.painted_mm
-    return translate("mix page", "{width:.0f} × {height:.0f} mm").format(width=width, height=height)
+def painted_text(plan: MixPlan, units: Units = "cm") -> str:
+    """ "27.7 × 19 cm"."""
+    return size_text(*plan.sheet.painted_mm, units)
 
 
 def loads_text(count: int) -> str:
@@ -78,17 +80,17 @@ def laying_order(plan: MixPlan) -> tuple[str, ...]:
     )
 
 
-def _line(plan: MixPlan, mixes: int, loads: int) -> str:
+def _line(plan: MixPlan, mixes: int, loads: int, units: Units) -> str:
     if not mixes:
         return translate("mix page", "{sheet}, painted {painted}: no mix to prepare.").format(
-            sheet=sentence_case(sheet_name(plan.sheet.name)), painted=painted_text(plan)
+            sheet=sentence_case(sheet_name(plan.sheet.name)), painted=painted_text(plan, units)
         )
     return translate(
         "mix page",
         "{sheet}, painted {painted}: {ml:g} mL in {mixes}, about {loads}. Lay {order}.",
     ).format(
         sheet=sentence_case(sheet_name(plan.sheet.name)),
-        painted=painted_text(plan),
+        painted=painted_text(plan, units),
         ml=plan.amounts.total_ml,
         mixes=_mixes_text(mixes),
         loads=loads_text(loads),

@@ -124,7 +124,9 @@ class MixPage(Page):
         workspace.planner.plan_changed.connect(self._show_plan)
         workspace.document.study_changed.connect(self._on_study)
         workspace.reader.photo_changed.connect(lambda opened: self._show_plan(None))
-        workspace.preferences.changed.connect(lambda before, after: self._show_rows())
+        workspace.preferences.changed.connect(
+            lambda before, after: self._show_plan(workspace.planner.plan)
+        )
         self.empty.asked.connect(workspace.opener.choose)
         self.box.box_chosen.connect(self._choose_box)
         self.box.paint_ticked.connect(self._tick)
@@ -288,7 +290,8 @@ class MixPage(Page):
         self._top.setCurrentWidget(self._body if opened else self.empty)
         if plan is not None:
             self._row = min(self._row, 2 * len(plan.bands) - 2)
-            view = plan_view(plan, self._study.mix)
+            units = self._workspace.preferences.settings.wording.units
+            view = plan_view(plan, self._study.mix, units)
             self.plan.set_view(view)
             self.plan_bar.set_line(view.line)
         else:

@@ -13,6 +13,7 @@ from core.paint.words_mix import listed, shortfall_text, verdict_text
 from core.paint.words_plan import amounts_note, meeting_text, metal_name, work_step_text
 from core.reading import BandReading, ColourReading
 from core.study import Study
+from core.units import Units, size_text
 from core.wording import Wording
 from core.words import (
     class_word,
@@ -135,14 +136,19 @@ def wet_edge_text(plan: MixPlan, number: int) -> str:
     return meeting_text(band.letter, plan.bands[number + 1].letter, band.meets_below)
 
 
-def table_heads() -> dict[str, str]:
+def down_head(units: Units) -> str:
+    """Head of the column that says how far down a band ends."""
+    return translate("cards", "cm down") if units == "cm" else translate("cards", "inches down")
+
+
+def table_heads(units: Units = "cm") -> dict[str, str]:
     """Heads of the plan's columns."""
     return {
         "photo": translate("cards", "photo"),
         "mix": translate("cards", "mix"),
         "own": translate("cards", "yours"),
         "band": translate("cards", "band, and its mix"),
-        "down": translate("cards", "mm down"),
+        "down": down_head(units),
         "ml": translate("cards", "mL"),
     }
 
@@ -154,12 +160,11 @@ def amounts_text(amounts: Amounts) -> str:
     )
 
 
-def materials_text(box: Box, sheet: PaintSheet) -> str:
+def materials_text(box: Box, sheet: PaintSheet, units: Units = "cm") -> str:
     """Paints and paper the plan is made for."""
-    width, height = sheet.painted_mm
-    return translate(
-        "cards", "For the {box}, on {paper}: {width:.0f} x {height:.0f} mm inside the tape."
-    ).format(box=box_name(box), paper=sheet.name, width=width, height=height)
+    return translate("cards", "For the {box}, on {paper}: {size} inside the tape.").format(
+        box=box_name(box), paper=sheet.name, size=size_text(*sheet.painted_mm, units)
+    )
 
 
 def wheel_caption() -> str:
@@ -177,13 +182,17 @@ def notes_title() -> str:
     return translate("cards", "Notes")
 
 
-def order_lines(order: Order, sheet: PaintSheet) -> tuple[str, ...]:
+def order_lines(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[str, ...]:
     """The order of work in six steps or seven: laying and rinsing is one of them."""
     lines: list[str] = []
     laid: list[str] = []
     for step in order.steps:
         if step.stage == "lay":
-            if laid:
+            if step.thinning and len(step.letters) > 1:
+                text = translate(
+                    "cards", "Lay {first}, the strongest, then {rest} with more and more water"
+                )
+            elif laid:
                 text = translate("cards", "rinse, then {bands}")
             elif len(step.letters) > 1:
                 text = translate("cards", "Lay {first}, the lightest, then {rest}")
@@ -197,14 +206,21 @@ def order_lines(order: Order, sheet: PaintSheet) -> tuple[str, ...]:
                 )
             )
         elif step.stage == "peel" and lines:
-            lines[-1] = f"{lines[-1]} {work_step_text(step, sheet)}"
+            lines[-1] = f"{lines[-1]} {work_step_text(step, sheet, units=units)}"
         elif step.stage != "rinse":
-            if step.stage == "stop" and laid:
+            if step.stage in ("leave", "stop") and laid:
                 lines.append(_laying(laid))
-            lines.append(work_step_text(step, sheet))
+                laid = []
+            lines.append(work_step_text(step, sheet, units=units))
             if step.stage == "wet" and order.turn_sheet:
                 lines.append(
-                    translate("cards", "Turn the sheet upside down: the lightest band comes first.")
+                    translate(
+                        "cards", "Turn the sheet upside down: the strongest band comes first."
+                    )
+                    if order.kind == "graded"
+                    else translate(
+                        "cards", "Turn the sheet upside down: the lightest band comes first."
+                    )
                 )
     return tuple(lines)
 

@@ -9,6 +9,10 @@ from core.paint.amounts import Amounts
 from core.paint.drying import DRYING_STEPS
 from core.paint.strength import STRENGTHS, Strength
 from core.paint.words_mix import listed, strength_note
+from core.units import Units, length_text
+
+FLAT_BRUSH_MM = 25.0
+"""A flat wide enough for a class's sheet (common practice)."""
 
 
 def amounts_note(amounts: Amounts) -> str:
@@ -31,13 +35,13 @@ def amount_text(ml: float, loads: int) -> str:
     return text.format(ml=ml, n=loads)
 
 
-def brush_text() -> str:
+def brush_text(units: Units = "cm") -> str:
     """Which brush for a wash."""
     return translate(
         "mix",
-        "Brush: a large soft round, about size 12, or a flat of 25 mm. Synthetic hair holds less: "
-        "fill it more often.",
-    )
+        "Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds "
+        "less: fill it more often.",
+    ).format(width=length_text(FLAT_BRUSH_MM, units))
 
 
 def water_text(amounts: Amounts) -> str:

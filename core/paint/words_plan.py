@@ -23,6 +23,7 @@ from core.paint.words_ladder import (
     step_note_text,
 )
 from core.paint.words_mix import listed
+from core.units import Units, size_text
 from core.words.names import family_name
 
 __all__ = [
@@ -123,15 +124,14 @@ def kind_text(order: Order) -> str:
     }[order.kind]
 
 
-def work_step_text(step: WorkStep, sheet: PaintSheet, *, first: bool = False) -> str:
+def work_step_text(
+    step: WorkStep, sheet: PaintSheet, *, first: bool = False, units: Units = "cm"
+) -> str:
     """One step of the work as an instruction."""
     low, high = step.minutes or (0, 0)
-    width, height = sheet.painted_mm
     bands = listed(step.letters)
     text = {
-        "tape": translate(
-            "mix", "Tape the sheet: {width:.0f} x {height:.0f} mm. Mark where each band ends."
-        ),
+        "tape": translate("mix", "Tape the sheet: {size}. Mark where each band ends."),
         "mix": translate("mix", "Mix everything before the sheet is wet; try each on a scrap."),
         "wet": translate(
             "mix", "Wet the whole sheet: even shine, no puddles. It keeps {low} to {high} min."
@@ -156,8 +156,7 @@ def work_step_text(step: WorkStep, sheet: PaintSheet, *, first: bool = False) ->
     elif step.stage == "lay" and first:
         text = translate("mix", "Lay {first}, the lightest, wet into wet.")
     return text.format(
-        width=width,
-        height=height,
+        size=size_text(*sheet.painted_mm, units),
         low=low,
         high=high,
         bands=bands,
@@ -166,14 +165,14 @@ def work_step_text(step: WorkStep, sheet: PaintSheet, *, first: bool = False) ->
     )
 
 
-def order_texts(order: Order, sheet: PaintSheet) -> tuple[str, ...]:
+def order_texts(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[str, ...]:
     """The whole order of work, one instruction each."""
     texts = []
     laid = False
     several = sum(len(step.letters) for step in order.steps if step.stage == "lay") > 1
     for step in order.steps:
         first = step.stage == "lay" and not laid and several
-        texts.append(work_step_text(step, sheet, first=first))
+        texts.append(work_step_text(step, sheet, first=first, units=units))
         laid = laid or step.stage == "lay"
         if step.stage == "wet" and order.turn_sheet:
             texts.append(

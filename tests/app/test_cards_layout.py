@@ -31,6 +31,7 @@ from core.cards import words
 from core.cards.data import CardData
 from core.paint.words_mix import parts_text, strength_text
 from core.study import Study
+from core.units import length_number, size_text
 from core.wording import Wording
 from core.worksheet_words import ANCHORS, anchor_word
 
@@ -69,8 +70,24 @@ def test_plan_says_every_readout_mix_amount_and_end(paper, long, count) -> None:
             assert piece in said
         assert parts_text(data.plan.box, band.classroom.mix) in said
         assert strength_text(band.classroom.strength) in said
-        assert f"{amount.ends_mm:.0f}" in said.split()
+        assert length_number(amount.ends_mm, "cm") in said.split()
         assert f"{band.amount_ml:g}" in said.split()
+
+
+@PAPER
+@BW
+@pytest.mark.parametrize("count", [2, 7])
+def test_plan_in_inches_has_room_for_its_eighths(paper, bw, count) -> None:
+    data = plan_data(count, long=True)
+    data = replace(data, wording=replace(data.wording, units="in"))
+    (page,) = lay_out_plan(data, paper, bw=bw)
+    assert overlaps(page) == []
+    assert outside(page) == []
+    said = page_texts((page,))
+    assert "inches down" in said
+    assert size_text(*data.plan.sheet.painted_mm, "in") in " ".join(said.split())
+    for amount in data.plan.amounts.bands:
+        assert length_number(amount.ends_mm, "in") in said
 
 
 @PAPER

@@ -6,10 +6,11 @@ import json
 from dataclasses import fields
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication, QLabel, QRadioButton
 
+from app.cards.paper import A4, LETTER
 from app.language import LANGUAGES, spoken_for, system_language
 from app.look import look
 from app.preferences_window import PreferencesWindow
@@ -71,10 +72,12 @@ def test_the_keyboard_reaches_everything(preferences, dialog, qtbot) -> None:
     groups = [widget.parentWidget() for widget in seen if isinstance(widget, QRadioButton)]
     assert groups == list(dialog.controls.values())
     assert dialog.close_button in seen
-    units = segment(dialog, "units", "cm")
+    units = segment(dialog, "units", "system")
     units.setFocus()
     qtbot.keyClick(units, Qt.Key.Key_Right)
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Right)
     assert preferences.settings.units == "in"
+    assert preferences.settings.wording.units == "in"
 
 
 def test_escape_closes_it(preferences, qtbot) -> None:
@@ -123,6 +126,32 @@ def test_no_word_is_cut(preferences, qtbot, window, percent) -> None:
             assert widget.width() >= widget.sizeHint().width()
             assert widget.height() >= widget.sizeHint().height()
     dialog.close()
+
+
+@pytest.mark.parametrize(
+    ("country", "units", "paper"),
+    [("en_US", "in", "letter"), ("en_GB", "cm", "a4"), ("es_ES", "cm", "a4"), ("C", "cm", "a4")],
+)
+def test_the_system_s_country_decides_where_nothing_is_chosen(monkeypatch, country, units, paper):
+    monkeypatch.setattr(QLocale, "system", lambda: QLocale(country))
+    assert (Settings().shown_units, Settings().card_paper) == (units, paper)
+    chosen = Settings(units="in", paper="letter")
+    assert (chosen.shown_units, chosen.card_paper) == ("in", "letter")
+
+
+def test_cards_and_mix_follow_at_once(sky_window, qtbot) -> None:
+    sky_window.preferences.set(units="cm", paper="a4")
+    page = sky_window.page("mix")
+    qtbot.waitUntil(lambda: sky_window.planner.plan is not None, timeout=30_000)
+
+    def line() -> str:
+        return page.plan_bar.findChild(QLabel).text()
+
+    assert "27.7 × 19 cm" in line()
+    assert sky_window.cards._choice.paper is A4
+    sky_window.preferences.set(units="in", paper="letter")
+    assert "10 7/8 × 7 1/2 in" in line()
+    assert sky_window.cards._choice.paper is LETTER
 
 
 def test_a_language_is_a_code_or_the_system(tmp_path) -> None:
