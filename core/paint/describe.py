@@ -99,14 +99,15 @@ def oddities(box: Box, mix: Mix, steerable: bool) -> tuple[Reason, ...]:
         reasons.append(Reason("black", (groups["black"],)))
     if "white" in groups:
         reasons.append(Reason("white", (groups["white"],)))
-    tiny = tuple(key for key in mix.keys if box.paint(key).is_strong and mix.share(key) < 0.25)
     strong = tuple(key for key in mix.keys if box.paint(key).is_strong)
-    if tiny and "black" not in groups:
-        reasons.append(Reason("tiny strong", tiny))
-    elif strong and "black" not in groups:
-        reasons.append(Reason("stains", strong))
-    if len(mix.parts) > 1 and not steerable and not {"black", "white"} & set(groups):
-        reasons.append(Reason("hard to steer", mix.keys))
+    tiny = tuple(key for key in strong if mix.share(key) < 0.25)
+    if not {"black", "white"} & set(groups):
+        if len(mix.parts) > 1 and not steerable:
+            reasons.append(Reason("hard to steer", mix.keys))
+        if tiny:
+            reasons.append(Reason("tiny strong", tiny))
+        elif strong:
+            reasons.append(Reason("stains", strong))
     if mix.total > 8:
         reasons.append(Reason("many parts"))
     return tuple(reasons)

@@ -170,10 +170,8 @@ def reason_text(box: Box, reason: Reason) -> str:
         ),
         "black": translate("mix", "{paints} deadens a sky"),
         "white": translate("mix", "{paints} makes a wash chalky"),
-        "hard to steer": translate("mix", "{paints} are harder to steer"),
-        "tiny strong": translate(
-            "mix", "{paints} stains strongly: as the smallest part, one drop too many shows"
-        ),
+        "hard to steer": translate("mix", "it is harder to steer"),
+        "tiny strong": translate("mix", "one drop too much {paints} shows"),
         "many parts": translate("mix", "it has many parts to count"),
         "closer": translate("mix", "nearer to the photo"),
         "fewer paints": translate("mix", "fewer paints"),
@@ -192,6 +190,9 @@ def reason_text(box: Box, reason: Reason) -> str:
     }[reason.code]
     return text.format(paints=paints, hue=hue, letter=reason.letter or "")
 
+
+MOST_ODDITIES = 2
+"""More would not be read."""
 
 _REMARKS = ("granulates", "covers", "stains")
 _TOUCHY = "one part too many"
@@ -244,7 +245,7 @@ def _avoided(box: Box, chosen: PlannedMix, alternative: Alternative) -> str:
 def closest_text(box: Box, planned: PlannedMix) -> str:
     """The closest mix and what is odd about it, in one or two sentences."""
     mix = mix_text(box, planned)
-    oddities = [reason_text(box, reason) for reason in planned.why]
+    oddities = [reason_text(box, reason) for reason in planned.why[:MOST_ODDITIES]]
     if not oddities:
         return translate("mix", "Closer: {mix}.").format(mix=mix)
     return translate("mix", "Closer: {mix}, but {oddities}.").format(

@@ -149,9 +149,13 @@ def test_what_falls_short_is_said_beside_the_verdict():
     [
         ({"crimson": 1, "black": 1}, False, "but black deadens a sky."),
         ({"crimson": 1, "white": 1}, False, "but white makes a wash chalky."),
-        ({"crimson": 3, "sap_green": 2}, False, "crimson and sap green are harder to steer."),
+        ({"crimson": 3, "sap_green": 2}, False, "but it is harder to steer."),
         ({"crimson": 3, "sap_green": 2}, True, ""),
-        ({"ultramarine": 5, "prussian_blue": 1}, True, "one drop too many shows."),
+        (
+            {"ultramarine": 5, "prussian_blue": 1},
+            True,
+            "but one drop too much prussian blue shows.",
+        ),
         ({"ultramarine": 1, "prussian_blue": 1}, True, "prussian blue stains strongly."),
         ({"ultramarine": 7, "crimson": 2}, True, "it has many parts to count."),
     ],
