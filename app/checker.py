@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
+import core.sheet
 from app.canvas.images import Pyramid
 from app.checking import Bench, CheckedSheet, Sky, Wanted
 from app.document import Document
@@ -20,7 +21,6 @@ from app.tasks import Latest
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.progress import Progress, ShouldStop
-from core.sheet import compare_checks
 from core.sheet.result import Change, SheetCheck
 from core.study import Study
 
@@ -271,7 +271,7 @@ class Checker(QObject):
         before = self._change
         self._change = None
         if first is not None and second is not None:
-            self._change = compare_checks(first, second, intended)
+            self._change = core.sheet.compare_checks(first, second, intended)
         return self._change is not None or before is not None
 
     def _openness(self) -> list[bool]:

@@ -10,11 +10,12 @@ from collections import OrderedDict
 from collections.abc import Callable, Hashable
 from dataclasses import dataclass
 from threading import Lock
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
+import core.sheet
 from app.canvas.images import Pyramid, image_of
 from app.reader import OpenedPhoto
 from core.bands.lines import Bands
@@ -24,9 +25,10 @@ from core.photo import Photo, open_photo
 from core.pictures import Picture
 from core.progress import Progress, ShouldStop, step
 from core.reading import BandReading
-from core.sheet import check_sheet, make_reference
-from core.sheet.reference import Reference
 from core.sheet.result import SheetCheck, SheetOptions
+
+if TYPE_CHECKING:
+    from core.sheet.reference import Reference
 
 Kept = TypeVar("Kept")
 
@@ -158,10 +160,10 @@ class Bench:
             step(0.35, progress, should_stop)
             sky = wanted.sky
             reference: Reference = self._references.either(
-                sky, lambda: make_reference(sky.photo, sky.bands, sky.readings, sky_mask)
+                sky, lambda: core.sheet.make_reference(sky.photo, sky.bands, sky.readings, sky_mask)
             )
             step(0.5, progress, should_stop)
-            check = check_sheet(
+            check = core.sheet.check_sheet(
                 opened.photo,
                 reference,
                 wanted.options,

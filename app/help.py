@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from importlib.metadata import PackageNotFoundError, version
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
@@ -55,6 +54,8 @@ class Help(QObject):
 
 def program_version() -> str:
     """The version that is installed; empty when the program runs without being installed."""
+    from importlib.metadata import PackageNotFoundError, version  # deferred: start-up time
+
     try:
         return version("gradewash")
     except PackageNotFoundError:

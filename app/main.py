@@ -51,12 +51,13 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 def open_early(path: Path) -> Future[FromFile]:
     """Begin opening a photo or a study in a thread of its own."""
+    # Not in the thread: two threads that import the same packages at once may find them half made.
+    from core.study_file.opening import open_file  # deferred: commands do not need it
+
     future: Future[FromFile] = Future()
 
     def work() -> None:
         try:
-            from core.study_file.opening import open_file  # deferred: start-up time
-
             future.set_result(open_file(path))
         except Exception as error:  # handed on: the window shows it
             future.set_exception(error)

@@ -6,21 +6,25 @@ follows decides. The plan there is stays until the new one has come.
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.document import Document
 from app.notices import Notices
 from app.reader import Reader
 from app.tasks import Latest
-from core.paint.plan import Transition, plan_mixes
-from core.paint.planned import MixPlan
-from core.paint.toning import sentence_parts
-from core.paint.transition import sample_transitions
 from core.photo import Photo
 from core.progress import Progress, ShouldStop
 from core.reading import BandReading
 from core.study import Study
 from core.words import ToneDownParts
+
+if TYPE_CHECKING:
+    from core.paint.plan import Transition
+    from core.paint.planned import MixPlan
+
+    _Planned = tuple[MixPlan, tuple[Photo, tuple[float, ...], tuple[Transition | None, ...]]]
 
 SETTLE_MS = 40
 """Readings that change this fast, as those of a moving line do, are planned for once."""
@@ -80,6 +84,8 @@ class Planner(QObject):
         plan = self._plan
         if plan is None or reading.letter not in {band.letter for band in plan.bands}:
             return None
+        from core.paint.toning import sentence_parts  # deferred: start-up time
+
         band = plan.band(reading.letter)
         return sentence_parts(plan.box, band) if band.target == reading.colour else None
 
@@ -120,6 +126,10 @@ class Planner(QObject):
         known = self._transitions_known(photo, readings)
 
         def work(progress: Progress, should_stop: ShouldStop) -> _Planned:
+            # deferred: start-up time - the photo is seen and read before anything is planned
+            from core.paint.plan import plan_mixes
+            from core.paint.transition import sample_transitions
+
             edges = _edges(readings)
             transitions = known
             if transitions is None:
@@ -146,9 +156,6 @@ class Planner(QObject):
         if plan is not self._plan:
             self._plan = plan
             self.plan_changed.emit(plan)
-
-
-_Planned = tuple[MixPlan, tuple[Photo, tuple[float, ...], tuple[Transition | None, ...]]]
 
 
 def _edges(readings: tuple[BandReading, ...]) -> tuple[float, ...]:

@@ -30,7 +30,7 @@ numpy.asarray(Image.open(sys.argv[1]).convert("RGB"))
 """
 
 _PROGRAM = """
-import resource, sys, time
+import sys, time
 began = float(sys.argv[2])
 from app.main import open_early
 from pathlib import Path
@@ -64,7 +64,9 @@ page.table.installEventFilter(watch)
 window.opener.open_early(early, Path(sys.argv[1]), None)
 window.show()
 app.exec()
-peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024
+# Not ru_maxrss: that one remembers the size of the process that began this one.
+status = Path("/proc/self/status").read_text()
+peak = int(status.split("VmHWM:")[1].split()[0]) // 1024
 print("RESULT", seen["photo"], seen["bands"], peak)
 window.close()
 """

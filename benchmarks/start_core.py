@@ -54,8 +54,8 @@ lap("count for dragging")
 stats.read(proposal.bands)
 lap("fast reading")
 print("total", time.perf_counter() - start)
-import resource
-print("peak MB", resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024)
+# Not ru_maxrss: that one remembers the size of the process that began this one.
+print("peak MB", int(open("/proc/self/status").read().split("VmHWM:")[1].split()[0]) / 1024)
 """
 
 

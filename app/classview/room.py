@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QGuiApplication, QScreen
 from PySide6.QtWidgets import QWidget
 
-from app.classview.view import ClassView
 from app.language import language_in_use
 from app.pages.base import Workspace
 from app.reader import OpenedPhoto
 from app.settings import Settings
 from core.i18n import translate
+
+if TYPE_CHECKING:
+    from app.classview.view import ClassView
 
 
 class ClassRoom(QObject):
@@ -62,6 +66,8 @@ class ClassRoom(QObject):
 
     def _made(self) -> ClassView:
         if self.view is None:
+            from app.classview.view import ClassView  # deferred: start-up time
+
             # A window of its own, that goes when the main one does.
             self.view = ClassView()
             self._window.destroyed.connect(self.view.deleteLater)

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from importlib import import_module
+from typing import TYPE_CHECKING
 
-from app.pages.base import Page, Workspace
-from app.pages.mix import MixPage
-from app.pages.read import ReadPage
-from app.pages.sheets import SheetsPage
-from app.pages.worksheet import WorksheetPage
 from core.i18n import translate
+
+if TYPE_CHECKING:
+    from app.pages.base import Page, Workspace
 
 
 @dataclass(frozen=True)
@@ -32,9 +32,28 @@ class PageKind:
     make: Callable[[Workspace], Page]
 
 
+def later(module: str, name: str) -> Callable[[Workspace], Page]:
+    """A page's class by name: its module is imported when the page is first made.
+
+    Every page imports a part of the program that the start need not wait for.
+    """
+
+    def make(workspace: Workspace) -> Page:
+        page: Page = getattr(import_module(module), name)(workspace)
+        return page
+
+    return make
+
+
 PAGES: tuple[PageKind, ...] = (
-    PageKind("read", lambda: translate("pages", "Read"), ReadPage),
-    PageKind("mix", lambda: translate("pages", "Mix"), MixPage),
-    PageKind("sheets", lambda: translate("pages", "Sheets"), SheetsPage),
-    PageKind("worksheet", lambda: translate("pages", "Worksheet"), WorksheetPage),
+    PageKind("read", lambda: translate("pages", "Read"), later("app.pages.read", "ReadPage")),
+    PageKind("mix", lambda: translate("pages", "Mix"), later("app.pages.mix", "MixPage")),
+    PageKind(
+        "sheets", lambda: translate("pages", "Sheets"), later("app.pages.sheets", "SheetsPage")
+    ),
+    PageKind(
+        "worksheet",
+        lambda: translate("pages", "Worksheet"),
+        later("app.pages.worksheet", "WorksheetPage"),
+    ),
 )

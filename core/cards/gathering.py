@@ -4,26 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 import numpy as np
 from numpy.typing import NDArray
 
+import core.sheet
 from core.bands.careful import read_bands
 from core.bands.propose import propose
 from core.cards.data import CardData, Kind
 from core.errors import CardError
 from core.i18n import translate
-from core.paint.plan import plan_mixes
-from core.paint.planned import MixPlan
-from core.paint.transition import sample_transitions
 from core.photo import Photo, open_photo
 from core.pictures import Picture
 from core.progress import Progress, ShouldStop, step
 from core.reading import BandReading
-from core.sheet import check_sheet, compare_checks, make_reference
 from core.sheet.result import Change, SheetCheck
 from core.study import Study, with_bands
 from core.wording import Wording
+
+if TYPE_CHECKING:
+    from core.paint.planned import MixPlan
 
 Checks = tuple[SheetCheck | None, SheetCheck | None]
 
@@ -112,7 +113,7 @@ def gather(
         checks = _check(study, photo, sky, readings, pictures, should_stop)
         if checks[0] is not None and checks[1] is not None:
             intended = study.worksheet.pages[0].change_first
-            change = compare_checks(checks[0], checks[1], intended)
+            change = core.sheet.compare_checks(checks[0], checks[1], intended)
     step(1.0, progress, should_stop)
     return CardData(
         study,
@@ -176,6 +177,9 @@ def _plan(
     readings: tuple[BandReading, ...],
     should_stop: ShouldStop | None,
 ) -> MixPlan:
+    from core.paint.plan import plan_mixes  # deferred: start-up time
+    from core.paint.transition import sample_transitions
+
     edges = (*(reading.top for reading in readings), readings[-1].bottom)
     transitions = sample_transitions(photo.pixels, edges, photo.opaque)
     return plan_mixes(readings, study.box, study.mix, transitions, should_stop)
@@ -191,12 +195,14 @@ def _check(
 ) -> Checks:
     if study.bands is None:
         return None, None
-    reference = make_reference(photo, study.bands, readings, sky)
+    reference = core.sheet.make_reference(photo, study.bands, readings, sky)
     found: list[SheetCheck | None] = []
     for sheet in study.sheets:
         if sheet is None:
             found.append(None)
             continue
         picture = open_photo(_bytes_of(sheet.picture, pictures), name=sheet.picture.name)
-        found.append(check_sheet(picture, reference, sheet.options, should_stop=should_stop))
+        found.append(
+            core.sheet.check_sheet(picture, reference, sheet.options, should_stop=should_stop)
+        )
     return found[0], found[1]
