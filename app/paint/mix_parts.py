@@ -83,6 +83,15 @@ def name_places(width: float, view: NamedBarView) -> tuple[tuple[float, int], ..
 
 
 def _cell(width: float, view: NamedBarView) -> float:
-    total = sum(count for count, _, _ in view.bar.parts)
-    gaps = GAP * view.bar_px * (len(view.bar.parts) - 1)
-    return min(CELL_MOST * view.bar_px, (width - gaps) / max(total, 1))
+    """Width of one part: wide enough for the names where there is room."""
+    counts = [count for count, _, _ in view.bar.parts]
+    gaps = GAP * view.bar_px * (len(counts) - 1)
+    wanted = max(
+        (
+            (text_size(name, view.text_px, 500)[0] + 0.6 * view.text_px) / count
+            for count, name in zip(counts, view.names, strict=True)
+        ),
+        default=0.0,
+    )
+    full = (width - gaps) / max(sum(counts), 1)
+    return min(full, max(CELL_MOST * view.bar_px, wanted))
