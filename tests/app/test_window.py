@@ -258,12 +258,11 @@ def test_the_hook_shows_one_sentence_and_keeps_the_window(window, monkeypatch, c
     assert any("uncaught" in record.message for record in caplog.records)
 
 
-def test_help_says_the_keys(window, qtbot) -> None:
+def test_the_help_menu_opens_the_guide_and_the_box_about_it(window, qtbot) -> None:
     actions = actions_of(window.header.menu("help"))
-    actions["Keys..."].trigger()
-    dialog = QApplication.activeModalWidget()
-    assert dialog is not None
-    dialog.close()
+    actions["Keys"].trigger()
+    assert window.help.guide is not None
+    window.help.guide.close()
     actions["About Gradewash..."].trigger()
     QApplication.activeModalWidget().close()
 
