@@ -94,6 +94,8 @@ class Grip(QDoubleSpinBox):
             self._y = y
             with QSignalBlocker(self):
                 self.setValue(y * 100)
+            if self.hasFocus():
+                self.lineEdit().selectAll()  # the old selection covers a part of the new number
             self.update()
         if (horizon, chosen) != (self._horizon, self._chosen):
             self._horizon, self._chosen = horizon, chosen

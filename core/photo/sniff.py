@@ -108,7 +108,9 @@ def _why_not(head: bytes) -> str:
             "photo", "This is a drawing made of lines (SVG): export it as a PNG and open that."
         )
     if all(byte >= 32 or byte in b"\t\r\n\f" for byte in head[:512]):
-        return translate("photo", "This is not a picture file: it looks like text.")
+        return translate(
+            "photo", "This is not a picture file, it looks like text: choose a photo instead."
+        )
     return translate(
         "photo", "This is not a picture file that can be opened: save it as a JPEG or PNG first."
     )
