@@ -10,9 +10,12 @@ from shiboken6 import isValid
 from app.look import look
 from app.look.space import HEADER, MARGIN, WITHIN
 from app.pages.base import Menu
-from app.widgets.buttons import IconButton
+from app.widgets.buttons import EdgeButton, IconButton
 from app.widgets.tabs import PageTabs
 from core.i18n import translate
+
+_LEAST_MENUS = 90
+"""Room for one menu and the sign that opens the folded ones."""
 
 
 class Header(QWidget):
@@ -53,8 +56,11 @@ class Header(QWidget):
             self._row.addWidget(widget)
         self._row.addWidget(self._title, 1)
         self._row.addSpacing(12)
-        self._row.addWidget(_ActionButton(undo, "undo", self))
-        self._row.addWidget(_ActionButton(redo, "redo", self))
+        self._actions = (_ActionButton(undo, "undo", self), _ActionButton(redo, "redo", self))
+        for action in self._actions:
+            self._row.addWidget(action)
+        self._button: EdgeButton | None = None
+        self._button_text = ""
         self._fit()
 
     def menu(self, name: Menu) -> QMenu:
@@ -65,16 +71,20 @@ class Header(QWidget):
         """A tab right of the others."""
         with QSignalBlocker(self._tabs):
             self._tabs.addTab(text)
+        self._make_room()
 
     def show_page(self, index: int) -> None:
         """Mark a tab as the chosen one."""
         with QSignalBlocker(self._tabs):
             self._tabs.setCurrentIndex(index)
 
-    def add_button(self, button: QWidget) -> None:
-        """The page's one ink button, at the right end."""
+    def add_button(self, button: EdgeButton) -> None:
+        """The window's one ink button, at the right end."""
+        self._button, self._button_text = button, button.text()
+        button.setAccessibleName(button.text())
         self._row.addSpacing(WITHIN)
         self._row.addWidget(button)
+        self._make_room()
 
     def show_title(self, title: str, unsaved: bool) -> None:
         """Say what is open and whether something would be lost."""
@@ -90,12 +100,28 @@ class Header(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._make_room()
         self._elide()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
             self._fit()
+
+    def _make_room(self) -> None:
+        """With large text or long words the button keeps its icon alone, then the menus fold."""
+        if self._button is None:
+            return
+        margins = self._row.contentsMargins()
+        rest = margins.left() + margins.right() + 8 * WITHIN + 12
+        rest += sum(button.sizeHint().width() for button in self._actions)
+        rest += sum(self._tabs.tabSizeHint(i).width() for i in range(self._tabs.count()))
+        menus = self._bar.sizeHint().width()
+        self._button.setText(self._button_text)
+        if rest + menus + self._button.sizeHint().width() > self.width():
+            self._button.setText("")
+        room = self.width() - rest - self._button.sizeHint().width()
+        self._bar.setFixedWidth(min(menus, max(room, look().type.grow(_LEAST_MENUS))))
 
     def _elide(self) -> None:
         self._row.activate()
@@ -109,6 +135,7 @@ class Header(QWidget):
         self.setFixedHeight(grow(HEADER))
         self._rule.setFixedSize(1, grow(HEADER) - 24)
         self._rule.setStyleSheet(f"background: {look().theme.rule};")
+        self._make_room()
 
 
 class _ActionButton(IconButton):

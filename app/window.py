@@ -43,6 +43,7 @@ from app.tasks import cancel_all, wait_for_tasks
 from app.widgets.buttons import InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.notice import NoticeBar
+from app.widgets.page_scroll import PageScroll
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.study import with_title
@@ -100,6 +101,7 @@ class Window(QMainWindow):
         self.class_room = ClassRoom(self.workspace, self)
         self._may_close = False
         self._pages: dict[int, Page] = {}
+        self._scrolls: dict[int, PageScroll] = {}
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         install_hook(self.notices.problem)
 
@@ -132,9 +134,10 @@ class Window(QMainWindow):
         """Show a page; it is made when it is first shown."""
         if index not in self._pages:
             self._pages[index] = PAGES[index].make(self.workspace)
-            self._stack.addWidget(self._pages[index])
+            self._scrolls[index] = PageScroll(self._pages[index], self._stack)
+            self._stack.addWidget(self._scrolls[index])
         page = self._pages[index]
-        self._stack.setCurrentWidget(page)
+        self._stack.setCurrentWidget(self._scrolls[index])
         self.header.show_page(index)
         self._show_page_actions(page)
 
@@ -237,8 +240,8 @@ class Window(QMainWindow):
 
     def _paste(self) -> None:
         """The page shown has the first say; else it is a photo to open."""
-        page, mime = self._stack.currentWidget(), QGuiApplication.clipboard().mimeData()
-        if mime is not None and isinstance(page, Page) and page.take(mime):
+        scroll, mime = self._stack.currentWidget(), QGuiApplication.clipboard().mimeData()
+        if mime is not None and isinstance(scroll, PageScroll) and scroll.page.take(mime):
             return
         self.opener.paste()
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from PySide6.QtCore import QMimeData
+from PySide6.QtCore import QMimeData, QSize
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
@@ -61,6 +61,10 @@ class Page(QWidget):
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
         """Actions this page puts into a menu; they are only there while it is shown."""
         return ()
+
+    def least_size(self) -> QSize:
+        """What the page needs at the present text size; a smaller window scrolls it."""
+        return QSize(0, 0)
 
     def take(self, mime: QMimeData) -> bool:
         """Use what is pasted while this page is shown; False leaves it to the window."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QElapsedTimer, QPoint, Qt
+from PySide6.QtCore import QElapsedTimer, QPoint, QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
 
@@ -83,6 +83,9 @@ class MixPage(Page):
     def chosen(self) -> int:
         """Number of the band that is open, or whose meeting with the next is."""
         return self._row // 2
+
+    def least_size(self) -> QSize:
+        return QSize(look().type.grow(760), look().type.grow(440))
 
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
         return (self._wishes_action,) if menu == "edit" else ()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import lru_cache
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
 
@@ -93,6 +93,9 @@ class ReadPage(Page):
     def view_key(self) -> str:
         """How the photo is looked at."""
         return self._view_key
+
+    def least_size(self) -> QSize:
+        return QSize(look().type.grow(740), look().type.grow(470))
 
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
         return self._actions.in_menu(menu)

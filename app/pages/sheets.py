@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, QMimeData, Qt
+from PySide6.QtCore import QEvent, QMimeData, QSize, Qt
 from PySide6.QtGui import (
     QAction,
     QDragEnterEvent,
@@ -82,6 +82,9 @@ class SheetsPage(Page):
     def chosen(self) -> int | None:
         """The band whose rows are open."""
         return self._chosen
+
+    def least_size(self) -> QSize:
+        return QSize(look().type.grow(900), look().type.grow(500))
 
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
         return self._actions.get(menu, ())
