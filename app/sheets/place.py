@@ -83,6 +83,7 @@ class SheetPlace(QWidget):
         self._line.setVisible(bool(view.line))
         self._sentence.setVisible(bool(view.sentence))
         self._fill(view)
+        self._turn()
 
     def button(self, key: str) -> EdgeButton | None:
         """A button by its key."""
@@ -103,6 +104,12 @@ class SheetPlace(QWidget):
         side_by_side = needed <= self.width() - 2 * INSIDE + WITHIN
         ways = QBoxLayout.Direction
         self._buttons.setDirection(ways.LeftToRight if side_by_side else ways.TopToBottom)
+        # Where large text leaves no room for the sentence, it stands in the tip.
+        sentence = self._view.sentence if self._view is not None else ""
+        self._sentence.setVisible(bool(sentence))
+        if sentence and self.layout().heightForWidth(self.width()) > self.height():
+            self._sentence.hide()
+        self.setToolTip("" if self._sentence.isVisibleTo(self) else sentence)
 
     def _fill(self, view: PlaceView) -> None:
         while self._buttons.count():
