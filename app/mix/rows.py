@@ -15,7 +15,7 @@ from app.look.type import FIRST
 from app.mix.detail import BandDetail, DetailView, MeetingDetail, RowDetail
 from app.mix.head import BandHead, MeetingHead, RowHead
 from app.mix.views import BandView, MeetingView
-from app.paint.ink import BLACK, draw_text
+from app.paint.ink import BLACK, draw_text, text_size
 from app.paint.marks import BadgeView, paint_badge
 from app.paint.mix_strip import StripView, StripZone, paint_strip
 from core.i18n import translate
@@ -310,7 +310,8 @@ class _Inside(QWidget):
             self.zones[-1].bottom,
         )
         words = (translate("mix page", "photo"), translate("mix page", "paint"))
-        size = min(scale.px("control"), 0.26 * strip.width())
+        widest = max(text_size(word, 1.0, FIRST)[0] for word in words)
+        size = min(scale.px("control"), 0.47 * strip.width() / widest)
         for share, text in zip((0.25, 0.75), words, strict=True):
             spot = QPointF(strip.left() + share * strip.width(), self.strip_top / 2 + 4)
             draw_text(painter, spot, text, size, BLACK, FIRST)
