@@ -77,14 +77,14 @@ def paint_note(paint: Paint) -> str:
         pieces.append(translate("mix", "usually {code}").format(code=paint.colour_index[0]))
     pieces.append(
         {
-            "transparent": translate("mix", "clear"),
-            "half transparent": translate("mix", "half clear"),
-            "half opaque": translate("mix", "half covering"),
+            "transparent": translate("mix", "transparent"),
+            "half transparent": translate("mix", "half transparent"),
+            "half opaque": translate("mix", "half opaque"),
             "opaque": translate("mix", "covers"),
         }[paint.transparency]
     )
     if paint.granulation == "high":
-        pieces.append(translate("mix", "leaves grains"))
+        pieces.append(translate("mix", "granulates"))
     if paint.staining == "high":
         pieces.append(translate("mix", "stains"))
     return ", ".join(pieces)

@@ -184,7 +184,7 @@ def reason_text(box: Box, reason: Reason) -> str:
         "too dull": translate("mix", "too dull"),
         "too intense": translate("mix", "too intense"),
         "too weak": translate("mix", "too weak, even at full strength"),
-        "granulates": translate("mix", "{paints} leaves grains"),
+        "granulates": translate("mix", "{paints} granulates"),
         "covers": translate("mix", "{paints} covers rather than glows"),
         "stains": translate("mix", "{paints} stains strongly"),
     }[reason.code]
@@ -201,7 +201,7 @@ _TOUCHY = "one part too many"
 def alternative_text(box: Box, chosen: PlannedMix, alternative: Alternative) -> str:
     """Why to prefer or avoid another mix, in one sentence.
 
-    "Or 4 crimson : 1 cerulean blue: nearer to the photo, though cerulean blue leaves grains.",
+    "Or 4 crimson : 1 cerulean blue: nearer to the photo, though cerulean blue granulates.",
     "Ultramarine is too dark and too violet here.", "Prussian blue reaches it too, but one part
     too many and it is too strong."
     """

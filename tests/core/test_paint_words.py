@@ -129,7 +129,7 @@ def test_alternatives_say_why():
 
     fewer, grains = Reason("fewer paints"), Reason("granulates", ("cerulean_blue",))
     assert text(True, fewer).endswith(": fewer paints.")
-    assert text(True, fewer, grains).endswith(": fewer paints, though cerulean blue leaves grains.")
+    assert text(True, fewer, grains).endswith(": fewer paints, though cerulean blue granulates.")
     touchy = Reason("one part too many", ("cerulean_blue",))
     dark, violet = Reason("too dark"), Reason("too hue", (), "violet")
     assert text(False, dark, violet) == "Cerulean blue would be too dark and too violet here."
