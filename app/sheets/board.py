@@ -148,7 +148,8 @@ class SheetBoard(QWidget):
         for index, (title, place) in enumerate(zip(self.titles, self.places, strict=True)):
             area = shape.pictures[index + 1]
             column = self.column(index)
-            title.setGeometry(round(area.left()), 0, column.right() - round(area.left()), titles)
+            left = round(area.left())
+            title.setGeometry(left, 0, max(column.right() - left, title.least), titles)
             wide = QRectF(area)
             wide.setRight(max(area.right(), column.right()))
             place.setGeometry(wide.toAlignedRect())

@@ -109,6 +109,11 @@ class SheetTitle(QWidget):
         """The button that calls a check off."""
         return self._cancel
 
+    @property
+    def least(self) -> int:
+        """Width that name and menu need."""
+        return self.label.sizeHint().width() + self.more.sizeHint().width() + 3 * WITHIN
+
     def action(self, key: str) -> QAction:
         """An entry of the menu."""
         return self._actions[key]
@@ -139,7 +144,8 @@ class SheetTitle(QWidget):
         room = self.width() - self.label.sizeHint().width() - WITHIN
         for button in (self.more, self.corners, self.turn):
             needed = button.sizeHint().width() + WITHIN
-            fits = usable and room >= needed
+            # The menu holds everything, so its button always stays.
+            fits = usable and (room >= needed or button is self.more)
             button.setVisible(fits)
             if fits:
                 room -= needed
