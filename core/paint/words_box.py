@@ -80,7 +80,7 @@ def paint_note(paint: Paint) -> str:
             "transparent": translate("mix", "transparent"),
             "half transparent": translate("mix", "half transparent"),
             "half opaque": translate("mix", "half opaque"),
-            "opaque": translate("mix", "covers"),
+            "opaque": translate("mix", "opaque"),
         }[paint.transparency]
     )
     if paint.granulation == "high":
