@@ -8,7 +8,7 @@ from core.i18n import translate
 from core.paint.box import Box
 from core.paint.names import paint_name
 from core.paint.toners import TonerTried
-from core.paint.words_mix import listed
+from core.paint.words_mix import sentence_case
 
 TURNS_DEG = 4.0
 """CIELAB degrees from which one toner is said to turn the hue more than another."""
@@ -17,21 +17,29 @@ TURNS_DEG = 4.0
 def toners_text(box: Box, tried: Sequence[TonerTried]) -> str:
     """Which toner takes how much to halve the intensity, and which turns the hue most.
 
-    "To halve the intensity: sap green 1 part in 3 and 2 cerulean blue : 1 sap green 1 part in 4;
-    sap green turns the hue most." Empty when there is nothing to compare.
+    "Half the intensity takes 1 part in 3 of sap green, or 1 part in 4 of 2 cerulean blue : 1 sap
+    green. Sap green turns the hue most." Empty when there is nothing to compare.
     """
     if len(tried) < 2:
         return ""
-    halves = listed([_halves(box, item) for item in tried])
+    reached = [_halves(box, item) for item in tried if item.halves_at]
+    never = [toner_name(box, item) for item in tried if not item.halves_at]
+    texts = []
+    if reached:
+        takes = translate("mix", ", or ").join(reached)
+        texts.append(translate("mix", "Half the intensity takes {takes}.").format(takes=takes))
+    texts += [
+        translate("mix", "{toner} never halves it.").format(toner=sentence_case(name))
+        for name in never
+    ]
     drift = [item.hue_drift_deg for item in tried]
     most = max(range(len(tried)), key=drift.__getitem__)
     if drift[most] - min(drift) < TURNS_DEG:
-        return translate(
-            "mix", "To halve the intensity: {halves}; they turn the hue alike."
-        ).format(halves=halves)
-    return translate("mix", "To halve the intensity: {halves}; {paint} turns the hue most.").format(
-        halves=halves, paint=toner_name(box, tried[most])
-    )
+        texts.append(translate("mix", "They turn the hue alike."))
+    else:
+        name = sentence_case(toner_name(box, tried[most]))
+        texts.append(translate("mix", "{toner} turns the hue most.").format(toner=name))
+    return " ".join(texts)
 
 
 def toner_name(box: Box, tried: TonerTried) -> str:
@@ -42,9 +50,7 @@ def toner_name(box: Box, tried: TonerTried) -> str:
 
 
 def _halves(box: Box, tried: TonerTried) -> str:
-    name = toner_name(box, tried)
-    if not tried.halves_at:
-        return translate("mix", "{toner} never does").format(toner=name)
-    return translate("mix", "{toner} 1 part in {n}").format(
-        toner=name, n=max(2, round(1 / tried.halves_at))
+    share = max(2, round(1 / tried.halves_at)) if tried.halves_at else 0
+    return translate("mix", "1 part in {n} of {toner}").format(
+        toner=toner_name(box, tried), n=share
     )

@@ -111,7 +111,7 @@ def test_the_true_complement_beside_the_boxs_green():
     assert (("sap_green", 1),) in [item.parts for item in tried]
     assert any(len(item.parts) == 2 for item in tried)
     text = toners_text(THIRTEEN, tried)
-    assert text.startswith("To halve the intensity: ")
+    assert text.startswith("Half the intensity takes ")
     assert "sap green" in text
     assert toners_text(THIRTEEN, tried[:1]) == ""
 
