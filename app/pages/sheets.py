@@ -86,6 +86,11 @@ class SheetsPage(Page):
     def least_size(self) -> QSize:
         return QSize(look().type.grow(900), look().type.grow(500))
 
+    def minimumSizeHint(self) -> QSize:
+        """Three pictures and their words need this width at any text size; less scrolls."""
+        least = super().minimumSizeHint()
+        return QSize(max(least.width(), look().type.grow(860)), least.height())
+
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
         return self._actions.get(menu, ())
 
