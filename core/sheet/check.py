@@ -85,10 +85,11 @@ def check_sheet(
         sides=seen.light.sides_compared and not lie.mirrored,
     )
     step(0.8, progress, should_stop)
-    hard = edges_in_bands(W, bands, reference)
+    even_light = not any(notice.key == "shadow" for notice in seen.light.notices)
+    hard = edges_in_bands(W, bands, reference, even_light=even_light)
     step(0.9, progress, should_stop)
     blooms = blooms_in_bands(find_blooms(seen.lit.painted), bands)
-    pale = find_pale_corners(seen.lit.painted, reference.corner_shares)
+    pale = find_pale_corners(seen.lit.painted, reference.corner_shares) if even_light else ()
     line_checks = tuple(
         _line_check(letter, line) for letter, line in zip(bands.letters, lines, strict=False)
     )

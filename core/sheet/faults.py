@@ -13,8 +13,12 @@ _AT_LINE = 0.035  # of the height: an edge this near a line lies on it
 _SAME_PLACE = 0.04  # an edge of the reference this near is the sky's own
 
 
-def edges_in_bands(W: Floats, bands: Bands, reference: Reference) -> tuple[HardEdge, ...]:
+def edges_in_bands(
+    W: Floats, bands: Bands, reference: Reference, *, even_light: bool = True
+) -> tuple[HardEdge, ...]:
     """Hard edges of a sheet (h, w, 3, working colours) that its reference does not have.
+
+    Without `even_light` an edge inside a band may be a shadow's, so only those on lines count.
 
     Likely causes are common practice: across the whole width on a line, the first wash had
     dried before the next was laid; over a part of it, the brush was stiff or dry; inside a
@@ -26,6 +30,8 @@ def edges_in_bands(W: Floats, bands: Bands, reference: Reference) -> tuple[HardE
         if any(abs(edge.at - at) < _SAME_PLACE for at in own):
             continue
         letters, on_line = _letters(edge, bands)
+        if not on_line and not even_light:
+            continue
         if not on_line:
             cause = "wash ran out and dried"
         elif edge.full:

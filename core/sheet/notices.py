@@ -89,8 +89,8 @@ def judge_light(flat: Flat, lit: Lit, scan: bool) -> tuple[Light, bool]:
                 ),
             )
         )
-    corrected = not over
-    sides = corrected and not shadow
+    corrected = not over and not shadow
+    sides = corrected
     return Light(lit.residual, sides, white, (*notices, *_phone(scan))), corrected
 
 

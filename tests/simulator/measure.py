@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
-from simulator.scenes import Scene
 
 from core.bands.careful import read_bands
 from core.bands.lines import Bands
-from core.colour import delta_E_2000, linear_to_XYZ, srgb8_to_linear
-from core.colour import XYZ_to_Lab
+from core.colour import XYZ_to_Lab, delta_E_2000, linear_to_XYZ, srgb8_to_linear
 from core.photo import Photo
 from core.sheet import Reference, make_reference
 from core.sheet.result import SheetCheck
+from simulator.scenes import Scene
 
 FOUND = 0.02
 """A rectangle is found when its worst corner lies within this share of the side."""
@@ -60,7 +60,7 @@ def cell_colours(linear: NDArray[np.floating], lines: tuple[float, ...]) -> NDAr
     h, w = linear.shape[:2]
     edges = [0.0, *lines, 1.0]
     cells = []
-    for top, bottom in zip(edges, edges[1:], strict=False):
+    for top, bottom in itertools.pairwise(edges):
         trim = 0.15 * (bottom - top)
         rows = slice(round((top + trim) * h), round((bottom - trim) * h))
         for third in range(3):
@@ -111,10 +111,21 @@ class Tally:
         return self.found / self.there if self.there else 1.0
 
 
-def edge_tallies(scene: Scene, check: SheetCheck) -> tuple[Tally, Tally]:
-    """Hard edges across the full width, and those over a part of it."""
+def edge_tallies(
+    scene: Scene, check: SheetCheck, leave_out: tuple[float, float] | None = None
+) -> tuple[Tally, Tally]:
+    """Hard edges across the full width, and those over a part of it.
+
+    Transitions whose true width lies within `leave_out` count neither way.
+    """
     truth = [(y, max(0.0, a), min(1.0, b)) for y, a, b in scene.hard]
     said = [(edge.at, edge.start, edge.end, edge.full) for edge in check.hard_edges]
+    if leave_out is not None:
+        low, high = leave_out
+        lines = zip(scene.spec.lines, scene.spec.widths, strict=True)
+        doubtful = [y for y, width in lines if low <= width <= high]
+        truth = [t for t in truth if t[0] not in doubtful]
+        said = [e for e in said if not any(abs(e[0] - y) < SAME_HEIGHT for y in doubtful)]
 
     def same(one: tuple[float, float, float], at: float, start: float, end: float) -> bool:
         shared = min(one[2], end) - max(one[1], start)
@@ -133,9 +144,7 @@ def edge_tallies(scene: Scene, check: SheetCheck) -> tuple[Tally, Tally]:
         said=sum(not edge[3] for edge in said),
         right=sum(not edge[3] and any(same(t, *edge[:3]) for t in truth) for edge in said),
         there=sum(t[2] - t[1] < FULL for t in truth),
-        found=sum(
-            t[2] - t[1] < FULL and any(same(t, *edge[:3]) for edge in said) for t in truth
-        ),
+        found=sum(t[2] - t[1] < FULL and any(same(t, *edge[:3]) for edge in said) for t in truth),
     )
     return full, part
 
