@@ -23,9 +23,8 @@ os.environ.setdefault("OMP_NUM_THREADS", "1")
 import numpy as np
 from PIL import Image
 
-ROOT = Path(__file__).parents[1]
-sys.path.insert(0, str(ROOT / "tests"))
-sys.path.insert(0, str(ROOT))
+sys.path.insert(0, str(Path(__file__).parents[1] / "tests"))
+sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from simulator import REPORT_SEED, cases, measure, scene
 
