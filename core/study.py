@@ -128,7 +128,8 @@ def split_band(study: Study, index: int) -> Study:
     UsageError
         The band is too thin, or every letter is taken.
     """
-    return with_bands(study, lines.split_band(_bands(study), index))
+    after = with_bands(study, lines.split_band(_bands(study), index))
+    return _with_wishes_moved(study, after, index)
 
 
 def add_line(study: Study, y: float) -> Study:
@@ -139,12 +140,34 @@ def add_line(study: Study, y: float) -> Study:
     UsageError
         `y` is not in the sky, the band there is too thin, or every letter is taken.
     """
-    return with_bands(study, lines.add_line(_bands(study), y))
+    before = _bands(study)
+    after = with_bands(study, lines.add_line(before, y))
+    return _with_wishes_moved(study, after, before.band_at(y) or 0)
 
 
 def remove_line(study: Study, index: int) -> Study:
     """Without line `index`: the bands above and below it become one."""
-    return with_bands(study, lines.remove_line(_bands(study), index))
+    after = with_bands(study, lines.remove_line(_bands(study), index))
+    return _with_wishes_moved(study, after, index)
+
+
+def _with_wishes_moved(before: Study, after: Study, index: int) -> Study:
+    """What was asked for the bands below band `index` goes with them to their new letters.
+
+    Of two bands that become one, the upper one's wishes stay.
+    """
+    old, new = _bands(before).letters, _bands(after).letters
+    grown = len(new) - len(old)
+    moved = []
+    for letter, choice in before.mix.choices:
+        place = old.index(letter) if letter in old else len(old)
+        if place > index:
+            if place == index + 1 and grown < 0:
+                continue  # it became part of the band above
+            place += grown
+        if place < len(new):
+            moved.append((new[place], choice))
+    return replace(after, mix=replace(after.mix, choices=tuple(moved)))
 
 
 def _bands(study: Study) -> Bands:

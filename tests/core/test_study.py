@@ -7,6 +7,7 @@ import pytest
 from core import study as edits
 from core.bands.lines import Bands
 from core.errors import UsageError
+from core.paint.options import BandChoice, MixOptions
 from core.pictures import Picture
 from core.study import Study, study_of
 
@@ -53,3 +54,23 @@ def test_edits_that_do_not_fit_say_so() -> None:
         edits.split_band(edits.with_bands(STUDY, Bands(0.015)), 0)
     with pytest.raises(ValueError, match="no bands"):
         edits.move_line(Study(), 0, 0.5)
+
+
+def test_what_was_asked_of_a_band_goes_with_it_when_lines_come_and_go() -> None:
+    wish = {letter: BandChoice(pinned=(letter,)) for letter in "ABCD"}
+    mix = MixOptions()
+    for letter, choice in wish.items():
+        mix = mix.with_choice(letter, choice)
+    study = Study(bands=Bands(0.8, (0.2, 0.4, 0.6)), mix=mix)
+
+    split = edits.split_band(study, 1)
+    assert [split.mix.choice(letter) for letter in "ABDE"] == list(wish.values())
+    assert split.mix.choice("C") == BandChoice()
+    assert edits.add_line(study, 0.3).mix == split.mix
+    # The new half goes again: everything is as before.
+    assert edits.remove_line(split, 1).mix == mix
+    # Of two bands that become one, the upper one's wishes stay.
+    merged = edits.remove_line(study, 0)
+    assert [merged.mix.choice(letter) for letter in "ABC"] == [wish[k] for k in "ACD"]
+    assert merged.mix.choice("D") == BandChoice()
+    assert edits.move_line(study, 1, 0.45).mix == mix
