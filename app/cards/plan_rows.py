@@ -187,7 +187,7 @@ def row_lines(row: RowView, density: Density, width: float) -> tuple[RowLine, ..
         return tuple(lines)
     lines += [RowLine(line, density.body) for line in broken([Run(row.mix)], density.body, width)]
     if density.bar and row.parts:
-        bar_width = _bar_width(row.parts)
+        bar_width = _bar_width(row.parts, width)
         lines.append(_beside_bar(row.nearness, width - bar_width - 4 * MM))
         if not lines[-1].right and row.nearness:
             lines += [RowLine(x, NOTE, grey=True) for x in broken([Run(row.nearness)], NOTE, width)]
@@ -219,8 +219,9 @@ def _beside_bar(nearness: str, room: float) -> RowLine:
     return RowLine((), NOTE, right=nearness if fits else "", bar=True)
 
 
-def _bar_width(parts: Sequence[tuple[int, str, str]]) -> float:
-    return (PART * sum(count for count, _, _ in parts) + GAP * (len(parts) - 1)) * BAR
+def _bar_width(parts: Sequence[tuple[int, str, str]], most: float) -> float:
+    cells = PART * sum(count for count, _, _ in parts) + GAP * (len(parts) - 1)
+    return min(cells * BAR, most)
 
 
 def least_height(row: RowView, density: Density, width: float) -> float:
@@ -267,7 +268,9 @@ def _put_text(
     y = top + (height - sum(line.height for line in lines)) / 2
     for line in lines:
         if line.bar:
-            bar = QRectF(place.text, y + 0.5 * (line.height - BAR), _bar_width(row.parts), BAR)
+            bar = QRectF(
+                place.text, y + 0.5 * (line.height - BAR), _bar_width(row.parts, width), BAR
+            )
             if row.chips is None:
                 counts = tuple(count for count, _, _ in row.parts)
                 page.put(bar, paint_pattern_bar, PatternBarView(counts))

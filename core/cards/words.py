@@ -186,8 +186,10 @@ def order_lines(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[s
     """The order of work in six steps or seven: laying and rinsing is one of them."""
     lines: list[str] = []
     laid: list[str] = []
+    bands = 0
     for step in order.steps:
         if step.stage == "lay":
+            bands += len(step.letters)
             if step.thinning and len(step.letters) > 1:
                 text = translate(
                     "cards", "Lay {first}, the strongest, then {rest} with more and more water"
@@ -209,8 +211,8 @@ def order_lines(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[s
             lines[-1] = f"{lines[-1]} {work_step_text(step, sheet, units=units)}"
         elif step.stage != "rinse":
             if step.stage in ("leave", "stop") and laid:
-                lines.append(_laying(laid))
-                laid = []
+                lines.append(_laying(laid, bands))
+                laid, bands = [], 0
             lines.append(work_step_text(step, sheet, units=units))
             if step.stage == "wet" and order.turn_sheet:
                 lines.append(
@@ -225,12 +227,10 @@ def order_lines(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[s
     return tuple(lines)
 
 
-def _laying(laid: list[str]) -> str:
-    return (
-        translate("cards", "{laying}; each runs into the next.").format(laying="; ".join(laid))
-        if sum(map(len, laid)) > 8
-        else f"{laid[0]}."
-    )
+def _laying(laid: list[str], bands: int) -> str:
+    if bands < 2:
+        return f"{laid[0]}."
+    return translate("cards", "{laying}; each runs into the next.").format(laying="; ".join(laid))
 
 
 def caution_lines(box: Box, cautions: tuple[Caution, ...]) -> tuple[str, ...]:
