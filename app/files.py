@@ -140,7 +140,9 @@ class StudyFiles(QObject):
         self.leaving(lambda: self._put(None, Study(), Place(), None))
 
     def open(self, work: Work, path: Path | None = None, title: str | None = None) -> None:
-        """Open a photo or a study.
+        """Open a photo or a study; what is open may be saved first, once that has succeeded.
+
+        A photo for a study that has none yet becomes part of it.
 
         Parameters
         ----------
@@ -155,19 +157,26 @@ class StudyFiles(QObject):
         def done(found: Arrived) -> None:
             if path is not None:
                 self._recent.add(path)
-            if found.file.study is None:
-                self._begin_photo(found, title)
-            elif path is not None:
-                self._begin_study(found, path)
+            if found.file.study is not None and path is not None:
+                self.leaving(partial(self._begin_study, found, path))
+            elif self._document.study.photo is None:
+                self._begin_photo(found, title, self._document.study)
+            else:
+                self.leaving(partial(self._begin_photo, found, title, Study()))
 
-        self.leaving(lambda: self._reader.open(work, done))
+        self._reader.open(work, done)
 
-    def _begin_photo(self, found: Arrived, title: str | None) -> None:
+    def _begin_photo(self, found: Arrived, title: str | None, base: Study) -> None:
+        """Put the photo up; `base` is what the study holds beside it."""
         assert found.opened is not None
-        study = study_of(Picture(found.opened.photo.name))
-        if title is not None:
-            study = replace(study, title=title)
-        self._put(found.opened, study, Place(), None, data=found.file.data)
+        fresh = study_of(Picture(found.opened.photo.name))
+        named = base.title or title or fresh.title
+        study = replace(base, photo=fresh.photo, title=named, bands=None)
+        if base == Study():
+            self._put(found.opened, study, Place(), None, data=found.file.data)
+        else:
+            place, lock = self._whereabouts.place, self._whereabouts.lock
+            self._put(found.opened, study, place, lock, saved=False, data=found.file.data)
         if found.file.data is None:
             self._notices.note(
                 translate(
@@ -245,6 +254,9 @@ class StudyFiles(QObject):
             return arrived(open_contents(recovered.contents, progress, should_stop))
 
         def done(found: Arrived) -> None:
+            self.leaving(partial(put, found))
+
+        def put(found: Arrived) -> None:
             place, lock = Place(), None
             if recovered.path is not None:
                 free, lock = self._whereabouts.try_lock(recovered.path)
@@ -253,4 +265,4 @@ class StudyFiles(QObject):
             self._put_study(found, place, lock, saved=False)
             self.autosave.take_over(recovered)
 
-        self.leaving(lambda: self._reader.open(work, done))
+        self._reader.open(work, done)

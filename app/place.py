@@ -57,6 +57,11 @@ class Whereabouts(QObject):
         """Where the study lies now."""
         return self._place
 
+    @property
+    def lock(self) -> OpenLock | None:
+        """What is held for it."""
+        return self._lock
+
     def try_lock(self, path: Path) -> tuple[bool, OpenLock | None]:
         """Whether the study at `path` may be open for changes here, and the lock for it."""
         if self._lock is not None and self._place.path and same_file(path, self._place.path):

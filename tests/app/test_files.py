@@ -427,3 +427,27 @@ def test_what_a_killed_save_left_is_gone_after_the_next_start(
     again.files.look_for_unsaved()
     qtbot.waitUntil(lambda: os.listdir(chosen.parent) == [chosen.name])
     assert chosen.stat().st_size > 1000
+
+
+def test_a_photo_joins_a_study_that_has_none(window, chosen, qtbot, tmp_path) -> None:
+    study = replace(window.document.study, title="My lesson", box=GENERIC_BOXES["primary"])
+    window.document.change("fill", study)
+    save_and_wait(window, qtbot)
+    open_and_wait(window, draw_sky(tmp_path / "sky.png"), qtbot)
+    joined = window.document.study
+    assert (joined.title, joined.box) == (study.title, study.box)
+    assert joined.photo.name == "sky.png"
+    assert len(joined.bands.lines) == 3
+    assert window.document.unsaved
+    save_and_wait(window, qtbot)
+    assert study_from_bytes(chosen.read_bytes()).study == joined
+
+
+def test_a_file_that_cannot_be_opened_asks_nothing(saved_window, qtbot, tmp_path) -> None:
+    saved_window.document.change("split", split_band(saved_window.document.study, 0))
+    broken = tmp_path / "broken.jpg"
+    broken.write_bytes(b"no picture")
+    saved_window.opener.open_path(broken)
+    qtbot.waitUntil(lambda: "picture" in saved_window.notice_desk.text)
+    assert QApplication.activeModalWidget() is None
+    assert saved_window.document.unsaved
