@@ -21,6 +21,7 @@ from app.paint.card_marks import BoxView, StrokeView, paint_box, paint_caution
 from app.paint.card_text import LEADING, Run, broken, line_height
 from app.paint.ink import BLACK
 from core.cards import words
+from core.paint.cautions import Caution
 from core.paint.planned import MixPlan
 from core.units import Units
 
@@ -54,11 +55,18 @@ def work_of(plan: MixPlan, units: Units, width: float, size: float, gap: float) 
     """What the plan says of the work."""
     return Work(
         words.order_lines(plan.order, plan.sheet, units),
-        words.caution_lines(plan.box, plan.cautions),
+        words.caution_lines(plan.box, _cautions(plan)),
         width,
         size,
         gap,
     )
+
+
+def _cautions(plan: MixPlan) -> tuple[Caution, ...]:
+    """Those for the paints on this card: the plan's speak of other mixes too."""
+    chosen = [band.classroom.mix for band in plan.bands if band.classroom is not None]
+    used = {key for mix in chosen for key in mix.keys}
+    return tuple(caution for caution in plan.cautions if caution.paint in used)
 
 
 def work_height(work: Work) -> float:
