@@ -47,7 +47,7 @@ def use_language(code: str) -> None:
     _install(str(FOLDER / f"gradewash_{code}.qm"))
     qt_folder = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
     _install(f"{qt_folder}/qtbase_{code}.qm")
-    set_catalogue(lambda context, text, n: QCoreApplication.translate(context, text, None, n))
+    set_catalogue(QCoreApplication.translate)
 
 
 def language_in_use() -> str:

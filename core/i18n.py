@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-Catalogue = Callable[[str, str, int], str]
-"""(context, text, n) -> text; n is -1 where no number decides the form."""
+Catalogue = Callable[[str, str], str]
+"""(context, text) -> text."""
 
 _catalogue: Catalogue | None = None
 
@@ -21,7 +21,7 @@ def set_catalogue(catalogue: Catalogue | None) -> None:
     _catalogue = catalogue
 
 
-def translate(context: str, text: str, n: int = -1) -> str:
+def translate(context: str, text: str) -> str:
     """The text in the user's language.
 
     Parameters
@@ -29,11 +29,9 @@ def translate(context: str, text: str, n: int = -1) -> str:
     context : str
         Where the text stands ("words", "read page"): tells equal texts apart.
     text : str
-        A literal English text; values go in afterwards with `str.format`.
-    n : int
-        The number that decides between singular and plural, where there is one.
-        English plural forms are chosen by the caller.
+        A literal English text; values go in afterwards with `str.format`. Singular and plural
+        are two texts, and the caller chooses.
     """
     if _catalogue is None:
         return text
-    return _catalogue(context, text, n)
+    return _catalogue(context, text)

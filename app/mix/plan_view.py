@@ -69,8 +69,8 @@ def painted_text(plan: MixPlan, units: Units = "cm") -> str:
 def loads_text(count: int) -> str:
     """ "1 brush load", "3 brush loads"."""
     if count == 1:
-        return translate("mix page", "{n} brush load", count).format(n=count)
-    return translate("mix page", "{n} brush loads", count).format(n=count)
+        return translate("mix page", "{n} brush load").format(n=count)
+    return translate("mix page", "{n} brush loads").format(n=count)
 
 
 def laying_order(plan: MixPlan) -> tuple[str, ...]:
@@ -100,8 +100,8 @@ def _line(plan: MixPlan, mixes: int, loads: int, units: Units) -> str:
 
 def _mixes_text(count: int) -> str:
     if count == 1:
-        return translate("mix page", "{n} mix", count).format(n=count)
-    return translate("mix page", "{n} mixes", count).format(n=count)
+        return translate("mix page", "{n} mix").format(n=count)
+    return translate("mix page", "{n} mixes").format(n=count)
 
 
 def _notes(plan: MixPlan) -> tuple[str, ...]:

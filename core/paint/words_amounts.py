@@ -31,7 +31,7 @@ def amount_text(ml: float, loads: int) -> str:
     if loads == 1:
         text = translate("mix", "Mix {ml:g} mL: one load of a large brush covers the band.")
     else:
-        text = translate("mix", "Mix {ml:g} mL: {n} loads of a large brush cover the band.", loads)
+        text = translate("mix", "Mix {ml:g} mL: {n} loads of a large brush cover the band.")
     return text.format(ml=ml, n=loads)
 
 

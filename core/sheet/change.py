@@ -108,7 +108,7 @@ def _edge_count(n: int) -> str:
         return translate("sheet", "no hard edges")
     if n == 1:
         return translate("sheet", "1 hard edge")
-    return translate("sheet", "{n} hard edges", n).format(n=n)
+    return translate("sheet", "{n} hard edges").format(n=n)
 
 
 def _bloom_row(first: SheetCheck, second: SheetCheck) -> ChangeRow:
@@ -124,7 +124,7 @@ def _bloom_count(n: int) -> str:
         return translate("sheet", "no blooms")
     if n == 1:
         return translate("sheet", "1 bloom")
-    return translate("sheet", "{n} blooms", n).format(n=n)
+    return translate("sheet", "{n} blooms").format(n=n)
 
 
 def _together(rows: tuple[ChangeRow, ...], about: ChangeFirst) -> Outcome | None:

@@ -189,9 +189,11 @@ def joined(parts: list[str]) -> str:
     """ "A", "A and B", "A, B and C"."""
     if len(parts) <= 1:
         return "".join(parts)
-    return translate("sheet", "{first} and {last}").format(
-        first=translate("sheet", ", ").join(parts[:-1]), last=parts[-1]
-    )
+    first = translate("sheet", ", ").join(parts[:-1])
+    if parts[-1] == quality_word("intensity"):
+        # Before this word some languages have another "and".
+        return translate("sheet", "{first} and intensity").format(first=first)
+    return translate("sheet", "{first} and {last}").format(first=first, last=parts[-1])
 
 
 def corner_word(corner: str) -> str:

