@@ -6,6 +6,9 @@ widgets that paint themselves read `look()` whenever they measure or paint, so t
 
 from __future__ import annotations
 
+import gc
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 
 from PySide6.QtGui import QColor, QPalette
@@ -76,6 +79,20 @@ def apply_look(app: QApplication, new: Look) -> None:
     _current = new
     if app.style().objectName() != "fusion" and not app.styleSheet():
         app.setStyle(QStyleFactory.create("Fusion"))
-    app.setPalette(_palette(new.theme))
-    app.setFont(new.type.font("control"))
-    app.setStyleSheet(stylesheet(new.theme, new.type))
+    with _no_collecting():
+        app.setPalette(_palette(new.theme))
+        app.setFont(new.type.font("control"))
+        app.setStyleSheet(stylesheet(new.theme, new.type))
+
+
+@contextmanager
+def _no_collecting() -> Iterator[None]:
+    """Qt walks over a list of all widgets and our event handlers run meanwhile: a widget that
+    Python's collector took away there would be visited when it is gone, which ends the program."""
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import ClassVar
+
 import pytest
 
 from app.look.theme import DARK, LIGHT, WALL, WALL_INK, Theme, theme_for
@@ -82,3 +84,37 @@ def test_theme_for(qapp: object) -> None:
     assert theme_for("system") in (LIGHT, DARK)
     with pytest.raises(ValueError, match="pink"):
         theme_for("pink")  # type: ignore[arg-type]
+
+
+def test_no_widget_is_collected_while_the_look_changes(qtbot):
+    """Qt visits every widget it knows; one that went away meanwhile would end the program."""
+    import gc
+
+    from PySide6.QtWidgets import QApplication, QWidget
+
+    from app.look import Look, TypeScale, apply_look
+
+    class Heavy(QWidget):
+        """Makes so much garbage when the style changes that the collector would run."""
+
+        collecting: ClassVar[list[bool]] = []
+
+        def changeEvent(self, event):
+            self.collecting.append(gc.isenabled())
+            for _ in range(3000):
+                circle: list[object] = []
+                circle.append(circle)
+            super().changeEvent(event)
+
+    for _ in range(20):
+        lost = QWidget()
+        lost.cycle = lost  # only the collector frees it
+    heavy = Heavy()
+    qtbot.addWidget(heavy)
+    heavy.show()
+    Heavy.collecting.clear()
+    apply_look(QApplication.instance(), Look(type=TypeScale(1.25)))
+    assert Heavy.collecting
+    assert not any(Heavy.collecting)
+    assert gc.isenabled()
+    apply_look(QApplication.instance(), Look())
