@@ -13,7 +13,7 @@ from core.sheet.step import Step
 MOST = 5
 """Findings in all."""
 
-BLOCKING = ("corners not found", "turn", "other sky")
+BLOCKING = ("corners not found", "turn")
 """Notices that make everything measured meaningless until they are seen to."""
 
 _FEW_STEPS = 2
@@ -28,7 +28,11 @@ def findings_of(said: Said) -> tuple[Finding, ...]:
     for notice in said.notices:
         if notice.key in BLOCKING:
             return (Finding("note", "sky", (), notice.text),)
+    strange = [notice for notice in said.notices if notice.key == "other sky"]
     steps = [step.finding for step in _chosen([*colour_steps(said), *paint_steps(said)])]
+    if strange:
+        # Bands of two skies are hardly worth comparing: the question first, then the widest gaps.
+        return (Finding("note", "sky", (), strange[0].text), *steps[:_FEW_STEPS])
     praise = praise_of(said, second=len(steps) <= _FEW_STEPS)
     if not steps and not praise:
         text = translate("sheet", "Nothing on this sheet can be told for certain.")

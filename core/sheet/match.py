@@ -32,6 +32,7 @@ _PRIOR_FIT = 400.0
 _WIDTH_FIT = 3.0
 _ORDER_SHARE = 0.1  # weight of the search's cost beside the fit's
 _SLIDE = 0.015
+_ON_IT = 0.006
 _PRESSED = 0.3  # share of its height in the reference
 _RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
 
@@ -113,9 +114,11 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
     answer = []
     for k, line in enumerate(lines):
         contrast = min(_step_between(own, k), _step_between(its, k))
-        # The line was put there by somebody: where the fit slides off it, the fit is in doubt.
-        fitted = float(np.clip(own.at[k], line - _SLIDE, line + _SLIDE))
-        at = float(np.clip(line + its.at[k] - fitted, 0.005, 0.995))
+        # A line that lies in its transition is where it should be. One put a little beside it is
+        # compared with the transition's middle; where the fit slides far off, the fit is in doubt.
+        beside = float(own.at[k]) - line
+        beside = float(np.sign(beside)) * min(max(abs(beside) - _ON_IT, 0.0), _SLIDE)
+        at = float(np.clip(its.at[k] - beside, 0.005, 0.995))
         # Another reading of the sheet that is nearly as good and puts the line elsewhere.
         doubt = any(
             other.cost < its.cost + _RIVAL * (1 + its.cost) and abs(other.at[k] - its.at[k]) > 0.02

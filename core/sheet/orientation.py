@@ -12,7 +12,7 @@ from core.sheet.space import Floats
 
 _BETTER = 0.6  # another way up must cost at most this share of the present one
 _LEAST_GAIN = 6.0  # and this many squared working units a sample less
-OTHER_SKY = 17.0
+OTHER_SKY = 12.0
 """Working units between the bands' colours beyond which it is hardly the same sky."""
 _MIRRORED_SIDES = 6.0  # working units between left and right for a mirror to show
 
