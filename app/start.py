@@ -38,4 +38,5 @@ def run_window(found: Future[FromFile], path: Path | None, sample: str | None) -
     if sample is not None:
         window.greet()
     window.files.look_for_unsaved()
+    window.warm_up()
     return app.exec()

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator
+from functools import partial
+from importlib import import_module
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QMimeData
@@ -40,6 +43,7 @@ from app.recent import Recent
 from app.settings import Preferences, config_folder, data_folder, read_json, write_json
 from app.speech import Speech
 from app.tasks import cancel_all, wait_for_tasks
+from app.warmup import Warmup
 from app.widgets.buttons import InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.notice import NoticeBar
@@ -100,6 +104,7 @@ class Window(QMainWindow):
         )
         self.class_room = ClassRoom(self.workspace, self)
         self._may_close = False
+        self._warmup: Warmup | None = None
         self._pages: dict[int, Page] = {}
         self._scrolls: dict[int, PageScroll] = {}
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
@@ -132,10 +137,7 @@ class Window(QMainWindow):
 
     def show_page(self, index: int) -> None:
         """Show a page; it is made when it is first shown."""
-        if index not in self._pages:
-            self._pages[index] = PAGES[index].make(self.workspace)
-            self._scrolls[index] = PageScroll(self._pages[index], self._stack)
-            self._stack.addWidget(self._scrolls[index])
+        self._make_page(index)
         page = self._pages[index]
         self._stack.setCurrentWidget(self._scrolls[index])
         self.header.show_page(index)
@@ -147,6 +149,23 @@ class Window(QMainWindow):
         if index not in self._pages:
             self.show_page(index)
         return self._pages[index]
+
+    def warm_up(self) -> None:
+        """Make the other pages ready while nobody waits for anything."""
+        self._warmup = Warmup(self._steps_ahead(), lambda: wait_for_tasks(0), self)
+        self._warmup.begin()
+
+    def _steps_ahead(self) -> Iterator[Callable[[], object]]:
+        for index, kind in enumerate(PAGES):
+            if index not in self._pages:
+                yield partial(import_module, kind.module)
+                yield partial(self._make_page, index)
+
+    def _make_page(self, index: int) -> None:
+        if index not in self._pages:
+            self._pages[index] = PAGES[index].make(self.workspace)
+            self._scrolls[index] = PageScroll(self._pages[index], self._stack)
+            self._stack.addWidget(self._scrolls[index])
 
     def greet(self) -> None:
         """Show a newcomer, on the sample sky, where to begin."""
@@ -267,6 +286,8 @@ class Window(QMainWindow):
             return
         geometry = bytes(self.saveGeometry().toHex().data()).decode("ascii")
         write_json({"geometry": geometry}, self._folder / "window.json")
+        if self._warmup is not None:
+            self._warmup.stop()
         cancel_all()
         wait_for_tasks()
         self.files.finish()

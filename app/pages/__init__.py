@@ -23,12 +23,15 @@ class PageKind:
         Names the page in code and in tests.
     title : callable
         Gives the word on its tab, in the language in use.
+    module : str
+        Where the page's class is, so that it can be imported ahead.
     make : callable
         Makes the page; called when it is first shown.
     """
 
     key: str
     title: Callable[[], str]
+    module: str
     make: Callable[[Workspace], Page]
 
 
@@ -45,15 +48,14 @@ def later(module: str, name: str) -> Callable[[Workspace], Page]:
     return make
 
 
+def _page(key: str, title: Callable[[], str], name: str) -> PageKind:
+    module = f"app.pages.{key}"
+    return PageKind(key, title, module, later(module, name))
+
+
 PAGES: tuple[PageKind, ...] = (
-    PageKind("read", lambda: translate("pages", "Read"), later("app.pages.read", "ReadPage")),
-    PageKind("mix", lambda: translate("pages", "Mix"), later("app.pages.mix", "MixPage")),
-    PageKind(
-        "sheets", lambda: translate("pages", "Sheets"), later("app.pages.sheets", "SheetsPage")
-    ),
-    PageKind(
-        "worksheet",
-        lambda: translate("pages", "Worksheet"),
-        later("app.pages.worksheet", "WorksheetPage"),
-    ),
+    _page("read", lambda: translate("pages", "Read"), "ReadPage"),
+    _page("mix", lambda: translate("pages", "Mix"), "MixPage"),
+    _page("sheets", lambda: translate("pages", "Sheets"), "SheetsPage"),
+    _page("worksheet", lambda: translate("pages", "Worksheet"), "WorksheetPage"),
 )
