@@ -1,0 +1,50 @@
+"""Plain sheets drawn flat, for the kinds of picture a check must not be fooled by."""
+
+from __future__ import annotations
+
+import io
+
+import numpy as np
+from numpy.typing import NDArray
+from PIL import Image
+from simulator.camera import encode
+from simulator.measure import reference_from
+
+from core.photo import Photo, open_photo
+from core.sheet import Reference
+
+PAINT = ((0.2222, 0.4045, 0.7209), (0.8889, 0.7416, 0.2558), (0.5, 0.2247, 0.1512))
+"""Three bands over paper white, linear: blue, yellow, red."""
+PAPER = (0.81, 0.80, 0.775)
+BOX = (190, 70, 430, 410)
+"""The painted rectangle of `sheet_picture`: left, top, right, bottom."""
+
+Floats = NDArray[np.float64]
+
+
+def sheet_picture(bands: tuple[tuple[float, float, float], ...] = PAINT) -> Floats:
+    """A sheet upright on a dark table, (480, 640, 3), linear light."""
+    picture = np.full((480, 640, 3), 0.04)
+    picture[40:440, 160:460] = PAPER
+    left, top, right, bottom = BOX
+    edges = np.linspace(top, bottom, len(bands) + 1).astype(int)
+    for colour, a, b in zip(bands, edges[:-1], edges[1:], strict=True):
+        picture[a:b, left:right] = np.asarray(PAPER) * colour
+    rng = np.random.default_rng(4)
+    return picture * (1 + 0.004 * rng.standard_normal(picture.shape))
+
+
+def photo_from(linear: Floats, name: str = "sheet.jpg") -> Photo:
+    """A JPEG of a picture in linear light, opened."""
+    pixels = (np.clip(encode(linear), 0, 1) * 255 + 0.5).astype(np.uint8)
+    buffer = io.BytesIO()
+    Image.fromarray(pixels).save(buffer, "JPEG", quality=92)
+    return open_photo(buffer.getvalue(), name=name)
+
+
+def plain_reference(bands: tuple[tuple[float, float, float], ...] = PAINT) -> Reference:
+    """A sky of the same bands, each a third of the height."""
+    linear = np.repeat(np.asarray(bands), 100, axis=0)[:, None] * np.ones((1, 240, 1))
+    pixels = (encode(linear) * 255 + 0.5).astype(np.uint8)
+    lines = tuple((k + 1) / len(bands) for k in range(len(bands) - 1))
+    return reference_from(pixels, lines)
