@@ -13,6 +13,10 @@ FOLDER = Path(__file__).parent / "translations"
 LANGUAGES = {"en": "English", "es": "Español"}
 """By code, each named in its own language."""
 
+_LOCALES = {"en": "en", "es": "es_MX"}
+"""For dates and numbers. Our sentences write 4.4 in every language, as both points and commas are
+right in Spanish; a locale with a point keeps number fields in step with them."""
+
 _installed: list[QTranslator] = []
 
 
@@ -40,7 +44,7 @@ def use_language(code: str) -> None:
     for translator in _installed:
         QCoreApplication.removeTranslator(translator)
     _installed.clear()
-    QLocale.setDefault(QLocale(code))
+    QLocale.setDefault(QLocale(_LOCALES[code]))
     if code == "en":
         set_catalogue(None)
         return

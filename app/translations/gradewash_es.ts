@@ -620,7 +620,7 @@
     </message>
     <message>
         <source>next answer</source>
-        <translation>respuesta siguiente</translation>
+        <translation>otra respuesta</translation>
     </message>
     <message>
         <source>Backspace</source>
@@ -628,11 +628,11 @@
     </message>
     <message>
         <source>cover it again</source>
-        <translation>volver a taparla</translation>
+        <translation>volver a tapar</translation>
     </message>
     <message>
         <source>Up, Down</source>
-        <translation>Arriba, Abajo</translation>
+        <translation>Flechas</translation>
     </message>
     <message>
         <source>another band</source>
@@ -644,7 +644,7 @@
     </message>
     <message>
         <source>on, by remote</source>
-        <translation>seguir, con mando</translation>
+        <translation>avanzar (mando)</translation>
     </message>
     <message>
         <source>count hands</source>
@@ -652,7 +652,7 @@
     </message>
     <message>
         <source>next step below</source>
-        <translation>paso siguiente, abajo</translation>
+        <translation>paso siguiente</translation>
     </message>
     <message>
         <source>Shift P</source>
@@ -664,15 +664,15 @@
     </message>
     <message>
         <source>drying minutes</source>
-        <translation>minutos de secado</translation>
+        <translation>min de secado</translation>
     </message>
     <message>
         <source>bell when dry</source>
-        <translation>campana al secar</translation>
+        <translation>campana al final</translation>
     </message>
     <message>
         <source>say it</source>
-        <translation>leer en voz alta</translation>
+        <translation>leerlo</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -720,7 +720,7 @@
     </message>
     <message>
         <source>Type how many hands</source>
-        <translation>Escribe cuántas manos</translation>
+        <translation>Escribe cuántas</translation>
     </message>
     <message>
         <source>What hue is it?</source>
@@ -760,7 +760,7 @@
     </message>
     <message>
         <source>close to {hue}</source>
-        <translation>cerca del {hue}</translation>
+        <translation>cerca de {hue}</translation>
     </message>
     <message>
         <source>leaning {hue}</source>
@@ -792,23 +792,23 @@
     </message>
     <message>
         <source>Lay</source>
-        <translation>Aplicar</translation>
+        <translation>Pinta</translation>
     </message>
     <message>
         <source>Lay {bands}</source>
-        <translation>Aplicar {bands}</translation>
+        <translation>Pon {bands}</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation>Mojar</translation>
+        <translation>Moja</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Parar</translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>Dry</source>
-        <translation>Secar</translation>
+        <translation>Seca</translation>
     </message>
 </context>
 <context>
@@ -1627,7 +1627,7 @@
     </message>
     <message>
         <source>P goes on along the strip below: wet, lay, stop, dry. The drying clock shows what is left; B rings a bell when it ends.</source>
-        <translation>P avanza por la tira de abajo: mojar, aplicar, parar, secar. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
+        <translation>P avanza por la tira de abajo: moja, pon, para, seca. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
         <source>A presenter&apos;s remote works: Page Down goes on.</source>
@@ -2528,7 +2528,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Toning down with {toner} (the true complement is {complement})</source>
-        <translation>Apagar con {toner} (el complementario exacto es {complement})</translation>
+        <translation>Apagar con {toner} (complementario exacto: {complement})</translation>
     </message>
     <message>
         <source>plain</source>
@@ -3267,7 +3267,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Another toner</source>
-        <translation>Otra pintura que apague</translation>
+        <translation>Apagar con otra</translation>
     </message>
     <message>
         <source>Count the parts yourself: strip and words follow at once.</source>
@@ -3515,11 +3515,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>twelve-pan school box</source>
-        <translation>caja escolar de doce colores</translation>
+        <translation>caja escolar de doce</translation>
     </message>
     <message>
         <source>six-colour split primary box</source>
-        <translation>caja de primarios dobles, seis colores</translation>
+        <translation>caja de primarios dobles</translation>
     </message>
     <message>
         <source>thirteen measured paints</source>
@@ -4638,11 +4638,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>{number}% high</source>
-        <translation>{number}% más arriba</translation>
+        <translation>{number}% alta</translation>
     </message>
     <message>
         <source>{number}% low</source>
-        <translation>{number}% más abajo</translation>
+        <translation>{number}% baja</translation>
     </message>
     <message>
         <source>{first} and intensity</source>
