@@ -66,6 +66,10 @@ class Page(QWidget):
         """What the page needs at the present text size; a smaller window scrolls it."""
         return QSize(0, 0)
 
+    def heightForWidth(self, width: int) -> int:
+        # A page fills the height it is given; the wish of its layout would make it scroll.
+        return self.minimumSizeHint().height()
+
     def take(self, mime: QMimeData) -> bool:
         """Use what is pasted while this page is shown; False leaves it to the window."""
         return False

@@ -3379,7 +3379,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>&amp;Paints of band {letter}</source>
-        <translation>&amp;Pinturas de la banda {letter}</translation>
+        <translation>Pin&amp;turas de la banda {letter}</translation>
     </message>
 </context>
 <context>
@@ -4773,7 +4773,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Add a sheet</source>
-        <translation>Añadir una lámina</translation>
+        <translation>Añadir lámina</translation>
     </message>
     <message>
         <source>No sheet yet.</source>

@@ -1,0 +1,149 @@
+"""The window in Spanish: nothing cut off, nothing left in English, the lesson on one screen."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import pytest
+import walk
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QLabel, QMenu
+from test_accessible import KEYS, show
+from test_class_view import SCREENS, drawn, make_view, texts_of  # noqa: F401 - fixtures
+
+from app.guide.chapters import chapters
+from app.guide.window import GuideWindow
+from app.language import language_in_use, spoken_for, use_language
+from app.preferences_window import PreferencesWindow
+from app.settings import Preferences, load_settings, settings_file
+from core.colour import srgb_to_Lab
+from core.lesson import QUESTIONS
+from core.reading import BandReading, read_colours
+from core.sheet.words import joined, quality_word
+from core.wheel import FAMILIES
+from core.wording import Wording
+from core.words import band_sentence, family_name
+
+
+@pytest.fixture(autouse=True)
+def spanish(qapp, plain_look):
+    use_language("es")
+    yield
+    use_language("en")
+
+
+def test_it_is_spoken_at_once_by_core_and_by_qt():
+    assert language_in_use() == "es"
+    assert family_name("yellow-orange") == "amarillo-naranja"
+    assert QCoreApplication.translate("QPlatformTheme", "Cancel") == "Cancelar"
+    use_language("en")
+    assert language_in_use() == "en"
+    assert family_name("yellow-orange") == "yellow-orange"
+
+
+def test_every_hue_has_a_name_of_its_own():
+    names = {family_name(family) for family in FAMILIES}
+    assert len(names) == 12
+    assert names.isdisjoint(FAMILIES)
+
+
+def test_a_band_is_said_in_one_correct_sentence():
+    (colour,) = read_colours(srgb_to_Lab([[64 / 255, 88 / 255, 170 / 255]]))
+    reading = BandReading("A", 0.0, 0.5, colour, colour, colour, colour, 1.0, False, 0.0, 1)
+    said = band_sentence(reading, Wording())
+    assert said.startswith("El color de la banda A es azul")
+    assert "de valor" in said
+
+
+def test_and_before_an_i_is_another_word():
+    words = [quality_word(quality) for quality in ("hue", "value", "intensity")]
+    assert joined(words) == "matiz, valor e intensidad"
+    assert joined(words[:2]) == "matiz y valor"
+    assert joined(["A", "B", "C"]) == "A, B y C"
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+@pytest.mark.parametrize("key", KEYS)
+def test_no_text_is_cut_off(sky_window, qtbot, key, percent):
+    show(sky_window, qtbot, key, percent)
+    assert walk.cut_off(sky_window) == []
+    assert walk.outside(sky_window) == []
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_a_page_fits_a_small_screen_without_scrolling(sky_window, qtbot, key):
+    show(sky_window, qtbot, key)
+    page = sky_window.page(key)
+    assert page.height() <= page.parentWidget().height()
+
+
+@pytest.mark.parametrize("key", KEYS)
+def test_keys_of_a_menu_differ(sky_window, qtbot, key):
+    show(sky_window, qtbot, key)
+    for menu in sky_window.findChildren(QMenu):
+        menu.aboutToShow.emit()
+        letters = [
+            text[text.index("&") + 1].lower()
+            for text in (action.text() for action in menu.actions() if action.isVisible())
+            if "&" in text
+        ]
+        assert len(set(letters)) == len(letters), [action.text() for action in menu.actions()]
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_preferences_are_whole(window, qtbot, percent):
+    window.preferences.set(text_percent=percent)
+    dialog = PreferencesWindow(window.preferences)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    qtbot.wait(0)
+    assert walk.cut_off(dialog) == []
+    dialog.close()
+
+
+def test_the_language_chosen_is_spoken_from_the_next_start(window, qtbot, tmp_path):
+    preferences = Preferences(tmp_path / "own")
+    dialog = PreferencesWindow(preferences)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    notes = [label.text() for label in dialog.findChildren(QLabel)]
+    assert "El idioma cambia la próxima vez que abras el programa." in notes
+    preferences.set(language="en")
+    assert language_in_use() == "es"  # not yet
+    use_language(spoken_for(load_settings(settings_file(tmp_path / "own")).language))
+    assert language_in_use() == "en"
+    dialog.close()
+
+
+def test_the_guide_says_all_in_spanish(qtbot):
+    titles = [chapter.title for chapter in chapters()]
+    use_language("en")
+    english = [chapter.title for chapter in chapters()]
+    assert not set(titles) & set(english)
+    use_language("es")
+    guide = GuideWindow(Wording())  # it deletes itself when it is closed
+    guide.show()
+    assert walk.cut_off(guide) == []
+    guide.close()
+
+
+@pytest.mark.parametrize("size", SCREENS)
+def test_the_lesson_is_on_the_screen(make_view, drawn, size):  # noqa: F811 - fixtures
+    view = make_view(size=size)
+    for _ in range(len(QUESTIONS) + 1):
+        inside(texts_of(view, drawn), size)
+        view.run("answer")
+    for command in ("tally", "keys"):
+        view.run(command)
+        inside(texts_of(view, drawn), size)
+
+
+def inside(texts, size):
+    """Every text is on the screen, and no two of those that begin alike lie over each other."""
+    for text, height, left, right, y in texts:
+        assert left >= 0, text
+        assert right <= size[0], text
+        assert height / 2 <= y <= size[1] - height / 2, text
+    column = sorted((y, height, text) for text, height, left, _, y in texts if left > size[0] / 2)
+    for (above, height, text), (below, _, other) in pairwise(column):
+        assert below == pytest.approx(above) or below - above > 0.7 * height, (text, other)
