@@ -14,7 +14,7 @@ _BETTER = 0.6  # another way up must cost at most this share of the present one
 _LEAST_GAIN = 6.0  # and this many squared working units a sample less
 OTHER_SKY = 12.0
 """Working units between the bands' colours beyond which it is hardly the same sky."""
-_MIRRORED_SIDES = 6.0  # working units between left and right for a mirror to show
+_MIRRORED_SIDES = 3.0  # working units between left and right for a mirror to show
 
 
 @dataclass(frozen=True)
@@ -70,5 +70,7 @@ def _is_mirrored(reference: Reference, W: Floats, lines: tuple[float, ...]) -> b
     size = float(np.sqrt((wanted[usable] ** 2).sum(axis=1).mean()))
     if size < _MIRRORED_SIDES:
         return False
-    along = float((wanted[usable] * slope[usable]).sum() / (wanted[usable] ** 2).sum())
-    return along < -0.5
+    along = float((wanted[usable] * slope[usable]).sum())
+    both = float(np.linalg.norm(wanted[usable]) * np.linalg.norm(slope[usable]))
+    # As strong as the reference's, and the same in every band but for its sign.
+    return along < -0.6 * float((wanted[usable] ** 2).sum()) and along < -0.75 * both
