@@ -33,12 +33,15 @@ def wheel(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def shipped_files() -> list[str]:
-    """Every file of the packages, as a path from the top."""
+    """Every file the packages need, as a path from the top.
+
+    A catalogue's .ts is a source: what is used, and shipped, is the .qm compiled from it.
+    """
     return [
         path.relative_to(ROOT).as_posix()
         for package in PACKAGES
         for path in sorted((ROOT / package).rglob("*"))
-        if path.is_file() and "__pycache__" not in path.parts and path.suffix != ".pyc"
+        if path.is_file() and "__pycache__" not in path.parts and path.suffix not in (".pyc", ".ts")
     ]
 
 
