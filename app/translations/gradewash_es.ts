@@ -186,7 +186,7 @@
     </message>
     <message>
         <source>d MMMM yyyy</source>
-        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+        <translation>d MMM yyyy</translation>
     </message>
     <message>
         <source>Print a card</source>
@@ -386,15 +386,15 @@
     </message>
     <message>
         <source>More intense than the box can reach: keep it clean.</source>
-        <translation>Más intenso de lo que da la caja: mantenlo limpio.</translation>
+        <translation>Más intenso que lo que da la caja: mantenlo limpio.</translation>
     </message>
     <message>
         <source>Lighter than the box can mix: let the paper do more.</source>
-        <translation>Más claro de lo que la caja puede mezclar: deja que el papel haga más.</translation>
+        <translation>Más claro que lo que da la caja: deja que el papel haga más.</translation>
     </message>
     <message>
         <source>Darker than the box can mix: lay it twice, dry between.</source>
-        <translation>Más oscuro de lo que la caja puede mezclar: da dos capas y deja secar entre ellas.</translation>
+        <translation>Más oscuro que lo que da la caja: da dos capas, secando entre ellas.</translation>
     </message>
     <message>
         <source>The box does not reach it: this comes nearest.</source>
@@ -434,11 +434,11 @@
     </message>
     <message>
         <source>For the {box}, on {paper}: {size} inside the tape.</source>
-        <translation>Para la {box}, en papel {paper}: {size} por dentro de la cinta.</translation>
+        <translation>Pinturas: {box}. Papel {paper}: {size} dentro de la cinta.</translation>
     </message>
     <message>
         <source>Round: hue. Out from the middle: intensity.</source>
-        <translation>Alrededor: matiz. Del centro hacia fuera: intensidad.</translation>
+        <translation>Alrededor: matiz. Hacia fuera: intensidad.</translation>
     </message>
     <message>
         <source>Order of work</source>
@@ -450,7 +450,7 @@
     </message>
     <message>
         <source>Lay {first}, the strongest, then {rest} with more and more water</source>
-        <translation>Aplica {first}, la más fuerte, y luego {rest} con cada vez más agua</translation>
+        <translation>Aplica {first}, la más fuerte, luego {rest} con más y más agua</translation>
     </message>
     <message>
         <source>rinse, then {bands}</source>
@@ -458,7 +458,7 @@
     </message>
     <message>
         <source>Lay {first}, the lightest, then {rest}</source>
-        <translation>Aplica {first}, la más clara, y luego {rest}</translation>
+        <translation>Aplica {first}, la más clara, luego {rest}</translation>
     </message>
     <message>
         <source>Lay {bands}</source>
@@ -474,19 +474,19 @@
     </message>
     <message>
         <source>{laying}; each runs into the next.</source>
-        <translation>{laying}; cada banda se funde con la siguiente.</translation>
+        <translation>{laying}; cada una se funde con la que sigue.</translation>
     </message>
     <message>
         <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
-        <translation>{paints}: La etiqueta de esta pintura indica lo que contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
+        <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
         <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
-        <translation>{paints}: Las etiquetas de estas pinturas indican lo que contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
+        <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
         <source>Keep rinse water apart from drinking water, and wash your hands.</source>
-        <translation>Separa el agua de enjuagar del agua de beber, y lávate las manos.</translation>
+        <translation>Separa el agua de enjuagar de la de beber, y lávate las manos.</translation>
     </message>
     <message>
         <source>100 mm when printed at full size</source>
@@ -514,19 +514,19 @@
     </message>
     <message>
         <source>First: your own scores</source>
-        <translation>Primero: tus propias puntuaciones</translation>
+        <translation>Primero: tus puntuaciones</translation>
     </message>
     <message>
         <source>Score before anything is measured. Put your dry sheet beside the photo, step back, and look at one thing at a time, band by band. Then mark one number in each row.</source>
-        <translation>Puntúa antes de medir nada. Pon tu lámina seca junto a la foto, da un paso atrás y mira una sola cosa cada vez, banda por banda. Después marca un número en cada fila.</translation>
+        <translation>Puntúa antes de medir nada. Pon tu lámina seca junto a la foto, aléjate y mira una cosa cada vez, banda por banda. Marca un número por fila.</translation>
     </message>
     <message>
         <source>Score the second sheet as you did the first, before anything is measured, and without looking up your earlier scores.</source>
-        <translation>Puntúa la segunda lámina como la primera: antes de medir nada y sin mirar tus puntuaciones anteriores.</translation>
+        <translation>Puntúa la segunda lámina igual: antes de medir nada y sin mirar tus puntuaciones anteriores.</translation>
     </message>
     <message>
         <source>The value scale: squint, and ask which grey is as light as the band.</source>
-        <translation>La escala de valor: entorna los ojos y pregunta qué gris es tan claro como la banda.</translation>
+        <translation>Escala de valor: entorna los ojos y busca el gris tan claro como la banda.</translation>
     </message>
     <message>
         <source>What you set out to change:</source>
@@ -550,7 +550,7 @@
     </message>
     <message>
         <source>Own scores come first. Measured ones are a second opinion, never a mark.</source>
-        <translation>Primero van tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
+        <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
         <source>Your teacher&apos;s remark</source>
@@ -2368,11 +2368,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>From your own figure, with about as much again to spare.</source>
-        <translation>Según tu propia cifra, con más o menos otro tanto de reserva.</translation>
+        <translation>Según tu propia cifra, con casi otro tanto de reserva.</translation>
     </message>
     <message>
         <source>A rule of thumb, with about as much again to spare: running out spoils a wash.</source>
-        <translation>Una regla práctica, con más o menos otro tanto de reserva: quedarse corto estropea una aguada.</translation>
+        <translation>Regla práctica, con casi otro tanto de reserva: que no falte.</translation>
     </message>
     <message>
         <source>Mix {ml:g} mL: one load of a large brush covers the band.</source>
@@ -2880,15 +2880,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>{upper} and {lower}: let the wash fade out into the white paper.</source>
-        <translation>{upper} y {lower}: deja que la aguada se desvanezca en el papel blanco.</translation>
+        <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
         <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
-        <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla propia.</translation>
+        <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
         <source>{upper} runs into {lower}: {through}. The photo shows no {hue} there: leave a strip of clean water between.</source>
-        <translation>{upper} se funde con {lower}: {through}. La foto no tiene {hue} ahí: deja una franja de agua limpia en medio.</translation>
+        <translation>{upper} se funde con {lower}: {through}. La foto no tiene {hue} ahí: deja en medio agua limpia.</translation>
     </message>
     <message>
         <source>{upper} runs into {lower}: {through}, soft and greyish.</source>
@@ -2900,11 +2900,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>{upper} and {lower} meet in a mud: {through}. Leave a clear {keep} between them.</source>
-        <translation>{upper} y {lower} se juntan en un barro: {through}. Deja entre ellas un {keep} limpio.</translation>
+        <translation>{upper} y {lower} se juntan en barro: {through}. Deja entre ellas un {keep} limpio.</translation>
     </message>
     <message>
         <source>{upper} and {lower} meet in a mud: {through}. Leave clean water between them.</source>
-        <translation>{upper} y {lower} se juntan en un barro: {through}. Deja agua limpia entre ellas.</translation>
+        <translation>{upper} y {lower} se juntan en barro: {through}. Deja agua limpia entre ellas.</translation>
     </message>
     <message>
         <source>{upper} runs into {lower}: {through}, as in the photo.</source>
@@ -2932,15 +2932,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Tape the sheet: {size}. Mark where each band ends.</source>
-        <translation>Sujeta la lámina con cinta: {size}. Marca dónde acaba cada banda.</translation>
+        <translation>Fija la lámina con cinta: {size}. Marca dónde acaba cada banda.</translation>
     </message>
     <message>
         <source>Mix everything before the sheet is wet; try each on a scrap.</source>
-        <translation>Mézclalo todo antes de mojar la lámina; prueba cada mezcla en un recorte.</translation>
+        <translation>Mézclalo todo antes de mojar la lámina; prueba en un recorte.</translation>
     </message>
     <message>
         <source>Wet the whole sheet: even shine, no puddles. It keeps {low} to {high} min.</source>
-        <translation>Moja toda la lámina: brillo uniforme, sin charcos. Dura de {low} a {high} min.</translation>
+        <translation>Moja toda la lámina: brillo uniforme, sin charcos. Dura {low} a {high} min.</translation>
     </message>
     <message>
         <source>Lay {bands}, wet into wet.</source>
@@ -2956,23 +2956,23 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.</source>
-        <translation>Para cuando se vaya el brillo. Entre {low} y {high} min después, un pincel mojado dejaría floraciones.</translation>
+        <translation>Para al irse el brillo. De {low} a {high} min, un pincel mojado dejaría floraciones.</translation>
     </message>
     <message>
         <source>Dry flat: {low} to {high} min, until no longer cool to the hand.</source>
-        <translation>Seca en plano: de {low} a {high} min, hasta que la mano no lo note frío.</translation>
+        <translation>Seca en plano: {low} a {high} min, hasta que no se note fría.</translation>
     </message>
     <message>
         <source>Peel the tape away from the painting, slowly.</source>
-        <translation>Despega la cinta hacia fuera de la pintura, despacio.</translation>
+        <translation>Despega la cinta hacia fuera, despacio.</translation>
     </message>
     <message>
         <source>Lay {first}, the strongest, then {rest} with more and more water, wet into wet.</source>
-        <translation>Aplica {first}, la más fuerte, y luego {rest} con cada vez más agua, húmedo sobre húmedo.</translation>
+        <translation>Aplica {first}, la más fuerte, luego {rest} con más y más agua, húmedo sobre húmedo.</translation>
     </message>
     <message>
         <source>Lay {first}, the lightest, then {rest}, wet into wet.</source>
-        <translation>Aplica {first}, la más clara, y luego {rest}, húmedo sobre húmedo.</translation>
+        <translation>Aplica {first}, la más clara, luego {rest}, húmedo sobre húmedo.</translation>
     </message>
     <message>
         <source>Lay {first}, the lightest, wet into wet.</source>
@@ -3443,7 +3443,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>raw sienna</source>
-        <translation>tierra de Siena natural</translation>
+        <translation>siena natural</translation>
     </message>
     <message>
         <source>cadmium red</source>
@@ -3455,7 +3455,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>burnt sienna</source>
-        <translation>tierra de Siena tostada</translation>
+        <translation>siena tostada</translation>
     </message>
     <message>
         <source>sap green</source>
@@ -4134,11 +4134,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Bands {letters} end too high, by {shifts}.</source>
-        <translation>Las bandas {letters} acaban demasiado arriba, en {shifts}.</translation>
+        <translation>Las bandas {letters} acaban demasiado arriba ({shifts}).</translation>
     </message>
     <message>
         <source>Bands {letters} end too low, by {shifts}.</source>
-        <translation>Las bandas {letters} acaban demasiado abajo, en {shifts}.</translation>
+        <translation>Las bandas {letters} acaban demasiado abajo ({shifts}).</translation>
     </message>
     <message>
         <source>Mark the lines on the tape before you wet the sheet.</source>
@@ -5697,11 +5697,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>From your box: about 1 part {paint} in {whole}.</source>
-        <translation>De tu caja: más o menos 1 parte de {paint} de cada {whole}.</translation>
+        <translation>De tu caja: {paint}, más o menos 1 parte de cada {whole}.</translation>
     </message>
     <message>
         <source>From your box: about {parts} parts {paint} in {whole}.</source>
-        <translation>De tu caja: más o menos {parts} partes de {paint} de cada {whole}.</translation>
+        <translation>De tu caja: {paint}, más o menos {parts} partes de cada {whole}.</translation>
     </message>
 </context>
 <context>
@@ -5972,7 +5972,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>wet on wet, one wash, or a second layer?</source>
-        <translation>¿húmedo sobre húmedo, una aguada, o una segunda capa?</translation>
+        <translation>¿húmedo sobre húmedo, una aguada o dos capas?</translation>
     </message>
     <message>
         <source>larger, fuller, fewer strokes?</source>
@@ -5984,7 +5984,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>which band should end higher or lower?</source>
-        <translation>¿qué banda debería acabar más arriba o más abajo?</translation>
+        <translation>¿qué banda debería acabar más arriba o abajo?</translation>
     </message>
     <message>
         <source>what did you do another way?</source>

@@ -6,11 +6,16 @@ from itertools import pairwise
 
 import pytest
 import walk
+from card_tools import filled_worksheet, findings_data, outside, overlaps, plan_data, with_worksheet
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QLabel, QMenu
 from test_accessible import KEYS, show
 from test_class_view import SCREENS, drawn, make_view, texts_of  # noqa: F401 - fixtures
 
+from app.cards.findings import lay_out_findings
+from app.cards.paper import PAPERS
+from app.cards.plan import lay_out_plan
+from app.cards.worksheet import lay_out_worksheet
 from app.guide.chapters import chapters
 from app.guide.window import GuideWindow
 from app.language import language_in_use, spoken_for, use_language
@@ -125,6 +130,22 @@ def test_the_guide_says_all_in_spanish(qtbot):
     guide.show()
     assert walk.cut_off(guide) == []
     guide.close()
+
+
+@pytest.mark.parametrize("paper", PAPERS.values(), ids=PAPERS)
+def test_cards_keep_their_pages_and_overlap_nowhere(paper):
+    filled = with_worksheet(plan_data(7), filled_worksheet())
+    cards = [
+        *((lay_out_plan(plan_data(count), paper), 1) for count in (1, 3, 5, 7)),
+        (lay_out_worksheet(plan_data(7), paper, blank=True), 2),
+        (lay_out_worksheet(filled, paper), 2),
+        (lay_out_findings(findings_data(), paper), 1),
+    ]
+    for pages, count in cards:
+        assert len(pages) == count
+        for page in pages:
+            assert overlaps(page) == []
+            assert outside(page) == []
 
 
 @pytest.mark.parametrize("size", SCREENS)
