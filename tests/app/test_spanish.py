@@ -3,15 +3,21 @@
 from __future__ import annotations
 
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 import walk
 from card_tools import filled_worksheet, findings_data, outside, overlaps, plan_data, with_worksheet
 from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QLabel, QMenu
+from PySide6.QtWidgets import QApplication, QLabel, QMenu
+from sheet_tools import add_sheet, open_sky, painted, wait_for_checks
 from test_accessible import KEYS, show
+from test_cards_dialog import wish_of
 from test_class_view import SCREENS, drawn, make_view, texts_of  # noqa: F401 - fixtures
 
+from app import files_ask
+from app.cards.choice import CardChoice
+from app.cards.dialog import CardDialog
 from app.cards.findings import lay_out_findings
 from app.cards.paper import PAPERS
 from app.cards.plan import lay_out_plan
@@ -19,6 +25,7 @@ from app.cards.worksheet import lay_out_worksheet
 from app.guide.chapters import chapters
 from app.guide.window import GuideWindow
 from app.language import language_in_use, spoken_for, use_language
+from app.mix.box_menu import OwnPaintDialog
 from app.preferences_window import PreferencesWindow
 from app.settings import Preferences, load_settings, settings_file
 from core.colour import srgb_to_Lab
@@ -93,6 +100,60 @@ def test_keys_of_a_menu_differ(sky_window, qtbot, key):
             if "&" in text
         ]
         assert len(set(letters)) == len(letters), [action.text() for action in menu.actions()]
+
+
+def nothing(*_):
+    return None
+
+
+QUESTIONS_ASKED = {
+    "unsaved": lambda window: files_ask.ask_unsaved(window, "Un cielo", nothing, nothing),
+    "changed": lambda window: files_ask.ask_changed_on_disk(window, "cielo", nothing, nothing),
+    "elsewhere": lambda window: files_ask.ask_open_elsewhere(window, "cielo", nothing, nothing),
+    "title": lambda window: files_ask.ask_title(window, "Un cielo", nothing),
+    "own paint": lambda window: OwnPaintDialog(window).open(),
+}
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+@pytest.mark.parametrize("ask", QUESTIONS_ASKED.values(), ids=QUESTIONS_ASKED)
+def test_questions_are_whole(window, qtbot, ask, percent):
+    window.preferences.set(text_percent=percent)
+    ask(window)
+    qtbot.waitUntil(lambda: QApplication.activeModalWidget() is not None)
+    dialog = QApplication.activeModalWidget()
+    qtbot.wait(0)
+    assert walk.cut_off(dialog) == []
+    assert walk.outside(dialog) == []
+    dialog.close()
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_the_plan_and_the_cards_dialog_are_whole(sky_window, qtbot, percent):
+    show(sky_window, qtbot, "mix", percent)
+    sky_window.page("mix").show_plan(True)
+    qtbot.wait(0)
+    assert walk.cut_off(sky_window) == []
+    dialog = CardDialog(sky_window, wish_of(plan_data(5)), CardChoice(), Path("."))
+    qtbot.addWidget(dialog)
+    dialog.show()
+    qtbot.waitUntil(lambda: not dialog.working, timeout=10_000)
+    assert walk.cut_off(dialog) == []
+    assert walk.outside(dialog) == []
+    dialog.close()
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_setting_corners_is_whole(window, qtbot, tmp_path, percent):
+    window.preferences.set(text_percent=percent)
+    open_sky(window, tmp_path, qtbot)
+    page = window.page("sheets")
+    add_sheet(window, 0, painted())
+    wait_for_checks(window, qtbot)
+    assert walk.cut_off(window) == []
+    page.set_corners(0)
+    qtbot.wait(0)
+    assert walk.cut_off(page.corners.editor) == []
 
 
 @pytest.mark.parametrize("percent", [100, 150])
