@@ -21,7 +21,8 @@ STRIPS = 32
 
 _WIDTHS = np.array([0.004, 0.008, 0.012, 0.017, 0.022, 0.028, 0.036, 0.048, 0.065, 0.09])
 _WINDOW = 0.05  # half the height of the fit, share of the picture's height
-_LEAST_STEP = 3.0  # working units
+_LEAST_STEP = 2.0  # working units
+_LEAST_PARTIAL_STEP = 3.0  # the same for an edge over part of the width: grain makes fainter ones
 _LEAST_SHARE = 0.45  # of the change around, explained by the step
 _FOLLOW = 0.012  # an edge moves no more than this from strip to strip
 _LEAST_RUN = 0.2  # of the width: shorter edges are stains and blooms
@@ -164,10 +165,11 @@ def _hard_runs(track: list[_Peak]) -> list[RawEdge]:
             if not runs:
                 runs.append([])
             runs[-1].append(peak)
-    return [
+    edges = [
         _edge_of(run) for run in runs
         if run and (run[-1].strip - run[0].strip + 1) / STRIPS >= _LEAST_RUN
     ]  # fmt: skip
+    return [edge for edge in edges if edge.full or edge.step >= _LEAST_PARTIAL_STEP]
 
 
 def _edge_of(run: list[_Peak]) -> RawEdge:

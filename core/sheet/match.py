@@ -33,7 +33,7 @@ _WIDTH_FIT = 3.0
 _ORDER_SHARE = 0.1  # weight of the search's cost beside the fit's
 _SLIDE = 0.015
 _ON_IT = 0.006
-_PRESSED = 0.3  # share of its height in the reference
+_PRESSED = 0.4  # share of its height in the reference
 _RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
 
 
