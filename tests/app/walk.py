@@ -48,7 +48,8 @@ def spoken_name(widget: QWidget) -> str:
 def described(widget: QWidget) -> str:
     """A widget for a test's message."""
     text = widget.text() if isinstance(widget, QAbstractButton | QLabel) else ""
-    return f"{type(widget).__name__} {text!r} {widget.objectName()} in {type(widget.parent()).__name__}"
+    holder = type(widget.parent()).__name__
+    return f"{type(widget).__name__} {text!r} {widget.objectName()} in {holder}"
 
 
 def reached_by_tab(window: QWidget, most: int = 400) -> set[QWidget]:
