@@ -4817,7 +4817,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Reference sky</source>
-        <translation>Cielo de referencia</translation>
+        <translation>Referencia</translation>
     </message>
     <message>
         <source>nearer</source>
@@ -4957,7 +4957,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Findings of</source>
-        <translation>Observaciones de</translation>
+        <translation>Informe de</translation>
     </message>
     <message>
         <source>Hide it</source>
@@ -4965,11 +4965,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation>Observaciones</translation>
+        <translation>Informe</translation>
     </message>
     <message>
         <source>Findings, sheet {number}</source>
-        <translation>Observaciones, lámina {number}</translation>
+        <translation>Informe, lámina {number}</translation>
     </message>
     <message>
         <source>Measured, shown before the student&apos;s own scores</source>
@@ -4993,7 +4993,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>own {score}</source>
-        <translation>propia {score}</translation>
+        <translation>tú {score}</translation>
     </message>
     <message>
         <source>{quality} {score} of 10</source>
