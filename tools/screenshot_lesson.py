@@ -120,7 +120,9 @@ def _class_view(stage: Stage, answers: int) -> QWidget | None:
     stage.window.class_room.open()
     view = stage.window.class_room.view
     assert view is not None
+    view.showNormal()  # the offscreen screen is small
     view.resize(stage.window.size())
+    stage.process()
     view.run("next band")
     for _ in range(answers):
         view.run("answer")

@@ -30,6 +30,9 @@ _LEFT_SHARE: Final = 0.59
 # On a 4:3 projector the questions need their share.
 _LEFT_SHARE_NARROW: Final = 0.56
 _NARROW: Final = 1.5
+_SQUAREST: Final = 0.8
+"""5:4 is the squarest screen that still has text of 4 % of its height."""
+
 _WEIGHTS: Final = (1.0, 1.0, 1.0, 1.0, 1.42)
 """Height of each question's place; the mix has a line more."""
 
@@ -41,7 +44,7 @@ class ClassLayout:
     Attributes
     ----------
     height : float
-        Of the screen: text sizes are fractions of it.
+        What text sizes are fractions of: the screen's height, less on a nearly square one.
     wall, paper, strip : QRectF
         The grounds.
     photo, wheel, ladder : QRectF
@@ -82,7 +85,7 @@ def class_layout(width: float, height: float, aspect: float) -> ClassLayout:
     aspect : float
         Width of the photo by its height.
     """
-    unit = height
+    unit = min(height, _SQUAREST * width)
     share = _LEFT_SHARE if width / height >= _NARROW else _LEFT_SHARE_NARROW
     left, bottom = share * width, height - STRIP * unit
     margin = _MARGIN * unit
@@ -99,7 +102,7 @@ def class_layout(width: float, height: float, aspect: float) -> ClassLayout:
     ladder = _beside(wheel, left - margin, unit)
     paper = QRectF(left, 0, width - left, bottom)
     return ClassLayout(
-        height=height,
+        height=unit,
         wall=QRectF(0, 0, left, bottom),
         paper=paper,
         strip=QRectF(0, bottom, width, height - bottom),
