@@ -33,8 +33,8 @@ _NARROW: Final = 1.5
 _SQUAREST: Final = 0.8
 """5:4 is the squarest screen that still has text of 4 % of its height."""
 
-_WEIGHTS: Final = (1.0, 1.0, 1.0, 1.0, 1.42)
-"""Height of each question's place; the mix has a line more."""
+_WEIGHTS: Final = (1.25, 1.0, 0.95, 0.95, 1.52)
+"""Height of each question's place; hue and mix have a line more."""
 
 
 @dataclass(frozen=True)
