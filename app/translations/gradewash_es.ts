@@ -4341,6 +4341,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Una sombra cruza la lámina, así que no se comparan izquierda y derecha: repite la foto con luz uniforme.</translation>
     </message>
     <message>
+        <source>The tape seems to be on still, so the light could not be measured from the paper: peel it off, then take the photo.</source>
+        <translation>Parece que la cinta sigue puesta, así que no se pudo medir la luz en el papel: quítala y luego haz la foto.</translation>
+    </message>
+    <message>
         <source>Light glares on the paint, and there it hides the colour: tilt the sheet or wait until it is dry.</source>
         <translation>La luz brilla sobre la pintura y ahí tapa el color: inclina la lámina o espera a que esté seca.</translation>
     </message>
