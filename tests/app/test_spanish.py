@@ -150,6 +150,7 @@ def test_setting_corners_is_whole(window, qtbot, tmp_path, percent):
     page = window.page("sheets")
     add_sheet(window, 0, painted())
     wait_for_checks(window, qtbot)
+    qtbot.wait(0)
     assert walk.cut_off(window) == []
     page.set_corners(0)
     qtbot.wait(0)
