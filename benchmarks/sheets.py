@@ -79,6 +79,7 @@ def tape_case(seed: int) -> dict[str, Any]:
     return {
         "corner": measure.corner_error(one, check),
         "confidence": check.corner_confidence,
+        "keys": measure.keys(check),
         "said": bool(said),
     }
 
@@ -179,7 +180,7 @@ def other_rows(
 ) -> list[Row]:
     flagged = share([r["flagged"] for r in shadow])
     wrong = [r for r in (*main, *tape) if r["corner"] >= measure.FOUND]
-    unsure = share([r["confidence"] < SURE for r in wrong])
+    unsure = share([r["confidence"] < SURE or "tape" in r["keys"] for r in wrong])
     said = share([r["said"] for r in tape])
     tens = share([r["tens"] for r in copies])
     quiet = share([not r["complaints"] for r in copies])
@@ -190,7 +191,12 @@ def other_rows(
     own = share([bool(r["keys"] & {"other sky", "turn", "mirrored"}) for r in main])
     return [
         (f"shadow noticed, of {len(shadow)}", ">= 95%", f"{flagged:.1%}", flagged >= 0.95),
-        (f"wrong rectangles flagged, of {len(wrong)}", ">= 80%", f"{unsure:.1%}", unsure >= 0.8),
+        (
+            f"wrong rectangles flagged, tape too, of {len(wrong)}",
+            ">= 80%",
+            f"{unsure:.1%}",
+            unsure >= 0.8,
+        ),
         (f"tape left on: something said, of {len(tape)}", "", f"{said:.1%}", None),
         (f"perfect copies scored 10 all round, of {len(copies)}", "all", f"{tens:.1%}", tens == 1),
         ("perfect copies without complaint", "all", f"{quiet:.1%}", quiet == 1),

@@ -11,6 +11,7 @@ from core.sheet.orientation import Lie
 from core.sheet.result import Light, Notice, SheetOptions
 from core.sheet.space import shrunk
 from core.sheet.straighten import Flat
+from core.sheet.tape import shows_tape
 
 NOT_FOUND = 0.02
 """Confidence below which nothing like a sheet was found."""
@@ -30,6 +31,18 @@ def judge_light(flat: Flat, lit: Lit, scan: bool) -> tuple[Light, bool]:
     """The light in words, and whether the border could undo it."""
     notices: list[Notice] = []
     white = (float(lit.white[0]), float(lit.white[1]), float(lit.white[2]))
+    tape = shows_tape(flat)
+    if tape:
+        notices.append(
+            Notice(
+                "tape",
+                translate(
+                    "sheet",
+                    "The tape seems to be on still, so the light could not be measured from the "
+                    "paper: peel it off, then take the photo.",
+                ),
+            )
+        )
     if lit.residual is None:
         notices.append(
             Notice(
@@ -77,8 +90,8 @@ def judge_light(flat: Flat, lit: Lit, scan: bool) -> tuple[Light, bool]:
                 ),
             )
         )
-    notices += _tint(white, over)
-    if not over and _glare(flat, lit):
+    notices += _tint(white, over or tape)
+    if not over and not tape and _glare(flat, lit):
         notices.append(
             Notice(
                 "glare",
@@ -89,7 +102,7 @@ def judge_light(flat: Flat, lit: Lit, scan: bool) -> tuple[Light, bool]:
                 ),
             )
         )
-    corrected = not over and not shadow
+    corrected = not over and not shadow and not tape
     sides = corrected
     return Light(lit.residual, sides, white, (*notices, *_phone(scan))), corrected
 
