@@ -37,14 +37,17 @@ class _Runner(QRunnable):
 
     def __init__(self, work: Work, relay: _Relay, should_stop: ShouldStop) -> None:
         super().__init__()
-        self._work = work
+        self._work: Work | None = work
         self._relay = relay
         self._should_stop = should_stop
 
     def run(self) -> None:
         result, error = None, None
+        # Work holds photos, and Qt may keep this runner: it is let go with the work.
+        work, self._work = self._work, None
+        assert work is not None
         try:
-            result = self._work(self._relay.progressed.emit, self._should_stop)
+            result = work(self._relay.progressed.emit, self._should_stop)
         except Exception as exception:  # handed on: the GUI thread decides what is shown
             error = exception
         self._relay.ended.emit(result, error)

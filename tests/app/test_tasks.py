@@ -1,6 +1,8 @@
 from __future__ import annotations
 
+import gc
 import threading
+import weakref
 
 import pytest
 import shiboken6
@@ -133,3 +135,19 @@ def test_work_that_outlives_the_window_that_asked_is_dropped(qtbot) -> None:
     with qtbot.waitSignal(task.done):
         gate.set()
     assert results == []
+
+
+def test_work_that_is_done_lets_go_of_what_it_held(qtbot):
+    """A photo is held by its work; kept on, every photo opened would stay in memory."""
+
+    class Heavy:
+        pass
+
+    heavy = Heavy()
+    gone = weakref.ref(heavy)
+    place, results = Latest(), []
+    place.run(lambda progress, should_stop, held=heavy: 1, results.append)
+    del heavy
+    qtbot.waitUntil(lambda: results == [1])
+    gc.collect()
+    assert gone() is None
