@@ -112,6 +112,22 @@ def test_glare_on_the_paint_is_said(reference):
     assert "glare" in keys(check_sheet(photo_from(picture), reference))
 
 
+def test_tape_left_on_is_said(reference):
+    picture = sheet_picture()
+    left, top, right, bottom = BOX
+    painting = picture[top:bottom, left:right].copy()
+    picture[50:430, 170:450] = (0.65, 0.55, 0.36)
+    picture[top:bottom, left:right] = painting
+    corners = tuple((x / 640, y / 480) for x in (left, right) for y in (top, bottom))
+    inside = (corners[0], corners[2], corners[3], corners[1])
+    outside = ((170 / 640, 50 / 480), (450 / 640, 50 / 480), (450 / 640, 430 / 480),
+               (170 / 640, 430 / 480))  # fmt: skip
+    for at in (inside, outside):
+        check = check_sheet(photo_from(picture), reference, SheetOptions(corners=at))
+        assert "tape" in keys(check)
+        assert not check.light.sides_compared
+
+
 def test_a_picture_without_a_border_says_so(reference):
     left, top, right, bottom = BOX
     photo = photo_from(sheet_picture()[top:bottom, left:right])
