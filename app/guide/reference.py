@@ -106,10 +106,15 @@ def keys() -> Chapter:
             Terms(
                 (
                     ("Tab", translate("keys", "Go to the next line or control")),
+                    ("Ctrl+N", translate("keys", "New study")),
                     ("Ctrl+O", translate("keys", "Open a photo or a study")),
-                    ("Ctrl+S", translate("keys", "Save the study")),
+                    (
+                        "Ctrl+S, Ctrl+Shift+S",
+                        translate("keys", "Save the study, save it under another name"),
+                    ),
+                    ("Ctrl+P", translate("keys", "Print a card")),
                     ("Ctrl+Z, Ctrl+Shift+Z", translate("keys", "Undo, redo")),
-                    ("Ctrl+V", translate("keys", "Paste a photo")),
+                    ("Ctrl+V", translate("keys", "Paste a picture")),
                     ("F1", translate("keys", "This guide")),
                     ("F5", translate("keys", "Class view")),
                     ("Ctrl+,", translate("keys", "Preferences")),
@@ -138,20 +143,28 @@ def keys() -> Chapter:
                         translate("keys", "Middle button"),
                         translate("keys", "Push the zoomed photo"),
                     ),
+                    ("Ctrl++, Ctrl+-", translate("keys", "Zoom in, zoom out")),
                     ("Ctrl+0", translate("keys", "Show the whole photo")),
+                    ("Ctrl+R", translate("keys", "Propose the bands again")),
                     (
                         translate("keys", "Ctrl+1 to Ctrl+9"),
                         translate("keys", "Colour, values, steps, squint, other eyes"),
                     ),
                 )
             ),
-            Heading(translate("guide", "Corners of a sheet")),
+            Heading(translate("guide", "Sheets")),
             Terms(
                 (
+                    ("Ctrl+1, Ctrl+2", translate("keys", "Add or replace sheet 1, sheet 2")),
+                    (
+                        "Ctrl+Shift+1, Ctrl+Shift+2",
+                        translate("keys", "Set the corners of sheet 1, sheet 2"),
+                    ),
                     (
                         translate("keys", "Tab, then arrows"),
                         translate("keys", "Move a corner by one pixel, with Shift by ten"),
                     ),
+                    (translate("keys", "Escape, Enter"), translate("keys", "Corners are done")),
                 )
             ),
             Heading(translate("guide", "Scores")),

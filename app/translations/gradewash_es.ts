@@ -1678,8 +1678,8 @@
         <translation>Leer</translation>
     </message>
     <message>
-        <source>Corners of a sheet</source>
-        <translation>Esquinas de una lámina</translation>
+        <source>Sheets</source>
+        <translation>Láminas</translation>
     </message>
     <message>
         <source>Scores</source>
@@ -1950,20 +1950,28 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Ir a la línea o al control siguiente</translation>
     </message>
     <message>
-        <source>Open a photo or a study</source>
-        <translation>Abrir una foto o un estudio</translation>
+        <source>New study</source>
+        <translation>Nuevo estudio</translation>
     </message>
     <message>
-        <source>Save the study</source>
-        <translation>Guardar el estudio</translation>
+        <source>Open a photo or a study</source>
+        <translation>Abrir una foto o un estudio</translation>
     </message>
     <message>
         <source>Undo, redo</source>
         <translation>Deshacer, rehacer</translation>
     </message>
     <message>
-        <source>Paste a photo</source>
-        <translation>Pegar una foto</translation>
+        <source>Save the study, save it under another name</source>
+        <translation>Guardar el estudio, guardarlo con otro nombre</translation>
+    </message>
+    <message>
+        <source>Print a card</source>
+        <translation>Imprimir una hoja</translation>
+    </message>
+    <message>
+        <source>Paste a picture</source>
+        <translation>Pegar una imagen</translation>
     </message>
     <message>
         <source>This guide</source>
@@ -2042,8 +2050,16 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Desplazar la foto ampliada</translation>
     </message>
     <message>
+        <source>Zoom in, zoom out</source>
+        <translation>Ampliar, reducir</translation>
+    </message>
+    <message>
         <source>Show the whole photo</source>
         <translation>Mostrar la foto entera</translation>
+    </message>
+    <message>
+        <source>Propose the bands again</source>
+        <translation>Proponer de nuevo las bandas</translation>
     </message>
     <message>
         <source>Ctrl+1 to Ctrl+9</source>
@@ -2054,12 +2070,28 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Color, valores, pasos, entornar, otros ojos</translation>
     </message>
     <message>
+        <source>Add or replace sheet 1, sheet 2</source>
+        <translation>Añadir o cambiar la lámina 1, la lámina 2</translation>
+    </message>
+    <message>
+        <source>Set the corners of sheet 1, sheet 2</source>
+        <translation>Poner las esquinas de la lámina 1, la lámina 2</translation>
+    </message>
+    <message>
         <source>Tab, then arrows</source>
         <translation>Tab y luego flechas</translation>
     </message>
     <message>
         <source>Move a corner by one pixel, with Shift by ten</source>
         <translation>Mover una esquina un píxel, con Mayús diez</translation>
+    </message>
+    <message>
+        <source>Escape, Enter</source>
+        <translation>Esc, Intro</translation>
+    </message>
+    <message>
+        <source>Corners are done</source>
+        <translation>Terminar con las esquinas</translation>
     </message>
     <message>
         <source>1 to 9, 0</source>
