@@ -113,7 +113,8 @@ class Window(QMainWindow):
         undo = self.document.stack.createUndoAction(self, translate("menu", "&Undo"))
         undo.setShortcut(QKeySequence(QKeySequence.StandardKey.Undo))
         redo = self.document.stack.createRedoAction(self, translate("menu", "&Redo"))
-        redo.setShortcut(QKeySequence(QKeySequence.StandardKey.Redo))
+        # The same keys on every system, as the guide lists them; the first stands in the menu.
+        redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         self.header = Header(undo, redo, self)
         self.notice_bar = NoticeBar(self)
         self.notice_desk = NoticeDesk(self.notices, self.notice_bar)
@@ -211,6 +212,7 @@ class Window(QMainWindow):
             self, translate("menu", "&Class view"), self.class_room.toggle, "F5"
         )
         view.addAction(class_view)
+        view.addSeparator()  # drawn as one with the next where a page adds nothing between
         button = InkButton(translate("header", "Class view"), "class_view", self)
         button.setToolTip(translate("header", "One band at a time before the class (F5)"))
         button.clicked.connect(self.class_room.toggle)

@@ -172,7 +172,7 @@ class CornerEditor(QWidget):
 
     def _lay_out(self) -> None:
         self._column = QVBoxLayout(self._panel)
-        self._column.setContentsMargins(INSIDE, GROUP, INSIDE, GROUP)
+        self._column.setContentsMargins(INSIDE, GROUP, INSIDE, WITHIN)
         self._column.setSpacing(WITHIN)
         for widget in (self._heading, self._how, self._keys, self._status, self.question):
             self._column.addWidget(widget)
@@ -193,21 +193,34 @@ class CornerEditor(QWidget):
         self._column.addWidget(self._straight_label)
         self._column.addWidget(self.straight, 1)
         self._column.addStretch(0)
-        self._column.addWidget(self.finish, 0, Qt.AlignmentFlag.AlignRight)
         self._scroll = QScrollArea(self)
         self._scroll.setWidgetResizable(True)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._scroll.setWidget(self._panel)
+        # Done stays in sight, however large the text above it is.
+        self._side = QWidget(self)
+        self._side.setProperty("ground", "paper")
+        self._side.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.finish.setParent(self._side)
+        side = QVBoxLayout(self._side)
+        side.setContentsMargins(0, 0, 0, 0)
+        side.setSpacing(0)
+        side.addWidget(self._scroll, 1)
+        foot = QHBoxLayout()
+        foot.setContentsMargins(INSIDE, WITHIN, INSIDE, GROUP)
+        foot.addStretch()
+        foot.addWidget(self.finish)
+        side.addLayout(foot)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
         row.addWidget(self.canvas, 1)
-        row.addWidget(self._scroll)
+        row.addWidget(self._side)
         self._fit()
 
     def _fit(self) -> None:
-        self._scroll.setFixedWidth(look().type.grow(_PANEL))
+        self._side.setFixedWidth(look().type.grow(_PANEL))
 
 
 class _Straight(QWidget):

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QTextEdit,
     QWidget,
 )
+from shiboken6 import isValid
 
 from app.look import look
 from app.look.space import FOCUS_CLEAR, FOCUS_WIDTH, RADIUS
@@ -91,7 +92,8 @@ class FocusRing(QWidget):
 
     def _watch(self, widget: QWidget | None) -> None:
         for old in self._watched:
-            old.removeEventFilter(self)
+            if isValid(old):  # a dialog on its way out may have lost its parts already
+                old.removeEventFilter(self)
         self._watched = []
         self._target = widget
         at = widget
