@@ -144,7 +144,10 @@ class SheetBoard(QWidget):
         shape = self.shape
         titles = look().type.grow(_TITLES)
         sky = shape.pictures[0]
-        self.sky_title.setGeometry(round(sky.left()), 0, round(sky.width()), titles)
+        # A small picture leaves its title the gutter too, which is empty at that height.
+        room = round(shape.pictures[1].left() - sky.left()) - PHOTO_CLEAR
+        words = min(self.sky_title.sizeHint().width(), room)
+        self.sky_title.setGeometry(round(sky.left()), 0, max(words, round(sky.width())), titles)
         for index, (title, place) in enumerate(zip(self.titles, self.places, strict=True)):
             area = shape.pictures[index + 1]
             column = self.column(index)

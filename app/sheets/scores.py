@@ -84,6 +84,8 @@ class ScoresStrip(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         width = self.width() / len(self._cells)
+        shrink = min(1.0, (width - 0.4 * second) / max(map(_cell_width, self._cells)))
+        second, row = second * shrink, row * shrink
         for number, cell in enumerate(self._cells):
             x, y = number * width, 0.65 * second
             draw_text(painter, QPointF(x, y), cell.word, second, theme.second, SECOND, align=0.0)
@@ -92,3 +94,12 @@ class ScoresStrip(QWidget):
             x += text_size(cell.measured, row, CHOSEN)[0] + 0.5 * second
             draw_text(painter, QPointF(x, y), cell.own, second, theme.second, SECOND, align=0.0)
         painter.end()
+
+
+def _cell_width(cell: ScoreCell) -> float:
+    """How wide a cell's words are at their full size."""
+    second, row = look().type.px("control"), look().type.px("row")
+    numbers = text_size(cell.measured, row, CHOSEN)[0]
+    if cell.own:
+        numbers += 0.5 * second + text_size(cell.own, second, SECOND)[0]
+    return max(numbers, text_size(cell.word, second, SECOND)[0])
