@@ -759,8 +759,8 @@
         <translation>{word}, valor {number}</translation>
     </message>
     <message>
-        <source>close to {hue}</source>
-        <translation>cerca de {hue}</translation>
+        <source>near {hue}</source>
+        <translation>cerca del {hue}</translation>
     </message>
     <message>
         <source>leaning {hue}</source>

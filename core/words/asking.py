@@ -102,7 +102,7 @@ def _hue(colour: ColourReading) -> Answer:
     if hue.family is not None:
         second = ""
         if hue.also is not None:
-            second = translate("class view", "close to {hue}").format(hue=family_name(hue.also))
+            second = translate("class view", "near {hue}").format(hue=family_name(hue.also))
         return Answer(hue.family, _capital(family_name(hue.family)), second)
     second = ""
     if hue.leaning is not None:
