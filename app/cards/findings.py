@@ -37,7 +37,7 @@ from app.cards.write import (
     put_rule,
 )
 from app.look.type import FIRST
-from app.paint.card_marks import RULE
+from app.paint.card_marks import RULE, BoxView, paint_box
 from app.paint.card_text import line_height
 from app.paint.sheet_board import paint_board
 from app.paint.sheet_shape import BoardView, PictureOnBoard, board_shape
@@ -125,6 +125,9 @@ def _put_board(flow: Flow, data: CardData, measure: Measure, *, bw: bool) -> Non
         ratio=_PIXELS_PER_UNIT,
     )
     page.put(board, paint_board, view)
+    for rect, shown in zip(shape.pictures, (view.sky, *sheets), strict=False):
+        if shown.picture is not None:  # a pale sky must not end in the white of the card
+            page.put(rect, paint_box, BoxView(0.4 * PT), layer="ground")
     _put_picture_heads(page, data, [rect.left() for rect in shape.pictures], flow.y)
     flow.y = board.bottom() + measure.gap
 

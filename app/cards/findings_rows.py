@@ -11,6 +11,7 @@ from app.cards.page import Page
 from app.cards.paper import MM, PT
 from app.cards.write import GREY, NOTE, put_line
 from app.look.type import FIRST, SECOND
+from app.paint.card_marks import BoxView, paint_box
 from app.paint.card_text import Run, broken, line_height
 from app.paint.ink import BLACK, WHITE
 from app.paint.marks import BadgeView, ChipView, VerdictView, paint_badge, paint_chip, paint_verdict
@@ -182,6 +183,8 @@ def put_band_row(
             chip = QRectF(x, top + measure.pad, CHIP, height - 2 * measure.pad)
             page.put(chip, paint_chip, ChipView(cell.chips[0]))
             page.put(chip.translated(CHIP, 0.0), paint_chip, ChipView(cell.chips[1]))
+            both = chip.adjusted(0.0, 0.0, CHIP, 0.0)
+            page.put(both, paint_box, BoxView(0.4 * PT), layer="ground")
             x += 2 * CHIP + 2 * MM
         lines = _cell_lines(cell, width, measure.size)
         if cell.kind != "unknown":
