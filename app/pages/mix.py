@@ -14,6 +14,7 @@ from app.mix.band_detail import Toner, detail_view, toners_of
 from app.mix.box_menu import BoxMenu
 from app.mix.box_panel import BoxPanel
 from app.mix.box_view import box_view, boxes_to_choose
+from app.mix.drying_menu import DryingMenu
 from app.mix.plan_panel import PlanBar, PlanPanel
 from app.mix.plan_view import plan_view
 from app.mix.rows import MixRows, RowsContent
@@ -74,6 +75,7 @@ class MixPage(Page):
             self, workspace.document, workspace.notices, workspace.boxes, self._show_box
         )
         self._wishes_action = QAction(self)
+        self.drying = DryingMenu(workspace.document, self)
         self._plan_open = False
         self._connect()
         self._show_box()
@@ -88,7 +90,7 @@ class MixPage(Page):
         return QSize(look().type.grow(760), look().type.grow(440))
 
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
-        return (self._wishes_action,) if menu == "edit" else ()
+        return (self._wishes_action, self.drying.action) if menu == "edit" else ()
 
     # What the user asks for
 

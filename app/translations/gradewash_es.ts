@@ -3413,6 +3413,26 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>&amp;Paints of band {letter}</source>
         <translation>Pin&amp;turas de la banda {letter}</translation>
     </message>
+    <message>
+        <source>&amp;Wet paint looks darker by</source>
+        <translation>La pintura &amp;húmeda se ve más oscura en</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nada</translation>
+    </message>
+    <message>
+        <source>A quarter of a step</source>
+        <translation>Un cuarto de paso</translation>
+    </message>
+    <message>
+        <source>Half a step</source>
+        <translation>Medio paso</translation>
+    </message>
+    <message>
+        <source>A whole step</source>
+        <translation>Un paso entero</translation>
+    </message>
 </context>
 <context>
     <name>notice</name>
@@ -5426,6 +5446,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>rename study</source>
         <translation>cambiar el nombre del estudio</translation>
+    </message>
+    <message>
+        <source>change how wet paint looks</source>
+        <translation>cambiar cómo se ve la pintura húmeda</translation>
     </message>
 </context>
 <context>

@@ -275,7 +275,7 @@ def test_the_rows_menu_is_reached_by_mouse_and_keyboard(page, qtbot) -> None:
     qtbot.mouseClick(page.rows.detail.wishes, LEFT)
     assert "B" in shown().title()
     shown().close()
-    (edit,) = page.actions_for("edit")
+    edit = page.actions_for("edit")[0]
     assert "band B" in edit.text()
     assert edit.menu() is not None
 
@@ -492,3 +492,17 @@ def test_a_box_without_a_pinned_paint_drops_the_wish(page, qtbot) -> None:
     assert choice(page, "A") == BandChoice()
     settle(page, qtbot)
     assert page.window_.notice_desk.text == ""
+
+
+def test_how_wet_paint_looks_is_the_class_s_to_say(sky_window, qtbot):
+    page = sky_window.page("mix")
+    qtbot.waitUntil(lambda: not sky_window.planner.working)
+    choices = {action.text(): action for action in page.drying.action.menu().actions()}
+    assert choices["A quarter of a step"].isChecked()
+    choices["Half a step"].trigger()
+    document = sky_window.document
+    assert document.study.mix.drying_steps == 0.5
+    qtbot.waitUntil(lambda: sky_window.planner.plan.drying_steps == 0.5)
+    document.stack.undo()
+    assert choices["A quarter of a step"].isChecked()
+    assert page.drying.action in page.actions_for("edit")
