@@ -50,5 +50,4 @@ def test_every_control_is_reached_by_tab(sky_window, qtbot, key):
 @pytest.mark.parametrize("key", KEYS)
 def test_no_text_is_cut_off(sky_window, qtbot, key, percent):
     show(sky_window, qtbot, key, percent)
-    assert walk.cut_off(sky_window) == []
-    assert walk.outside(sky_window) == []
+    walk.assert_whole(sky_window, qtbot)

@@ -78,8 +78,7 @@ def test_and_before_an_i_is_another_word():
 @pytest.mark.parametrize("key", KEYS)
 def test_no_text_is_cut_off(sky_window, qtbot, key, percent):
     show(sky_window, qtbot, key, percent)
-    assert walk.cut_off(sky_window) == []
-    assert walk.outside(sky_window) == []
+    walk.assert_whole(sky_window, qtbot)
 
 
 @pytest.mark.parametrize("key", KEYS)
@@ -123,8 +122,7 @@ def test_questions_are_whole(window, qtbot, ask, percent):
     qtbot.waitUntil(lambda: QApplication.activeModalWidget() is not None)
     dialog = QApplication.activeModalWidget()
     qtbot.wait(0)
-    assert walk.cut_off(dialog) == []
-    assert walk.outside(dialog) == []
+    walk.assert_whole(dialog, qtbot)
     dialog.close()
 
 
@@ -133,13 +131,12 @@ def test_the_plan_and_the_cards_dialog_are_whole(sky_window, qtbot, percent):
     show(sky_window, qtbot, "mix", percent)
     sky_window.page("mix").show_plan(True)
     qtbot.wait(0)
-    assert walk.cut_off(sky_window) == []
+    walk.assert_whole(sky_window, qtbot)
     dialog = CardDialog(sky_window, wish_of(plan_data(5)), CardChoice(), Path("."))
     qtbot.addWidget(dialog)
     dialog.show()
     qtbot.waitUntil(lambda: not dialog.working, timeout=10_000)
-    assert walk.cut_off(dialog) == []
-    assert walk.outside(dialog) == []
+    walk.assert_whole(dialog, qtbot)
     dialog.close()
 
 
@@ -150,11 +147,9 @@ def test_setting_corners_is_whole(window, qtbot, tmp_path, percent):
     page = window.page("sheets")
     add_sheet(window, 0, painted())
     wait_for_checks(window, qtbot)
-    qtbot.wait(0)
-    assert walk.cut_off(window) == []
+    walk.assert_whole(window, qtbot)
     page.set_corners(0)
-    qtbot.wait(0)
-    assert walk.cut_off(page.corners.editor) == []
+    walk.assert_whole(page.corners.editor, qtbot)
 
 
 @pytest.mark.parametrize("percent", [100, 150])
@@ -164,7 +159,7 @@ def test_preferences_are_whole(window, qtbot, percent):
     qtbot.addWidget(dialog)
     dialog.show()
     qtbot.wait(0)
-    assert walk.cut_off(dialog) == []
+    walk.assert_whole(dialog, qtbot)
     dialog.close()
 
 
@@ -190,7 +185,7 @@ def test_the_guide_says_all_in_spanish(qtbot):
     use_language("es")
     guide = GuideWindow(Wording())  # it deletes itself when it is closed
     guide.show()
-    assert walk.cut_off(guide) == []
+    walk.assert_whole(guide, qtbot)
     guide.close()
 
 

@@ -103,3 +103,16 @@ def outside(root: QWidget) -> list[str]:
                 found.append(f"{described(widget)} in {described(at)}")
                 break
     return found
+
+
+def assert_whole(root: QWidget, qtbot) -> None:
+    """No text is cut off and no control lies outside, once the layout has come to rest.
+
+    A column settles in several turns of the event loop, since wide words ask for more room.
+    """
+    for _ in range(100):
+        if not cut_off(root) and not outside(root):
+            return
+        qtbot.wait(30)
+    assert cut_off(root) == []
+    assert outside(root) == []
