@@ -246,8 +246,15 @@ def _ladder(box: Box, target: ColourReading, chosen: PlannedMix) -> Ladder | Non
         toner_share = mix.share(chosen.toner)
         del parts[chosen.toner]
         base = make_mix(box, parts, mix.load_ml * (1 - toner_share))
-        return tone_down_ladder(box, base, {chosen.toner: 1}, target)
+        return _rungs(box.only(mix.keys), base, ((chosen.toner, 1),), target)
     best = toners(box, mix, target.hue.wheel_deg)
     if not best:
         return None
-    return tone_down_ladder(box, mix, dict(best[0].parts), target)
+    toner = best[0].parts
+    used = box.only((*mix.keys, *(key for key, _ in toner)))
+    return _rungs(used, mix, toner, target)
+
+
+@lru_cache(maxsize=256)
+def _rungs(box: Box, base: Mix, toner: Parts, target: ColourReading) -> Ladder:
+    return tone_down_ladder(box, base, dict(toner), target)

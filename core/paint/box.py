@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from types import MappingProxyType
@@ -51,6 +52,11 @@ class Box:
     def paint(self, key: str) -> Paint:
         """The paint of a key; KeyError when it is not in this box."""
         return self.by_key[key]
+
+    def only(self, keys: Iterable[str]) -> Box:
+        """Some of the paints, nameless: what depends on these alone is remembered by them."""
+        wanted = set(keys)
+        return Box("", tuple(paint for paint in self.paints if paint.key in wanted))
 
     def load_vector(self, loads_ml: dict[str, float]) -> NDArray[np.float64]:
         """Loads of the measured paints, shape (13,), for loads of this box's paints."""

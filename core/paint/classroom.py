@@ -18,9 +18,8 @@ from numpy.typing import NDArray
 from core.paint.box import Box
 from core.paint.catalogue import Paint
 from core.paint.measured import measured_paints
-from core.paint.metric import local_metric
 from core.paint.mix import Mix, mix_of_known_colour
-from core.paint.recipes import nearest_rows, recipes_of
+from core.paint.recipes import nearest_rows, whole_table
 from core.paint.refine import refine
 from core.paint.roles import Structure, structures
 from core.paint.shortfall import MATCHES_WITHIN
@@ -96,7 +95,7 @@ def classroom_mixes(
     ways = [way for way in structures(paints, target) if pinned <= way.keys]
     if not ways:
         return ()
-    starts = _nearest_starts(box, measured_keys(paints), ways, target)
+    starts = _nearest_starts(box, ways, target)
     step(0.0, None, should_stop)
     aim = np.array(target.Lab)
     judges = [_Judge(box, paints, target, way) for way, _ in starts]
@@ -139,25 +138,21 @@ def measured_keys(paints: tuple[Paint, ...]) -> tuple[str, ...]:
 
 
 def _nearest_starts(
-    box: Box, keys: tuple[str, ...], ways: list[Structure], target: ColourReading
+    box: Box, ways: list[Structure], target: ColourReading
 ) -> list[tuple[Structure, NDArray[np.float64]]]:
     """The most promising structures, each with a rough load of the 13 measured paints."""
-    recipes = recipes_of(keys)
-    number = {frozenset(subset): i for i, subset in enumerate(recipes.subsets)}
-    aim = np.array(target.Lab)
-    distance, row = nearest_rows(recipes, local_metric(aim), aim)
+    recipes, data = whole_table(), measured_paints()
+    distance, row = nearest_rows(target.Lab)
     scored = []
     for way in ways:
         measured = {box.paint(key).measured_as for key in way.keys}
         if len(measured) < len(way.keys):  # two names for one measured paint
             continue
-        subset = number[frozenset(keys.index(key) for key in measured)]
-        load = np.zeros(len(measured_paints().keys))
-        load[recipes.rows] = recipes.shares[row[subset]] * recipes.load_ml[row[subset]]
+        subset = recipes.number[frozenset(data.index(key) for key in measured)]
         cost = distance[subset] + way.price + PAINT_PRICE * len(way.keys)
-        scored.append((float(cost), way, load))
+        scored.append((float(cost), way, int(row[subset])))
     scored.sort(key=lambda item: item[0])
-    return [(way, load) for _, way, load in scored[:SETS]]
+    return [(way, recipes.load(row)) for _, way, row in scored[:SETS]]
 
 
 class _Judge:

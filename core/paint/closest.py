@@ -9,8 +9,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.colour import delta_E_2000
 from core.paint.measured import load_Lab, measured_paints
-from core.paint.metric import local_metric
-from core.paint.recipes import COARSE_PARTS, Recipes, nearest_rows, recipes_of
+from core.paint.recipes import COARSE_PARTS, Recipes, nearest_rows, whole_table
 from core.paint.refine import PART_COST, Found, refine
 from core.progress import ShouldStop, step
 
@@ -19,6 +18,9 @@ SUBSETS = 24
 
 FAR_OFF = 8.0
 """Delta E 2000 from which the nearest mix is looked for in the whole table as well."""
+
+MOST_LIGHTNESS_WEIGHT = 1.75
+"""The greatest S_L of CIEDE2000: 1 + 0.015 * 50^2 / sqrt(20 + 50^2)."""
 
 PAINT_COST = 0.5
 """Delta E 2000 a further paint must gain to be worth opening."""
@@ -68,26 +70,23 @@ def closest_mixes(
         Empty candidates when `must` cannot be met.
     """
     targets = np.atleast_2d(np.asarray(targets, dtype=np.float64))
-    recipes = recipes_of(keys)
-    needed = {keys.index(key) for key in must if key in keys}
-    allowed = np.array([needed <= set(subset) for subset in recipes.subsets])
-    if len(needed) < len(must):
-        allowed[:] = False
-    metric = local_metric(targets)
-    rows = recipes.rows
+    recipes, data = whole_table(), measured_paints()
+    lacking = np.array([key not in keys for key in data.keys])
+    needed = np.array([key in must for key in data.keys])
+    allowed = ~(recipes.members & lacking).any(axis=1)
+    allowed &= (recipes.members | ~needed).all(axis=1)
     columns: list[tuple[int, ...]] = []
     loads, aims, owner = [], [], []
     for number, target in enumerate(targets):
         step(0.0, None, should_stop)
-        distance, row = nearest_rows(recipes, metric[number], target)
-        distance[~allowed] = np.inf
-        for subset in np.argsort(distance)[:SUBSETS]:
+        L, a, b = target.tolist()
+        distance, row = nearest_rows((L, a, b))
+        distance = np.where(allowed, distance, np.inf)
+        for subset in np.argsort(distance)[:SUBSETS].tolist():
             if not np.isfinite(distance[subset]):
                 break
-            columns.append(tuple(rows[c] for c in recipes.subsets[subset]))
-            load = np.zeros(len(measured_paints().keys))
-            load[rows] = recipes.shares[row[subset]] * recipes.load_ml[row[subset]]
-            loads.append(load)
+            columns.append(recipes.subsets[subset])
+            loads.append(recipes.load(int(row[subset])))
             aims.append(target)
             owner.append(number)
     if not columns:
@@ -117,14 +116,20 @@ def _with_nearest_row(
     """Add the coarse table's nearest mix: far from a colour its metric no longer points the way."""
     ends = np.append(recipes.first[1:], len(recipes.load_ml))
     usable = np.repeat(allowed, ends - recipes.first)
-    gaps = np.where(usable, delta_E_2000(recipes.Lab.astype(np.float64), target), np.inf)
-    row = int(np.argmin(gaps))
+    # Lightness alone tells most rows to be further off than what was found: CIEDE2000 never
+    # divides it by more than this.
+    found_gap = found.delta_E[chosen].min()
+    usable &= np.abs(recipes.Lab[:, 0] - target[0]) <= MOST_LIGHTNESS_WEIGHT * found_gap
+    if not usable.any():
+        return found, chosen
+    rows = np.flatnonzero(usable)
+    row = int(rows[np.argmin(delta_E_2000(recipes.Lab[rows].astype(np.float64), target))])
     shares = recipes.shares[row]
     whole = next(
         n for n in range(1, COARSE_PARTS + 1) if np.allclose(shares * n, np.round(shares * n))
     )
     parts = np.zeros((1, len(measured_paints().keys)), dtype=np.int64)
-    parts[0, recipes.rows] = np.round(shares * whole).astype(np.int64)
+    parts[0] = np.round(shares * whole).astype(np.int64)
     load = recipes.load_ml[row : row + 1]
     Lab = load_Lab(parts / whole * load[:, None])
     more = Found(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -158,8 +159,11 @@ def too_hue(short: Shortfall, target: ColourReading) -> str | None:
 
 def one_part_more(box: Box, mix: Mix, key: str) -> float:
     """Delta E 2000 that one part too much of a paint makes; 0 when the mix lacks the paint."""
-    if key not in mix.keys:
-        return 0.0
+    return _one_part_more(box.only(mix.keys), mix, key) if key in mix.keys else 0.0
+
+
+@lru_cache(maxsize=2048)
+def _one_part_more(box: Box, mix: Mix, key: str) -> float:
     loads = mix.loads_ml
     loads[key] += mix.load_ml_per_unit
     spoiled = load_Lab(box.load_vector(loads))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -72,6 +73,12 @@ def meet(box: Box, upper: Mix, lower: Mix, transition: Sequence[Triple] | None =
     transition : sequence of Lab triples, optional
         Colours of the photo, sampled downwards across the line between the two bands.
     """
+    seen = tuple((L, a, b) for L, a, b in transition or ())
+    return _meet(box.only((*upper.keys, *lower.keys)), upper, lower, seen)
+
+
+@lru_cache(maxsize=256)
+def _meet(box: Box, upper: Mix, lower: Mix, transition: tuple[Triple, ...]) -> Meeting:
     start, end = box.load_vector(upper.loads_ml), box.load_vector(lower.loads_ml)
     share = np.linspace(0, 1, STEPS)[:, None]
     path = load_Lab((1 - share) * start + share * end)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
 from itertools import combinations, product
 from math import gcd
 
@@ -12,11 +12,18 @@ from numpy.typing import NDArray
 
 from core.paint.fast_film import coarse_Lab
 from core.paint.measured import FULL_LOAD_ML, half_load_ml, measured_paints
+from core.paint.metric import local_metric
+from core.paint.remember import Remembered
 
 MAX_PAINTS = 3
 MAX_PARTS = 12
 COARSE_PARTS = 6
 """The first look goes through parts up to this sum only."""
+
+Triple = tuple[float, float, float]
+_Rows = tuple[NDArray[np.float64], NDArray[np.int64]]
+known: Remembered[_Rows] = Remembered(64)
+"""By colour: the bands of a sky, and of the one before."""
 
 LOADS = 14
 FAINTEST = 0.05
@@ -42,12 +49,12 @@ def whole_parts(paints: int, most: int = MAX_PARTS) -> NDArray[np.int64]:
 
 @dataclass(frozen=True, eq=False)
 class Recipes:
-    """A coarse table of the mixes of some measured paints.
+    """The coarse table of the mixes of all measured paints.
 
     Attributes
     ----------
     keys : tuple of str
-        Measured paints; the columns' meaning.
+        The measured paints, in the data's order; the columns' meaning.
     subsets : tuple of tuples of int
         Sets of one to three columns.
     first : ndarray, shape (subsets,), int
@@ -66,54 +73,28 @@ class Recipes:
     load_ml: NDArray[np.float64]
     Lab: NDArray[np.float32]
 
-    @property
-    def rows(self) -> list[int]:
-        """Row of every key in the measured data."""
-        data = measured_paints()
-        return [data.index(key) for key in self.keys]
+    @cached_property
+    def number(self) -> dict[frozenset[int], int]:
+        """Which of the subsets a set of columns is."""
+        return {frozenset(subset): place for place, subset in enumerate(self.subsets)}
 
+    @cached_property
+    def members(self) -> NDArray[np.bool_]:
+        """Which columns each subset holds, shape (subsets, paints)."""
+        held = np.zeros((len(self.subsets), len(self.keys)), dtype=bool)
+        for place, subset in enumerate(self.subsets):
+            held[place, list(subset)] = True
+        return held
 
-@cache
-def recipes_of(keys: tuple[str, ...]) -> Recipes:
-    """The coarse table for some measured paints; kept, since a box changes seldom.
-
-    Parameters
-    ----------
-    keys : tuple of str
-        Measured paints, without repeats.
-    """
-    whole = whole_table()
-    if keys == whole.keys:
-        return whole
-    column = [whole.keys.index(key) for key in keys]
-    number = {frozenset(subset): i for i, subset in enumerate(whole.subsets)}
-    ends = np.append(whole.first[1:], len(whole.load_ml))
-    subsets = [
-        subset
-        for size in range(1, min(MAX_PAINTS, len(keys)) + 1)
-        for subset in combinations(range(len(keys)), size)
-    ]
-    rows, first, at = [], [], 0
-    for subset in subsets:
-        place = number[frozenset(column[c] for c in subset)]
-        block = np.arange(whole.first[place], ends[place])
-        rows.append(block)
-        first.append(at)
-        at += len(block)
-    taken = np.concatenate(rows)
-    return Recipes(
-        keys,
-        tuple(subsets),
-        np.array(first),
-        whole.shares[taken][:, column],
-        whole.load_ml[taken],
-        whole.Lab[taken],
-    )
+    def load(self, row: int) -> NDArray[np.float64]:
+        """The load of each measured paint in a row, shape (paints,)."""
+        load: NDArray[np.float64] = self.shares[row] * self.load_ml[row]
+        return load
 
 
 @cache
 def whole_table() -> Recipes:
-    """The coarse table of all measured paints, from which every box's is taken."""
+    """The coarse table of all measured paints: every box uses its own part of it."""
     keys = measured_paints().keys
     subsets = [
         subset
@@ -139,26 +120,30 @@ def whole_table() -> Recipes:
     return Recipes(keys, tuple(subsets), np.array(first), shares, load_ml, Lab)
 
 
-def nearest_rows(
-    recipes: Recipes, metric: NDArray[np.float64], target: NDArray[np.float64]
-) -> tuple[NDArray[np.float64], NDArray[np.int64]]:
-    """The row of every subset that comes closest to a colour.
+def nearest_rows(target: Triple) -> tuple[NDArray[np.float64], NDArray[np.int64]]:
+    """The row of every subset of the whole table that comes closest to a colour; remembered.
 
     Parameters
     ----------
-    recipes : Recipes
-    metric : ndarray, shape (3, 3)
-        `local_metric` of the target.
-    target : ndarray, shape (3,)
+    target : tuple of 3 floats
         CIELAB.
 
     Returns
     -------
     distance : ndarray, shape (subsets,), float
-        Roughly delta E 2000.
+        Roughly delta E 2000. Not to be written to.
     row : ndarray, shape (subsets,), int
     """
-    gap = (recipes.Lab - target.astype(np.float32)) @ metric.T.astype(np.float32)
+    found = known.get(target)
+    if found is None:
+        found = _nearest_rows(whole_table(), np.array(target))
+        known.put([(target, found)])
+    return found
+
+
+def _nearest_rows(recipes: Recipes, target: NDArray[np.float64]) -> _Rows:
+    metric = local_metric(target).T.astype(np.float32)
+    gap = (recipes.Lab - target.astype(np.float32)) @ metric
     squared = np.einsum("ij,ij->i", gap, gap)
     best = np.minimum.reduceat(squared, recipes.first)
     ends = np.append(recipes.first[1:], len(squared))

@@ -16,6 +16,7 @@ from core.colour import delta_E_2000
 from core.paint.measured import FULL_LOAD_ML, load_Lab
 from core.paint.metric import local_metric
 from core.paint.recipes import MAX_PAINTS, whole_parts
+from core.paint.remember import Remembered
 
 Floats = NDArray[np.float64]
 
@@ -52,8 +53,13 @@ class Found:
     delta_E: Floats
 
 
+_Row = tuple[NDArray[np.int8], Floats, Floats, Floats]
+known: Remembered[_Row] = Remembered(4000)
+"""Parts, loads, Lab and delta E of every start, some 2 kB each: about fifteen boxes' worth."""
+
+
 def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int = 6) -> Found:
-    """The best whole parts for sets of paints.
+    """The best whole parts for sets of paints; a start asked for before is remembered.
 
     Parameters
     ----------
@@ -69,7 +75,32 @@ def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep:
     Returns
     -------
     Found
+        The starts in their order.
     """
+    keys = [
+        (paints, loads[row, list(paints)].tobytes(), targets[row].tobytes(), keep)
+        for row, paints in enumerate(columns)
+    ]
+    rows = [known.get(key) for key in keys]
+    new = [number for number, row in enumerate(rows) if row is None]
+    if new:
+        found = _refine([columns[n] for n in new], loads[new], targets[new], keep)
+        each = [np.flatnonzero(found.start == place) for place in range(len(new))]
+        for number, own in zip(new, each, strict=True):
+            parts = found.parts[own].astype(np.int8)
+            rows[number] = (parts, found.load_ml[own], found.Lab[own], found.delta_E[own])
+        known.put((keys[number], row) for number in new if (row := rows[number]) is not None)
+    every = [row for row in rows if row is not None]
+    return Found(
+        np.repeat(np.arange(len(every)), [len(row[0]) for row in every]),
+        np.concatenate([row[0] for row in every]).astype(np.int64),
+        np.concatenate([row[1] for row in every]),
+        np.concatenate([row[2] for row in every]),
+        np.concatenate([row[3] for row in every]),
+    )
+
+
+def _refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int) -> Found:
     sizes = np.array([len(columns_) for columns_ in columns])
     paints = np.full((len(columns), MAX_PAINTS), _NONE)
     for row, columns_ in enumerate(columns):

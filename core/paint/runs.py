@@ -83,7 +83,6 @@ def _cheapest(
     return min(best.values(), key=lambda item: item[0])[1] if best else done
 
 
-@lru_cache(maxsize=1024)
 def best_load_ml(box: Box, parts: Parts, target: ColourReading) -> tuple[float, float]:
     """The load, in millilitres, at which fixed parts come nearest a colour, and how near.
 
@@ -92,6 +91,11 @@ def best_load_ml(box: Box, parts: Parts, target: ColourReading) -> tuple[float, 
     load_ml : float
     delta_E_2000 : float
     """
+    return _best_load_ml(box.only(key for key, _ in parts), parts, target)
+
+
+@lru_cache(maxsize=1024)
+def _best_load_ml(box: Box, parts: Parts, target: ColourReading) -> tuple[float, float]:
     counts = {key: count for key, count in parts if count}
     vector = box.load_vector({key: float(count) for key, count in counts.items()})
     half = mix_half_load(box, counts)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 import numpy as np
 
@@ -67,28 +68,29 @@ def try_toners(box: Box, base: Mix, toners: list[dict[str, int]]) -> list[TonerT
     base : Mix
     toners : list of dict of paint key to parts
     """
+    return [
+        _try_toner(box.only((*base.keys, *toner)), base, tuple(toner.items())) for toner in toners
+    ]
+
+
+@lru_cache(maxsize=1024)
+def _try_toner(box: Box, base: Mix, toner: tuple[tuple[str, int], ...]) -> TonerTried:
     shares = np.linspace(0, 0.5, SHARES)
     tenth = round((SHARES - 1) / 5)
-    first = base.colour.munsell.value
-    tried = []
-    for toner in toners:
-        Lab = toned_Lab(box, base, toner, shares)
-        chroma = np.hypot(Lab[:, 1], Lab[:, 2])
-        halved = np.flatnonzero(chroma <= chroma[0] / 2)
-        at = int(halved[0]) if halved.size else SHARES - 1
-        angle = np.degrees(np.arctan2(Lab[:, 2], Lab[:, 1]))
-        Y = float(np.clip(Lab_to_XYZ(Lab[at])[1], 0, 1)) * 100
-        tried.append(
-            TonerTried(
-                tuple(toner.items()),
-                float(shares[at]) if halved.size else None,
-                abs(float((angle[at] - angle[0] + 180) % 360 - 180)),
-                float(munsell_value(Y)) - first,
-                float(chroma[tenth] / max(chroma[0], 1e-9)),
-                any(box.paint(key).is_strong for key in toner),
-            )
-        )
-    return tried
+    Lab = toned_Lab(box, base, dict(toner), shares)
+    chroma = np.hypot(Lab[:, 1], Lab[:, 2])
+    halved = np.flatnonzero(chroma <= chroma[0] / 2)
+    at = int(halved[0]) if halved.size else SHARES - 1
+    angle = np.degrees(np.arctan2(Lab[:, 2], Lab[:, 1]))
+    Y = float(np.clip(Lab_to_XYZ(Lab[at])[1], 0, 1)) * 100
+    return TonerTried(
+        toner,
+        float(shares[at]) if halved.size else None,
+        abs(float((angle[at] - angle[0] + 180) % 360 - 180)),
+        float(munsell_value(Y)) - base.colour.munsell.value,
+        float(chroma[tenth] / max(chroma[0], 1e-9)),
+        any(box.paint(key).is_strong for key, _ in toner),
+    )
 
 
 def toners(box: Box, base: Mix, hue_deg: float | None = None) -> tuple[TonerTried, ...]:

@@ -13,7 +13,8 @@ from core.colour import delta_E_2000
 from core.paint.closest import closest_mixes
 from core.paint.measured import FULL_LOAD_ML, load_Lab, measured_paints
 from core.paint.metric import local_metric
-from core.paint.recipes import MAX_PARTS, recipes_of, whole_parts
+from core.paint.recipes import MAX_PARTS, nearest_rows, whole_parts, whole_table
+from core.paint.refine import known, refine
 
 KEYS = measured_paints().keys[:12]
 
@@ -37,22 +38,55 @@ def test_whole_parts_are_small_and_without_a_common_factor():
 
 
 def test_the_table_holds_every_set_of_one_to_three_paints():
-    recipes = recipes_of(KEYS)
-    wanted = {s for size in (1, 2, 3) for s in combinations(range(12), size)}
-    assert set(recipes.subsets) == wanted
-    assert len(recipes.subsets) == 298
+    table = whole_table()
+    wanted = {s for size in (1, 2, 3) for s in combinations(range(13), size)}
+    assert set(table.subsets) == wanted
+    assert len(table.subsets) == len(table.first) == 377
+    for subset, held in zip(table.subsets, table.members, strict=True):
+        assert np.flatnonzero(held).tolist() == list(subset)
+        assert table.subsets[table.number[frozenset(subset)]] == subset
 
 
-@pytest.mark.parametrize("keys", [KEYS, KEYS[::3], KEYS[4:5]])
-def test_the_table_is_near_the_exact_film(keys):
-    recipes = recipes_of(keys)
-    loads = np.zeros((len(recipes.load_ml), 13))
-    loads[:, recipes.rows] = recipes.shares * recipes.load_ml[:, None]
-    some = slice(None, None, 37)
-    gap = delta_E_2000(load_Lab(loads[some]), recipes.Lab[some].astype(float))
+def test_the_table_is_near_the_exact_film():
+    table = whole_table()
+    rows = range(0, len(table.load_ml), 37)
+    loads = np.array([table.load(row) for row in rows])
+    gap = delta_E_2000(load_Lab(loads), table.Lab[::37].astype(float))
     assert gap.max() < 1.9
     assert np.median(gap) < 0.15
-    assert recipes.load_ml.max() == pytest.approx(FULL_LOAD_ML)
+    assert table.load_ml.max() == pytest.approx(FULL_LOAD_ML)
+
+
+def test_the_nearest_row_of_every_set_is_the_nearest():
+    table = whole_table()
+    target = (60.0, -4.0, -20.0)
+    distance, row = nearest_rows(target)
+    away = np.linalg.norm((table.Lab - np.array(target)) @ local_metric(target).T, axis=1)
+    for first, last, at, gap in zip(
+        table.first, [*table.first[1:], len(away)], row, distance, strict=True
+    ):
+        assert first <= at < last
+        assert gap == pytest.approx(away[first:last].min(), rel=1e-4)
+
+
+def test_starts_that_were_asked_for_before_are_answered_the_same():
+    """Whatever else is asked for along with them: every set is worked out by itself."""
+    columns = [(0,), (1, 6), (0, 6, 9), (2, 3)]
+    loads = np.zeros((4, 13))
+    for row, paints in enumerate(columns):
+        loads[row, list(paints)] = 0.002
+    targets = np.repeat(reachable(1, 3), 4, axis=0)
+    known.forget()
+    fresh = refine(columns, loads, targets, keep=5)
+    assert len(known) == 4
+    again = refine(columns, loads, targets, keep=5)
+    known.forget()
+    refine(columns[2:], loads[2:], targets[2:], keep=5)
+    mixed = refine(columns, loads, targets, keep=5)
+    for other in (again, mixed):
+        for name in ("start", "parts", "load_ml", "Lab", "delta_E"):
+            np.testing.assert_allclose(getattr(other, name), getattr(fresh, name), atol=1e-9)
+    assert fresh.start.tolist() == sorted(fresh.start.tolist())
 
 
 @given(st.tuples(st.floats(5, 95), st.floats(-60, 60), st.floats(-60, 60)), st.integers(0, 99))
@@ -87,7 +121,7 @@ def test_the_search_is_near_brute_force(seed, reached_with):
     target = reachable(1, seed, reached_with)[0]
     found = closest_mixes(keys, target)[0].delta_E.min()
     best = np.inf
-    for subset in recipes_of(keys).subsets:
+    for subset in (s for s in whole_table().subsets if max(s) < 6):
         ways = whole_parts(len(subset), 8)
         shares = np.zeros((len(ways), 13))
         shares[:, subset] = ways / ways.sum(axis=1, keepdims=True)
