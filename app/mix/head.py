@@ -6,13 +6,12 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QContextMenuEvent,
-    QFocusEvent,
     QKeyEvent,
     QPainter,
     QPaintEvent,
     QPen,
 )
-from PySide6.QtWidgets import QRadioButton, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.look import look
 from app.look.icons import paint_icon
@@ -26,6 +25,7 @@ from app.paint.marks import (
     paint_verdict,
     verdict_width,
 )
+from app.widgets.choice_row import ChoiceRow
 from app.widgets.fit import Fitted, fit
 
 BY_KEY = (
@@ -43,35 +43,20 @@ _BAR_SHARE = 0.25
 _MOST_BAR = 240
 
 
-class RowHead(QRadioButton):
-    """What every row's head has in common: chosen by a press or by the arrow keys.
+class RowHead(ChoiceRow):
+    """What every row's head has in common, beside what all rows have: a menu, and opening.
 
     Signals
     -------
-    asked(number: int)
-        The row was pressed, or chosen with space or return.
-    moved(number: int)
-        An arrow key asks for another row.
     menu_asked(number: int, x: int, y: int)
         The row's menu, at a place on the screen.
     """
 
-    asked = Signal(int)
-    moved = Signal(int)
     menu_asked = Signal(int, int, int)
 
     def __init__(self, number: int, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.number = number
+        super().__init__(number, parent)
         self.opened = False
-        self.ruled = False
-        self._by_key = False
-        self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.setProperty("own_focus", True)
-        self.clicked.connect(lambda: self.asked.emit(self.number))
-
-    def hitButton(self, pos: object) -> bool:
-        return True
 
     def sizeHint(self) -> QSize:
         return QSize(400, self.height_for(400, compact=False))
@@ -80,20 +65,17 @@ class RowHead(QRadioButton):
         """Height the head needs at a width."""
         raise NotImplementedError
 
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        self._by_key = event.reason() in BY_KEY
-        super().focusInEvent(event)
+    def shows_focus(self, reason: Qt.FocusReason) -> bool:
+        return reason in BY_KEY
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        self._by_key = True
-        step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()))
-        if step is not None:
-            self.moved.emit(self.number + step)
-        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self._by_key = True
             self.asked.emit(self.number)
         elif event.key() == Qt.Key.Key_Menu or (
             event.key() == Qt.Key.Key_F10 and event.modifiers() == Qt.KeyboardModifier.ShiftModifier
         ):
+            self._by_key = True
             spot = self.mapToGlobal(self.rect().bottomLeft())
             self.menu_asked.emit(self.number, spot.x() + INSIDE, spot.y())
         else:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QRadioButton, QSizePolicy, QWidget
 
 from app.look import look
@@ -14,6 +14,7 @@ from app.look.theme import WALL
 from app.look.type import CHOSEN, FIRST
 from app.paint.ink import BLACK, draw_text, text_size
 from app.paint.sheet_rows import BandRowView, paint_band_row, row_height
+from app.widgets.choice_row import ChoiceRow
 from core.i18n import translate
 
 _HEADER = 50
@@ -21,36 +22,12 @@ _TALLEST = 104
 _BAR = 6
 
 
-class _Row(QRadioButton):
-    """One band; a radio button to a screen reader, since one is chosen."""
-
-    asked = Signal(int)
-    moved = Signal(int)
+class _Row(ChoiceRow):
+    """One band."""
 
     def __init__(self, number: int, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._number = number
+        super().__init__(number, parent)
         self.view: BandRowView | None = None
-        self.ruled = False
-        self._by_key = False
-        self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.setProperty("own_focus", True)
-        self.clicked.connect(lambda: self.asked.emit(self._number))
-
-    def hitButton(self, pos: object) -> bool:
-        return True
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        self._by_key = event.reason() != Qt.FocusReason.MouseFocusReason
-        super().focusInEvent(event)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        self._by_key = True
-        step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()))
-        if step is None:
-            super().keyPressEvent(event)
-        else:
-            self.moved.emit(self._number + step)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self.view is None:

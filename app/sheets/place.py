@@ -81,7 +81,6 @@ class SheetPlace(QWidget):
         self._line.setText(view.line)
         self._sentence.setText(view.sentence)
         self._line.setVisible(bool(view.line))
-        self._sentence.setVisible(bool(view.sentence))
         self._fill(view)
         self._turn()
 

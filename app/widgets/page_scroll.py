@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtWidgets import QFrame, QScrollArea, QWidget
 
 from app.look import look
@@ -30,7 +30,5 @@ class PageScroll(QScrollArea):
             self._fit()
 
     def _fit(self) -> None:
-        least = self.page.least_size()
-        if look().type.scale <= _NORMAL:
-            least *= 0
-        self.page.setMinimumSize(least)
+        large = look().type.scale > _NORMAL
+        self.page.setMinimumSize(self.page.least_size() if large else QSize(0, 0))

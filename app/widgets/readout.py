@@ -6,14 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPen, QResizeEvent
-from PySide6.QtWidgets import QRadioButton, QScrollArea, QSizePolicy, QWidget
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
 
 from app.look import look
 from app.look.space import FOCUS_WIDTH, MARGIN
 from app.look.theme import WALL
 from app.look.type import CHOSEN, FIRST, MEDIUM, SECOND, font
 from app.paint.marks import BadgeView, ChipView, paint_badge, paint_chip
+from app.widgets.choice_row import ChoiceRow
 from app.widgets.fit import Fitted, advance, fit
 from app.widgets.readout_views import ReadoutRow
 from core.i18n import translate
@@ -40,38 +41,24 @@ class _Columns:
 Cell = tuple[Fitted, ...]
 
 
-class _Row(QRadioButton):
-    """One band; a radio button to a screen reader, since one is chosen."""
-
-    asked = Signal(int)
-    moved = Signal(int)
+class _Row(ChoiceRow):
+    """One band."""
 
     def __init__(self, number: int, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._number = number
+        super().__init__(number, parent)
         self.view: ReadoutRow | None = None
+        self._drawn: ReadoutRow | None = None
         self.cells: tuple[Cell, ...] = ()
         self.columns = _Columns((0, 0, 0), (1, 1, 1), False)
-        self.ruled = False
-        self._by_key = False
-        self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.setProperty("own_focus", True)
-        self.clicked.connect(lambda: self.asked.emit(self._number))
+        # It fills all it covers: while a line is dragged only the rows that change are drawn.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
 
-    def hitButton(self, pos: object) -> bool:
-        return True
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        self._by_key = event.reason() != Qt.FocusReason.MouseFocusReason
-        super().focusInEvent(event)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        self._by_key = True
-        step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()))
-        if step is None:
-            super().keyPressEvent(event)
-        else:
-            self.moved.emit(self._number + step)
+    def show_cells(self, columns: _Columns, cells: tuple[Cell, ...], ruled: bool) -> None:
+        """Lay the texts out so; drawn again only where that, or the view, is new."""
+        now = (columns, cells, ruled, self.view)
+        if now != (self.columns, self.cells, self.ruled, self._drawn):
+            self.columns, self.cells, self.ruled, self._drawn = now
+            self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self.view is None:
@@ -191,6 +178,7 @@ class ReadoutTable(QWidget):
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "_inside"):
             self._lay_out()
+            self._inside.update()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self._lay_out()
@@ -236,6 +224,7 @@ class ReadoutTable(QWidget):
             self._inside.resize(self.width(), 0)
             return
         available = self._scroll.height()
+        before = self._columns
         # Once without, once with the width of a scroll bar.
         for bar in (0, 14):
             self._columns = self._measure(self.width() - _BADGES - _CHIPS - 2 * MARGIN - bar)
@@ -245,14 +234,16 @@ class ReadoutTable(QWidget):
         top = 0
         for number, (row, height) in enumerate(zip(self._rows, heights, strict=True)):
             chosen = number == self._chosen
-            row.columns = self._columns
-            row.cells = self._cells(self._views[number], chosen, compact and not chosen)
-            row.ruled = number < len(self._rows) - 1 and not (chosen or number + 1 == self._chosen)
+            row.show_cells(
+                self._columns,
+                self._cells(self._views[number], chosen, compact and not chosen),
+                number < len(self._rows) - 1 and not (chosen or number + 1 == self._chosen),
+            )
             row.setGeometry(0, top, self.width() - bar, height)
-            row.update()
             top += height
         self._inside.resize(self.width() - bar, top)
-        self.update()
+        if self._columns != before:
+            self.update()
 
     def _heights(self, available: int) -> tuple[list[int], bool]:
         scale = look().type

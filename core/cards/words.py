@@ -11,7 +11,7 @@ from core.paint.order import Order
 from core.paint.planned import BandMix, MixPlan, PlannedMix, Reach
 from core.paint.words_mix import listed, shortfall_text, verdict_text
 from core.paint.words_plan import amounts_note, meeting_text, metal_name, work_step_text
-from core.reading import BandReading, ColourReading
+from core.reading import ColourReading
 from core.study import Study
 from core.units import Units, size_text
 from core.wording import Wording
@@ -275,16 +275,6 @@ def page_text(number: int, total: int) -> str:
 def continued(title: str) -> str:
     """The heading of a further page."""
     return translate("cards", "{title} (continued)").format(title=title)
-
-
-def readout_text(reading: BandReading, wording: Wording) -> str:
-    """The whole readout in one line: "blue-violet, tertiary; value 4.4, dark; intense"."""
-    colour = reading.colour
-    if colour is None:
-        return no_sky_text()
-    return translate("cards", "{hue}; {scales}").format(
-        hue=hue_piece(colour, wording), scales=scale_piece(colour, wording)
-    )
 
 
 def field_names() -> tuple[str, str, str]:
