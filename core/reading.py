@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -44,7 +45,7 @@ class ColourReading:
     intensity_word: str
     complement: str | None
 
-    @property
+    @cached_property
     def hex(self) -> str:
         """`#rrggbb`."""
         return srgb_to_hex(self.srgb)

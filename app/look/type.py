@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
+from threading import get_ident
 from typing import Final, Literal
 
 from PySide6.QtGui import QFont
@@ -47,8 +49,15 @@ def font(size: float, weight: int = SECOND, *, columns: bool = False) -> QFont:
     columns : bool
         Figures of one width, for numbers under each other.
     """
+    # A copy, since the caller may change it; the copy shares what Qt has worked out about it.
+    return QFont(_made(get_ident(), max(1, round(size)), weight, columns))
+
+
+@lru_cache(maxsize=512)
+def _made(thread: int, pixels: int, weight: int, columns: bool) -> QFont:
+    # One for each thread: workers draw cards while the window draws itself.
     result = QFont(FAMILY)
-    result.setPixelSize(max(1, round(size)))
+    result.setPixelSize(pixels)
     result.setWeight(QFont.Weight(weight))
     if columns:
         result.setFeature(QFont.Tag("tnum"), 1)

@@ -9,7 +9,7 @@ from threading import get_ident
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from app.look.type import CHOSEN, FIRST, font
 
@@ -55,11 +55,6 @@ def text_size(text: str, size: float, weight: int = FIRST) -> tuple[float, float
     return _width(text, weight) * size, 1.2 * size
 
 
-@lru_cache(maxsize=256)
-def _font(thread: int, pixels: int, weight: int) -> QFont:
-    return font(pixels, weight)
-
-
 def draw_text(
     painter: QPainter,
     centre: QPointF,
@@ -88,14 +83,13 @@ def draw_text(
     painter.setPen(QColor(colour))
     if size >= 8.0:
         # Whole pixel sizes are drawn crisper than scaled ones.
-        face = _font(get_ident(), round(size), weight)
-        painter.setFont(face)
+        painter.setFont(font(size, weight))
         painter.drawText(QPointF(left, baseline), text)
         return
     painter.save()
     painter.translate(left, baseline)
     painter.scale(size / _MEASURE, size / _MEASURE)
-    painter.setFont(_font(get_ident(), _MEASURE, weight))
+    painter.setFont(font(_MEASURE, weight))
     painter.drawText(QPointF(0, 0), text)
     painter.restore()
 

@@ -188,9 +188,21 @@ def _lying(rect: QRectF, view: LadderView) -> LadderGeometry:
 def paint_ladder(painter: QPainter, rect: QRectF, view: LadderView) -> LadderGeometry:
     """Draw the ladder; its geometry comes back for hit-testing."""
     geometry = ladder_geometry(rect, view)
+    paint_ladder_ground(painter, view, geometry)
+    paint_ladder_bands(painter, view, geometry)
+    return geometry
+
+
+def paint_ladder_ground(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
+    """The steps and the words at their ends: what stays while the bands move."""
     with kept(painter):
         _paint_bar(painter, view, geometry)
         _paint_ends(painter, view, geometry)
+
+
+def paint_ladder_bands(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
+    """The letters and their stems."""
+    with kept(painter):
         _paint_stems(painter, view, geometry)
         order = [i for i in range(len(view.marks)) if i != view.chosen]
         if view.chosen is not None:
@@ -207,7 +219,6 @@ def paint_ladder(painter: QPainter, rect: QRectF, view: LadderView) -> LadderGeo
                 chosen=index == view.chosen,
                 size=view.letter,
             )
-    return geometry
 
 
 def _paint_bar(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:

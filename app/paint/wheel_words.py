@@ -98,7 +98,7 @@ def _least_clearance(
     x: float, y: float, half_width: float, half_height: float, obstacles: list[_Obstacle]
 ) -> float:
     least = math.inf
-    for ox, oy, reach in obstacles:
+    for index, (ox, oy, reach) in enumerate(obstacles):
         dx = abs(ox - x) - half_width
         dy = abs(oy - y) - half_height
         if dx > dy:
@@ -106,6 +106,8 @@ def _least_clearance(
         else:
             free = dy - reach if dx <= 0.0 else math.hypot(dx, dy) - reach
         if free < 0.0:
+            # What stood in the way once is likely to again, so it is tried first from now on.
+            obstacles.insert(0, obstacles.pop(index))
             return free
         if free < least:
             least = free

@@ -78,6 +78,7 @@ class SpokenStrip(QWidget):
         self._view: SpokenView | None = None
         self._gutter = _GUTTER
         self._fullness = FULLNESS[0]
+        self._plans: dict[object, _Plan] = {}
         self._say = EdgeButton(translate("spoken strip", "Say it"), "speak", self)
         self._say.hide()
         self._say.clicked.connect(self.say_asked)
@@ -91,6 +92,7 @@ class SpokenStrip(QWidget):
             return
         before = self._plan(self._text_width()).height if self._view is not None else 0.0
         self._view = view
+        self._plans.clear()
         if view is not None:
             self.setAccessibleName(view.spoken)
             # The strip may have room for the first sentences only.
@@ -165,6 +167,13 @@ class SpokenStrip(QWidget):
         self._say.setGeometry(round(x), round(middle - size.height() / 2), *size.toTuple())
 
     def _plan(self, width: float, most_lines: int = _FEW_LINES) -> _Plan:
+        # Asked for several times while a line moves by one pixel.
+        key = (width, most_lines, self._fullness, self._button_room(), self._low_row(), look())
+        if key not in self._plans:
+            self._plans[key] = self._planned(width, most_lines)
+        return self._plans[key]
+
+    def _planned(self, width: float, most_lines: int) -> _Plan:
         view = self._view
         assert view is not None
         scale = look().type

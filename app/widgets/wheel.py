@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
@@ -13,7 +15,8 @@ from app.paint.ladder import (
     LadderView,
     ladder_geometry,
     ladder_hit,
-    paint_ladder,
+    paint_ladder_bands,
+    paint_ladder_ground,
 )
 from app.paint.wheel import paint_wheel_bands, paint_wheel_ground
 from app.paint.wheel_layout import wedge_at, wheel_geometry, wheel_hit
@@ -35,6 +38,22 @@ class _BandChart(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setProperty("ground", "wall")
+        self._still: QPixmap | None = None
+        self._still_key: object = None
+
+    def _ground(self, key: object, paint: Callable[[QPainter], None]) -> QPixmap:
+        """What stays while the bands move, drawn once for each key, size and look."""
+        ratio = self.devicePixelRatioF()
+        key = (key, self.size(), ratio, look())
+        if key != self._still_key or self._still is None:
+            self._still = QPixmap(self.size() * ratio)
+            self._still.setDevicePixelRatio(ratio)
+            self._still.fill(Qt.GlobalColor.transparent)
+            painter = QPainter(self._still)
+            paint(painter)
+            painter.end()
+            self._still_key = key
+        return self._still
 
     def _chosen(self) -> int | None:
         raise NotImplementedError
@@ -90,8 +109,6 @@ class WheelWidget(_BandChart):
         super().__init__(parent)
         self._view: WheelView | None = None
         self._geometry: WheelGeometry | None = None
-        self._ground: QPixmap | None = None
-        self._ground_key: object = None
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setSizePolicy(policy)
         self.setAccessibleName(translate("wheel", "Colour wheel"))
@@ -127,28 +144,10 @@ class WheelWidget(_BandChart):
         view, geometry = self._view, self.layout_now
         if view is None or geometry is None:
             return
-        ratio = self.devicePixelRatioF()
-        key = (
-            self.size(),
-            ratio,
-            view.colours,
-            view.names,
-            view.lit,
-            view.muted,
-            view.show_names,
-            view.px,
-            look(),
-        )
-        if key != self._ground_key or self._ground is None:
-            self._ground = QPixmap(self.size() * ratio)
-            self._ground.setDevicePixelRatio(ratio)
-            self._ground.fill(Qt.GlobalColor.transparent)
-            painter = QPainter(self._ground)
-            paint_wheel_ground(painter, view, geometry)
-            painter.end()
-            self._ground_key = key
+        key = (view.colours, view.names, view.lit, view.muted, view.show_names, view.px)
+        ground = self._ground(key, lambda on: paint_wheel_ground(on, view, geometry))
         painter = QPainter(self)
-        painter.drawPixmap(0, 0, self._ground)
+        painter.drawPixmap(0, 0, ground)
         paint_wheel_bands(painter, view, geometry)
         painter.end()
 
@@ -219,10 +218,22 @@ class LadderWidget(_BandChart):
         self._geometry = None
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        if self._view is None:
+        view, geometry = self._view, self.layout_now
+        if view is None or geometry is None:
             return
+        key = (
+            view.white_is,
+            view.ends,
+            view.across,
+            view.px,
+            view.numbers,
+            view.tag_text,
+            view.letter_px,
+        )
+        ground = self._ground(key, lambda on: paint_ladder_ground(on, view, geometry))
         painter = QPainter(self)
-        self._geometry = paint_ladder(painter, QRectF(self.rect()), self._view)
+        painter.drawPixmap(0, 0, ground)
+        paint_ladder_bands(painter, view, geometry)
         painter.end()
 
     def _marks(self) -> tuple[LadderMark, ...]:
