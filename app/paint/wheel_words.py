@@ -20,6 +20,9 @@ _WORD_DIRECTIONS: Final = (
 _WORD_PLACES: Final = ((0.29, 0.32, 0.26), (0.56, 0.53, 0.60), (0.85, 0.80, 0.88))
 # Clearance beyond this, in fractions of R, is no better: so the words stay where they are.
 _ENOUGH: Final = 0.03
+# What a word counts that is seen at all, and the most it can count.
+_SEEN: Final = 10.0
+_MOST: Final = _SEEN + _ENOUGH * 10.0
 
 
 def place_words(
@@ -42,8 +45,11 @@ def place_words(
     widths = [text_size(text, letter)[0] for text in view.intensity_words]
     for direction in _WORD_DIRECTIONS:
         turn = math.radians(direction)
-        words, score = [], 0.0
+        words, score, to_come = [], 0.0, 3 * _MOST
         for text, width, shares in zip(view.intensity_words, widths, _WORD_PLACES, strict=True):
+            if score + to_come <= best[0] + 1e-9:
+                break
+            to_come -= _MOST
             for share in shares:
                 x = centre.x() + share * DISC * radius * math.sin(turn)
                 y = centre.y() - share * DISC * radius * math.cos(turn)
@@ -56,11 +62,11 @@ def place_words(
                 if free >= 0.0:
                     rect = QRectF(x - width / 2, y - letter / 2, width, letter)
                     words.append(Word(text, rect, letter))
-                    score += 10.0 + min(free / radius, _ENOUGH) * 10.0
+                    score += _SEEN + min(free / radius, _ENOUGH) * 10.0
                     break
         if score > best[0] + 1e-9:
             best = (score, tuple(words))
-        if score >= 3 * (10.0 + _ENOUGH * 10.0) - 1e-9:
+        if score >= 3 * _MOST - 1e-9:
             break
     return best[1]
 
