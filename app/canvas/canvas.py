@@ -1,47 +1,17 @@
-"""The photo on its wall: lines to drag, letters, zoom, and the point under the mouse."""
+"""The photo under the user's hands: lines to drag, letters to press, zoom, the point below."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, QSizeF, Qt, Signal
-from PySide6.QtGui import (
-    QColor,
-    QFocusEvent,
-    QKeyEvent,
-    QMouseEvent,
-    QPainter,
-    QPaintEvent,
-    QWheelEvent,
-)
-from PySide6.QtWidgets import QSizePolicy, QWidget
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
+from PySide6.QtWidgets import QWidget
 
-from app.canvas.backdrop import Backdrop
-from app.canvas.furniture import Furniture
-from app.canvas.geometry import Drag, Viewport, edge_at
-from app.canvas.grip import PAD, Grip, RivalTag
-from app.canvas.images import Pyramid
-from app.canvas.layout import LetterRow, letter_rows
-from app.canvas.painting import (
-    DrawnLine,
-    letter_rect,
-    paint_focus_ring,
-    paint_letters,
-    paint_lines,
-    paint_rival,
-    paint_veil_words,
-)
+from app.canvas.geometry import Drag, edge_at
+from app.canvas.view import PhotoView
 from app.document import Gesture
-from app.look import look
-from app.look.type import FIRST
-from core.bands.lines import Bands
 from core.i18n import translate
-
-LEFT_GUTTER = 60
-RIGHT_GUTTER = 108
-MARGIN = 10
-BADGE_RADIUS, MOST_BADGE_SCALE = 15, 1.25
-VEIL_SHARE = 0.66
 
 _ZOOM_STEP = 1.2
 _BY_KEYS = (
@@ -59,17 +29,7 @@ class _Held:
     gesture: Gesture
 
 
-@dataclass(frozen=True)
-class _Parts:
-    """What was drawn upon the photo and beside it."""
-
-    lines: tuple[DrawnLine, ...] = ()
-    letters: tuple[LetterRow, ...] = ()
-    horizon: float | None = None
-    chosen: int = 0
-
-
-class PhotoCanvas(QWidget):
+class PhotoCanvas(PhotoView):
     """Shows one photo and its bands; knows neither document nor window.
 
     Edge i is the lower edge of band i: a line, or for the last band the horizon.
@@ -83,7 +43,6 @@ class PhotoCanvas(QWidget):
     rival_accepted(y: float)
     hovered(point: tuple[float, float] | None)
         Fractions of the photo under the mouse; None beside it.
-    zoom_changed(zoom: float)
     """
 
     edge_moved = Signal(int, float, object)
@@ -93,24 +52,12 @@ class PhotoCanvas(QWidget):
     remove_asked = Signal(int)
     rival_accepted = Signal(float)
     hovered = Signal(object)
-    zoom_changed = Signal(float)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._picture: Pyramid | None = None
-        self._veil: Pyramid | None = None
-        self._bands: Bands | None = None
-        self._chosen = 0
-        self._rivals: tuple[float, ...] = ()
-        self._viewport = Viewport(3, 2, 0, 0, 300, 200)
-        self._backdrop = Backdrop()
-        self._parts = _Parts()
         self._held: _Held | None = None
         self._pan_from: QPointF | None = None
-        self._as_opened = True
-        self._show_focus = False
         self.setProperty("own_focus", True)
-        self._furniture = Furniture(self)
         self._furniture.edge_moved.connect(self.edge_moved)
         self._furniture.pressed.connect(self._take)
         self._furniture.dragged.connect(self._drag_to)
@@ -119,11 +66,8 @@ class PhotoCanvas(QWidget):
         self._furniture.split_asked.connect(self.split_asked)
         self._furniture.remove_asked.connect(self.remove_asked)
         self._furniture.rival_accepted.connect(self.rival_accepted)
-        self._furniture.resized.connect(self._place)
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(translate("canvas", "Photo with band lines"))
         self.setAccessibleDescription(
             translate(
@@ -133,80 +77,10 @@ class PhotoCanvas(QWidget):
             )
         )
 
-    # What is shown
-
-    def set_photo(self, picture: Pyramid, width: int, height: int) -> None:
-        """Show another photo; `width` and `height` only give its proportions.
-
-        It is seen whole, or in its middle where it is a panorama.
-        """
-        self._picture, self._veil = picture, None
-        self._viewport = Viewport(width, height, 0, 0, 300, 200)
-        self._as_opened = True
-        self._fit_area()
-        self.zoom_changed.emit(self._viewport.zoom)
-
-    def set_picture(self, picture: Pyramid) -> None:
-        """Show the same photo in other colours (values, squint); the view of it stays."""
-        self._picture = picture
-        self.update()
-
-    def set_veil(self, veil: Pyramid | None) -> None:
-        """Cover what is not sky."""
-        self._veil = veil
-        self.update()
-
-    def set_bands(self, bands: Bands | None) -> None:
-        """Show these lines; None while there are none yet."""
-        if bands != self._bands:
-            self._bands = bands
-            self._chosen = min(self._chosen, bands.count - 1) if bands else 0
-            self._refresh()
-
-    def set_chosen(self, band: int) -> None:
-        """Show a band as the chosen one."""
-        if band != self._chosen:
-            self._chosen = band
-            self._refresh()
-
-    def set_rivals(self, rivals: tuple[float, ...]) -> None:
-        """Show other places where the sky may end."""
-        self._rivals = rivals
-        self._furniture.show_rivals(rivals)
-        self._place()
-        self.update()
-
-    @property
-    def viewport(self) -> Viewport:
-        """How the photo lies on the canvas."""
-        return self._viewport
-
     @property
     def dragging(self) -> bool:
         """Whether a line is in the user's hand."""
         return self._held is not None
-
-    @property
-    def grips(self) -> tuple[Grip, ...]:
-        """The grips in use, top to bottom; the last is the horizon's."""
-        return self._furniture.grips
-
-    @property
-    def rival_tags(self) -> tuple[RivalTag, ...]:
-        """The tags in use."""
-        return self._furniture.tags
-
-    def zoom(self, factor: float, at: QPointF | None = None) -> None:
-        """Larger or smaller around `at`, or around the middle."""
-        view = self._viewport
-        at = at or QPointF(view.left + view.width / 2, view.top + view.height / 2)
-        self._set_viewport(view.zoomed(factor, at.x(), at.y()))
-
-    def zoom_to_fit(self) -> None:
-        """The whole photo."""
-        self._set_viewport(self._viewport.fitted())
-
-    # The user's hands
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         at = event.position()
@@ -316,22 +190,6 @@ class PhotoCanvas(QWidget):
         left, top, right, bottom = self._viewport.visible
         return left <= at.x() < right and top <= at.y() < bottom
 
-    # Qt
-
-    def sizeHint(self) -> QSize:
-        return QSize(900, 520)
-
-    def minimumSizeHint(self) -> QSize:
-        return QSize(360, 220)
-
-    def resizeEvent(self, event: QEvent) -> None:
-        self._fit_area()
-
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.StyleChange:
-            self._fit_area()
-
     def focusInEvent(self, event: QFocusEvent) -> None:
         # Only who moves by keys needs the ring.
         self._show_focus = event.reason() in _BY_KEYS
@@ -343,115 +201,3 @@ class PhotoCanvas(QWidget):
 
     def leaveEvent(self, event: QEvent) -> None:
         self.hovered.emit(None)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        theme, view = look().theme, self._viewport
-        painter = QPainter(self)
-        ratio = self.devicePixelRatioF()
-        backdrop = self._backdrop.pixmap(
-            self.size(), ratio, view, theme.wall, self._picture, self._veil
-        )
-        # Only what changed is drawn anew: a dragged line leaves most of the canvas alone.
-        for rect in event.region():
-            source = QRectF(QPointF(rect.topLeft()) * ratio, QSizeF(rect.size()) * ratio)
-            painter.drawPixmap(QRectF(rect), backdrop, source)
-        left, top, right, bottom = view.visible
-        photo = QRectF(left, top, right - left, bottom - top)
-        if self._show_focus and self._picture is not None:
-            paint_focus_ring(painter, photo, 0)
-        if self._bands is None or self._picture is None:
-            return
-        painter.save()
-        painter.setClipRect(photo, Qt.ClipOperation.IntersectClip)
-        self._paint_ground(painter, photo)
-        for y in self._rivals:
-            paint_rival(painter, left, right, view.y_px(y))
-        painter.restore()
-        region = event.region()
-        lines = [x for x in self._parts.lines if region.intersects(x.rect.toAlignedRect())]
-        paint_lines(painter, lines)
-        radius = self._badge_radius
-        rows = [
-            row
-            for row in self._parts.letters
-            if region.intersects(letter_rect(row, left, radius).toAlignedRect())
-        ]
-        paint_letters(painter, rows, self._bands.letters, self._chosen, left, radius)
-
-    def _paint_ground(self, painter: QPainter, photo: QRectF) -> None:
-        ground = photo.adjusted(0, self._viewport.y_px(self._bands.horizon) - photo.top(), 0, 0)
-        if ground.height() <= 0:
-            return
-        veil = QColor(look().theme.wall)
-        veil.setAlphaF(VEIL_SHARE)
-        painter.fillRect(ground, veil)
-        words = translate("canvas", "Not sky: left out of the readings")
-        paint_veil_words(painter, ground, look().type.font("control", FIRST), words)
-
-    def _drawn_parts(self) -> _Parts:
-        """Lines and letters as they lie now."""
-        if self._bands is None:
-            return _Parts()
-        left, top, right, bottom = self._viewport.visible
-        lines = []
-        for edge, (y, grip) in enumerate(zip(self._bands.edges[1:], self.grips, strict=True)):
-            if grip.isHidden():
-                continue
-            heavy = edge in (self._chosen, self._bands.count - 1)
-            row = min(max(self._viewport.y_px(y), top), bottom)
-            grip_y = grip.y() + PAD + grip.tag_height / 2
-            lines.append(DrawnLine(left, right, row, grip.x() + PAD + 1, grip_y, heavy))
-        letters = letter_rows(self._viewport, self._bands, self._badge_radius, self.height())
-        return _Parts(tuple(lines), letters, self._bands.horizon, self._chosen)
-
-    @property
-    def _badge_radius(self) -> float:
-        # Letters in discs are legible early, and seven of them have to fit beside a low photo.
-        return round(BADGE_RADIUS * min(look().type.scale, MOST_BADGE_SCALE))
-
-    # Layout
-
-    def _refresh(self) -> None:
-        """The bands or the choice changed: repaint what differs."""
-        before = self._parts
-        self._furniture.show_bands(self._bands, self._chosen)
-        self._place()
-        after = self._parts
-        if before.horizon != after.horizon or len(before.letters) != len(after.letters):
-            self.update()
-            return
-        left, radius = self._viewport.visible[0], self._badge_radius
-        for line in set(before.lines) ^ set(after.lines):
-            self.update(line.rect.toAlignedRect())
-        changed = set(before.letters) ^ set(after.letters)
-        if before.chosen != after.chosen:
-            changed |= {
-                row
-                for row in (*before.letters, *after.letters)
-                if row.band in (before.chosen, after.chosen)
-            }
-        for row in changed:
-            self.update(letter_rect(row, left, radius).toAlignedRect())
-
-    def _fit_area(self) -> None:
-        grow = look().type.grow
-        left, right = grow(LEFT_GUTTER), grow(RIGHT_GUTTER)
-        width = max(self.width() - left - right, 80)
-        height = max(self.height() - 2 * MARGIN, 80)
-        view = self._viewport.resized(left, MARGIN, width, height)
-        untouched = self._as_opened
-        self._set_viewport(view.opened() if untouched else view)
-        self._as_opened = untouched
-
-    def _set_viewport(self, viewport: Viewport) -> None:
-        zoomed = viewport.zoom != self._viewport.zoom
-        self._as_opened = False
-        self._viewport = viewport
-        self._place()
-        self.update()
-        if zoomed:
-            self.zoom_changed.emit(viewport.zoom)
-
-    def _place(self) -> None:
-        self._furniture.place(self._viewport, self._bands, self.height())
-        self._parts = self._drawn_parts()

@@ -3,116 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
 
 from app.look import look
-from app.look.space import FOCUS_WIDTH, MARGIN
+from app.look.space import MARGIN
 from app.look.theme import WALL
-from app.look.type import CHOSEN, FIRST, MEDIUM, SECOND, font
-from app.paint.marks import BadgeView, ChipView, paint_badge, paint_chip
-from app.widgets.choice_row import ChoiceRow
-from app.widgets.fit import Fitted, advance, fit
+from app.look.type import CHOSEN, FIRST, MEDIUM, SECOND
+from app.widgets.fit import advance, fit
+from app.widgets.readout_row import BADGES, CHIPS, Cell, Columns, Row
 from app.widgets.readout_views import ReadoutRow
 from core.i18n import translate
 
-_BADGES = 52
-_CHIPS = 52
-_BAR = 6
 _ROOM = 12
 # Under this height a row keeps one line.
 _TWO_LINES_FROM = 46
 _TALLEST = 96
-_CHIP_CLEAR = 4
-
-
-@dataclass(frozen=True)
-class _Columns:
-    """Left ends and widths of the text columns; stacked puts all below each other."""
-
-    lefts: tuple[float, float, float]
-    widths: tuple[float, float, float]
-    stacked: bool
-
-
-Cell = tuple[Fitted, ...]
-
-
-class _Row(ChoiceRow):
-    """One band."""
-
-    def __init__(self, number: int, parent: QWidget) -> None:
-        super().__init__(number, parent)
-        self.view: ReadoutRow | None = None
-        self._drawn: ReadoutRow | None = None
-        self.cells: tuple[Cell, ...] = ()
-        self.columns = _Columns((0, 0, 0), (1, 1, 1), False)
-        # It fills all it covers: while a line is dragged only the rows that change are drawn.
-        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-
-    def show_cells(self, columns: _Columns, cells: tuple[Cell, ...], ruled: bool) -> None:
-        """Lay the texts out so; drawn again only where that, or the view, is new."""
-        now = (columns, cells, ruled, self.view)
-        if now != (self.columns, self.cells, self.ruled, self._drawn):
-            self.columns, self.cells, self.ruled, self._drawn = now
-            self.update()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        if self.view is None:
-            return
-        theme = look().theme
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        width, height = self.width(), self.height()
-        painter.fillRect(self.rect(), QColor(WALL))
-        paper = QRectF(_BADGES + _CHIPS, 0, width - _BADGES - _CHIPS, height)
-        chosen = self.isChecked()
-        painter.fillRect(paper, QColor(theme.raised if chosen else theme.paper))
-        self._paint_chip(painter, chosen)
-        if chosen:
-            painter.fillRect(QRectF(paper.left(), 0, _BAR, height), QColor(theme.ink))
-        elif self.underMouse():
-            painter.fillRect(QRectF(paper.left(), 0, 2, height), QColor(theme.edge))
-        if self.ruled:
-            painter.setPen(QPen(QColor(theme.rule), 1.25))
-            painter.drawLine(
-                QPointF(paper.left() + MARGIN, height - 0.7),
-                QPointF(paper.right() - MARGIN, height - 0.7),
-            )
-        for left, cell in zip(self.columns.lefts, self.cells, strict=False):
-            self._paint_cell(painter, paper.left() + left, cell)
-        if self.hasFocus() and self._by_key:
-            painter.setPen(QPen(QColor(theme.ink), FOCUS_WIDTH))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            ring = paper.adjusted(_BAR + 3, 3, -3, -3)
-            painter.drawRoundedRect(ring, 5, 5)
-        painter.end()
-
-    def _paint_chip(self, painter: QPainter, chosen: bool) -> None:
-        assert self.view is not None
-        height = self.height()
-        radius = min(14.0 * min(look().type.scale, 1.35), 0.5 * height - 3)
-        box = QRectF(0, 0, 2 * radius, 2 * radius)
-        box.moveCenter(QPointF(_BADGES / 2 + 2, height / 2))
-        paint_badge(painter, box, BadgeView(self.view.letter, chosen=chosen))
-        chip = QRectF(_BADGES, _CHIP_CLEAR, _CHIPS, height - 2 * _CHIP_CLEAR)
-        paint_chip(painter, chip, ChipView(self.view.colour))
-
-    def _paint_cell(self, painter: QPainter, left: float, cell: Cell) -> None:
-        theme = look().theme
-        top = (self.height() - sum(part.height for part in cell)) / 2
-        for number, part in enumerate(cell):
-            first = part.weight >= FIRST
-            painter.setFont(font(part.size, part.weight))
-            painter.setPen(QColor(theme.ink if first or number == 0 else theme.second))
-            for line in part.lines:
-                rect = QRectF(left, top, part.width + 4, part.pitch)
-                flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-                painter.drawText(rect, int(flags) | int(Qt.TextFlag.TextDontClip), line)
-                top += part.pitch
 
 
 class ReadoutTable(QWidget):
@@ -132,8 +40,8 @@ class ReadoutTable(QWidget):
         self.setAccessibleName(translate("readout", "Readings of the bands"))
         self._views: tuple[ReadoutRow, ...] = ()
         self._chosen: int | None = None
-        self._rows: list[_Row] = []
-        self._columns = _Columns((0, 0, 0), (1, 1, 1), False)
+        self._rows: list[Row] = []
+        self._columns = Columns((0, 0, 0), (1, 1, 1), False)
         self._scroll = QScrollArea(self)
         self._scroll.setFrameShape(QScrollArea.Shape.NoFrame)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -153,7 +61,7 @@ class ReadoutTable(QWidget):
             row.hide()
             row.deleteLater()
         while len(self._rows) < len(rows):
-            row = _Row(len(self._rows), self._inside)
+            row = Row(len(self._rows), self._inside)
             row.asked.connect(self.band_chosen)
             row.moved.connect(self._move)
             row.show()
@@ -187,7 +95,7 @@ class ReadoutTable(QWidget):
         theme, scale = look().theme, look().type
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(WALL))
-        left = _BADGES + _CHIPS
+        left = BADGES + CHIPS
         painter.fillRect(QRectF(left, 0, self.width() - left, self.height()), QColor(theme.paper))
         painter.setFont(scale.font("control"))
         painter.setPen(QColor(theme.second))
@@ -227,7 +135,7 @@ class ReadoutTable(QWidget):
         before = self._columns
         # Once without, once with the width of a scroll bar.
         for bar in (0, 14):
-            self._columns = self._measure(self.width() - _BADGES - _CHIPS - 2 * MARGIN - bar)
+            self._columns = self._measure(self.width() - BADGES - CHIPS - 2 * MARGIN - bar)
             heights, compact = self._heights(available)
             if sum(heights) <= available:
                 break
@@ -272,7 +180,7 @@ class ReadoutTable(QWidget):
         tallest = max((sum(part.height for part in cell) for cell in cells), default=0.0)
         return round(tallest + 0.5) + look().type.grow(8 if compact else 10)
 
-    def _measure(self, width: float) -> _Columns:
+    def _measure(self, width: float) -> Columns:
         """Columns by what stands in them; stacked when a word would not fit its column."""
         scale = look().type
         row, second, control = scale.px("row"), scale.px("row_second"), scale.px("control")
@@ -300,11 +208,11 @@ class ReadoutTable(QWidget):
         hue_width = width - value_width - intensity_width - 2 * _ROOM
         if hue_width < least_hue:
             full = max(width, 1.0)
-            return _Columns((MARGIN, MARGIN, MARGIN), (full, full, full), True)
+            return Columns((MARGIN, MARGIN, MARGIN), (full, full, full), True)
         # Spare width goes to the gaps, so that numbers stand at the same place in most skies.
         value_left = max(MARGIN + hue_width + _ROOM - 0.25 * max(hue_width - 141, 0), MARGIN)
         intensity_left = MARGIN + width - intensity_width
-        return _Columns(
+        return Columns(
             (MARGIN, value_left, intensity_left),
             (value_left - MARGIN - _ROOM, value_width, intensity_width),
             False,
