@@ -34,6 +34,7 @@ _ORDER_SHARE = 0.1  # weight of the search's cost beside the fit's
 _SLIDE = 0.015
 _ON_IT = 0.006
 _PRESSED = 0.4  # share of its height in the reference
+_DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
 _RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
 
 
@@ -126,7 +127,8 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
         )
         # A band pressed together next to the line is more likely one the fit invented.
         pressed = min(kept[k], kept[k + 1]) < _PRESSED
-        sure = contrast >= TELLABLE and not doubt and not pressed
+        flat = float(its.error[k]) > _DOUBT
+        sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
     return tuple(answer)
 

@@ -1,8 +1,10 @@
-"""A profile as soft steps: every line's place and width fitted at once.
+"""A profile as soft steps: every line's place, width and lean fitted at once.
 
 Washes that run into each other overlap, so a line cannot be judged by itself: its neighbour's
 slope would pull it. The whole profile is described by one colour a band and one smooth step a
-line; places and widths are searched, colours follow by linear least squares.
+line; places, widths and leans are searched, colours follow by linear least squares. A wash fades
+at another pace above its line than below it: without the lean, the line is put too near the slower
+side.
 """
 
 from __future__ import annotations
@@ -15,6 +17,8 @@ from core.sheet.space import Floats
 
 _TRIM = 0.012  # the tape's ragged edge
 _NARROW, _WIDE = 0.004, 0.6
+_LEAN = 0.5  # the slower half is at most three times as wide as the other
+_UPRIGHT = 3.0  # cost of a lean of 1
 _OUTLIER = 1.0  # density units (of 20 a natural log) beyond which a row counts less and less
 
 
@@ -50,6 +54,8 @@ class Steps:
     ----------
     at, width, error : (lines,) float64
         Half-way points, 10-90% widths and standard errors of the places, shares of the height.
+    lean : (lines,) float64
+        How much slower a step sets in above its line than it ends below, -1..1.
     colours : (bands, 3) float64
         What each band tends to, in the profile's units.
     rest : float
@@ -60,15 +66,17 @@ class Steps:
 
     at: Floats
     width: Floats
+    lean: Floats
     error: Floats
     colours: Floats
     rest: float
     cost: float
 
 
-def shares_of(y: Floats, at: Floats, width: Floats) -> Floats:
+def shares_of(y: Floats, at: Floats, width: Floats, lean: Floats | float = 0.0) -> Floats:
     """Share of each band (n, bands) at heights `y` (n,), for steps at `at` of `width`."""
     z = (y[:, None] - at) * (4.394 / width)
+    z = z / np.where(z < 0, 1 + lean, 1 - lean)
     below = 1 / (1 + np.exp(-np.clip(z, -40, 40)))
     shares = np.empty((len(y), len(at) + 1))
     shares[:, 0] = 1 - below[:, 0]
@@ -107,16 +115,18 @@ def fit_steps(
     start = np.asarray(lines)
     gaps = np.diff([0.0, *lines, 1.0])
     room = np.minimum(gaps[:-1], gaps[1:])
-    low = np.concatenate([start - 0.6 * gaps[:-1], np.full(count, np.log(_NARROW))])
-    high = np.concatenate([start + 0.6 * gaps[1:], np.full(count, np.log(_WIDE))])
-    theta = np.concatenate([start, np.log(np.clip(softness * room, 0.006, 0.5))])
+    one = np.ones(count)
+    low = np.concatenate([start - 0.6 * gaps[:-1], np.log(_NARROW) * one, -_LEAN * one])
+    high = np.concatenate([start + 0.6 * gaps[1:], np.log(_WIDE) * one, _LEAN * one])
+    theta = np.concatenate([start, np.log(np.clip(softness * room, 0.006, 0.5)), 0 * one])
     trust = target.trust / pool
-    pull = np.sqrt(np.repeat([target.line_weight, target.width_weight], count) / pool)
-    usual = np.concatenate([target.lines, np.log(np.clip(0.5 * room, 0.01, 0.3))])
+    pulls = [target.line_weight, target.width_weight, _UPRIGHT]
+    pull = np.sqrt(np.repeat(pulls, count) / pool)
+    usual = np.concatenate([target.lines, np.log(np.clip(0.5 * room, 0.01, 0.3)), 0 * one])
     weight = np.ones(len(y))
     damping = 1e-2
     cost, shares, colours, rest = _cost(theta, y, values, weight, target, trust, pull, usual)
-    normal = np.eye(2 * count)
+    normal = np.eye(3 * count)
     for number in range(rounds):
         jacobian = _jacobian(theta, y, shares, colours, weight, trust)
         jacobian = np.vstack([jacobian, np.diag(pull)])
@@ -151,9 +161,16 @@ def fit_steps(
     robust += trust * float(((colours - target.colours) ** 2).sum()) / len(y)
     robust += float(((pull * (theta - usual)) ** 2).sum()) / len(y)
     spread = float(np.sqrt(np.mean(plain**2) / 3))
-    inverse = np.linalg.inv(normal + 1e-9 * np.eye(2 * count))
+    inverse = np.linalg.inv(normal + 1e-9 * np.eye(3 * count))
     error = np.sqrt(np.maximum(np.diag(inverse), 0)) * spread
-    return Steps(theta[:count], np.exp(theta[count:]), error[:count], colours, spread, robust)
+    at, width, lean = _parts(theta)
+    return Steps(at, width, lean, error[:count], colours, spread, robust)
+
+
+def _parts(theta: Floats) -> tuple[Floats, Floats, Floats]:
+    """Places, widths and leans of the parameters searched."""
+    at, log_width, lean = np.split(theta, 3)
+    return at, np.exp(log_width), lean
 
 
 def _pooled(profile: Floats, pool: int) -> tuple[Floats, Floats]:
@@ -171,7 +188,7 @@ def _cost(
 ) -> tuple[float, Floats, Floats, Floats]:  # fmt: skip
     """Cost, shares, best colours, and the weighted residual with the pull on colours below it."""
     count = len(target.lines)
-    shares = shares_of(y, theta[:count], np.exp(theta[count:]))
+    shares = shares_of(y, *_parts(theta))
     weighted = shares * weight[:, None]
     left = weighted.T @ shares + trust * np.eye(count + 1)
     right = weighted.T @ values + trust * target.colours
@@ -188,18 +205,18 @@ def _jacobian(
     theta: Floats, y: Floats, shares: Floats, colours: Floats, weight: Floats, trust: float
 ) -> Floats:
     """Derivatives of the residual with the colours re-solved (Kaufman's variable projection,
-    BIT 15, 1975), (3 (n + bands), 2 lines)."""
-    count = len(theta) // 2
-    bands = count + 1
+    BIT 15, 1975), (3 (n + bands), 3 lines)."""
+    count = len(theta)
+    bands = count // 3 + 1
     root = np.sqrt(weight)[:, None]
     design = np.vstack([root * shares, np.sqrt(trust) * np.eye(bands)])
     basis, _ = np.linalg.qr(design)
-    columns = np.empty((3 * (len(y) + bands), 2 * count))
+    columns = np.empty((3 * (len(y) + bands), count))
     small = 1e-5
-    for i in range(2 * count):
+    for i in range(count):
         moved = theta.copy()
         moved[i] += small
-        change = (shares_of(y, moved[:count], np.exp(moved[count:])) - shares) / small
+        change = (shares_of(y, *_parts(moved)) - shares) / small
         column = np.vstack([root * (change @ colours), np.zeros((bands, 3))])
         column -= basis @ (basis.T @ column)
         columns[:, i] = column.ravel()
