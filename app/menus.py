@@ -14,6 +14,7 @@ from app.files import StudyFiles
 from app.opening import Opener
 from app.settings import TEXT_SIZES, Preferences
 from core.i18n import translate
+from core.percent import percent_text
 
 Keys = QKeySequence | QKeySequence.StandardKey | str
 
@@ -88,7 +89,7 @@ def fill_look_menus(menu: QMenu, preferences: Preferences) -> None:
         menu.addMenu(translate("menu", "Te&xt size")),
         preferences,
         "text_percent",
-        tuple((size, translate("menu", "{percent} %").format(percent=size)) for size in TEXT_SIZES),
+        tuple((size, percent_text(size)) for size in TEXT_SIZES),
     )
     _choices(
         menu.addMenu(translate("menu", "Value sca&le")),

@@ -26,6 +26,7 @@ from app.widgets.buttons import InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.segmented import SegmentedControl
 from core.i18n import translate
+from core.percent import percent_text
 from core.views import VALUE_STEPS
 
 
@@ -102,13 +103,12 @@ def _paper_choices() -> tuple[Choice, ...]:
 
 
 def _screen_choices() -> tuple[Choice, ...]:
-    percent = translate("preferences", "{percent} %")
     system = _as_the_system()
     return (
         Choice(
             "text_percent",
             translate("preferences", "Text size"),
-            tuple((size, percent.format(percent=size)) for size in TEXT_SIZES),
+            tuple((size, percent_text(size)) for size in TEXT_SIZES),
         ),
         Choice(
             "theme",

@@ -14,6 +14,7 @@ from app.canvas.layout import grip_rows
 from app.document import Gesture
 from core.bands.lines import Bands
 from core.i18n import translate
+from core.percent import percent_text
 
 CLEAR = 4
 """From the photo to the grips; more where some stand aside on stems."""
@@ -90,8 +91,8 @@ class Furniture(QObject):
         while len(self._tags) < len(rivals):
             self._add_tag()
         for tag, y in zip(self.tags, rivals, strict=True):
-            name = translate("canvas", "Or does the sky end here, at {percent} %?")
-            tag.setAccessibleName(name.format(percent=round(y * 100)))
+            name = translate("canvas", "Or does the sky end here, at {height}?")
+            tag.setAccessibleName(name.format(height=percent_text(y * 100)))
             tag.setToolTip(translate("canvas", "Click if the sky ends here."))
 
     def place(self, viewport: Viewport, bands: Bands | None, height: int) -> None:

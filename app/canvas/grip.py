@@ -12,6 +12,7 @@ from app.look.type import CHOSEN
 from app.paint.ink import BLACK, WHITE
 from app.paint.lines import GRIP_HEIGHT, GripView, grip_width, paint_grip
 from core.i18n import translate
+from core.percent import percent_sign
 
 STEP = 0.002
 """Share of the photo's height that an arrow moves a line; ten times with Shift."""
@@ -60,7 +61,7 @@ class Grip(QDoubleSpinBox):
         self.setProperty("own_focus", True)
         self.setRange(0.0, 100.0)
         self.setDecimals(1)
-        self.setSuffix(translate("canvas", " %"))
+        self.setSuffix(percent_sign())
         self.setKeyboardTracking(False)
         self.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
         self.setFrame(False)

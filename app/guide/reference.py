@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from app.guide.blocks import Chapter, Heading, Points, Terms, Text
 from core.i18n import translate
+from core.percent import percent_text
 
 
 def glossary() -> Chapter:
@@ -125,11 +126,13 @@ def keys() -> Chapter:
                 (
                     (
                         translate("keys", "Up, Down"),
-                        translate("keys", "Move the line by 0.2 % of the height"),
+                        translate("keys", "Move the line by {step} of the height").format(
+                            step=percent_text(0.2, 1)
+                        ),
                     ),
                     (
                         translate("keys", "Shift+Up, Shift+Down"),
-                        translate("keys", "Move the line by 2 %"),
+                        translate("keys", "Move the line by {step}").format(step=percent_text(2)),
                     ),
                     (translate("keys", "Insert"), translate("keys", "Split the chosen band")),
                     (translate("keys", "Delete"), translate("keys", "Remove the line")),

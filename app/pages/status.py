@@ -10,6 +10,7 @@ from app.look import look
 from app.look.icons import paint_icon
 from app.look.type import CHOSEN, FIRST
 from app.paint.ink import BLACK
+from core.percent import percent_text
 from core.reading import ColourReading
 from core.wording import Wording
 from core.words import colour_sentence_part
@@ -49,7 +50,7 @@ class StatusLine(QWidget):
     def text(self) -> str:
         """What the line says."""
         if self._busy is not None:
-            return f"{self._busy[0]} ({self._busy[1]:.0%})"
+            return f"{self._busy[0]} ({percent_text(100 * self._busy[1])})"
         if self._point is not None:
             return self._point[1]
         return self._doubt

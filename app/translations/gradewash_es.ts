@@ -146,8 +146,8 @@
         <translation>No es cielo: no entra en las lecturas</translation>
     </message>
     <message>
-        <source>Or does the sky end here, at {percent} %?</source>
-        <translation>¿O acaba aquí el cielo, al {percent} %?</translation>
+        <source>Or does the sky end here, at {height}?</source>
+        <translation>¿O acaba aquí el cielo, al {height}?</translation>
     </message>
     <message>
         <source>Click if the sky ends here.</source>
@@ -160,10 +160,6 @@
     <message>
         <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
-    </message>
-    <message>
-        <source> %</source>
-        <translation> %</translation>
     </message>
     <message>
         <source>or here?</source>
@@ -495,10 +491,6 @@
     <message>
         <source>{title} (continued)</source>
         <translation>{title} (continuación)</translation>
-    </message>
-    <message>
-        <source>{hue}; {scales}</source>
-        <translation>{hue}; {scales}</translation>
     </message>
     <message>
         <source>Code</source>
@@ -1990,16 +1982,16 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Arriba, Abajo</translation>
     </message>
     <message>
-        <source>Move the line by 0.2 % of the height</source>
-        <translation>Mover la línea un 0.2 % de la altura</translation>
-    </message>
-    <message>
         <source>Shift+Up, Shift+Down</source>
         <translation>Mayús+Arriba, Mayús+Abajo</translation>
     </message>
     <message>
-        <source>Move the line by 2 %</source>
-        <translation>Mover la línea un 2 %</translation>
+        <source>Move the line by {step} of the height</source>
+        <translation>Mover la línea un {step} de la altura</translation>
+    </message>
+    <message>
+        <source>Move the line by {step}</source>
+        <translation>Mover la línea un {step}</translation>
     </message>
     <message>
         <source>Insert</source>
@@ -2240,10 +2232,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Tamaño del te&amp;xto</translation>
     </message>
     <message>
-        <source>{percent} %</source>
-        <translation>{percent} %</translation>
-    </message>
-    <message>
         <source>Value sca&amp;le</source>
         <translation>Esca&amp;la de valor</translation>
     </message>
@@ -2407,12 +2395,60 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Regla práctica, con casi otro tanto de reserva: que no falte.</translation>
     </message>
     <message>
-        <source>Mix {ml:g} mL: one load of a large brush covers the band.</source>
-        <translation>Mezcla {ml:g} ml: una carga de un pincel grande cubre la banda.</translation>
+        <source>Mix {ml:g} mL: one load of a large brush.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Mix {ml:g} mL: {n} loads of a large brush cover the band.</source>
-        <translation>Mezcla {ml:g} ml: {n} cargas de un pincel grande cubren la banda.</translation>
+        <source>Mix {ml:g} mL: {n} loads of a large brush.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chips are dry paint. Wet, a wash looks about {steps} darker.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a quarter of a value step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half a value step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>three quarters of a value step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole value step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{steps:g} of a value step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Roughly, with tube paint: {notes}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weak tea 1 to 25 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tea 1 to 15 or 20</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coffee 1 to 8 or 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>milk 1 to about 4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cream 1 to 1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds less: fill it more often.</source>
@@ -2423,24 +2459,16 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Agua limpia para mojar la lámina: de {low:.0f} a {high:.0f} ml.</translation>
     </message>
     <message>
-        <source>The chips are dry paint. Wet, a wash looks about a quarter of a step darker.</source>
-        <translation>Las muestras son de pintura seca. Mojada, una aguada se ve más o menos un cuarto de paso más oscura.</translation>
-    </message>
-    <message>
-        <source>The chips are dry paint. Wet, a wash looks about {steps:g} of a step darker.</source>
-        <translation>Las muestras son de pintura seca. Mojada, una aguada se ve unos {steps:g} pasos más oscura.</translation>
-    </message>
-    <message>
-        <source>Roughly, with tube paint, {notes}.</source>
-        <translation>Más o menos, con pintura de tubo: {notes}.</translation>
-    </message>
-    <message>
         <source>{paint} ({measured})</source>
         <translation>{paint} ({measured})</translation>
     </message>
     <message>
-        <source>Reckoned by a measured relative: {pairs}. Try these on a scrap first.</source>
-        <translation>Calculadas con una pintura medida parecida: {pairs}. Pruébalas antes en un recorte.</translation>
+        <source>Not measured, so a near relative stands in: {pairs}. Try it on a scrap first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not measured, so near relatives stand in: {pairs}. Try these on a scrap first.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>cadmium</source>
@@ -2571,24 +2599,52 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{fraction} de {toner}</translation>
     </message>
     <message>
-        <source>plain {note}</source>
-        <translation>sin apagar, {note}</translation>
+        <source>none is needed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>up to {last} {note}</source>
-        <translation>hasta {last}, {note}</translation>
+        <source>{part} matches {letter}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{first} {note}</source>
-        <translation>{first}, {note}</translation>
+        <source>{part} comes nearest to {letter}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>from {first} {note}</source>
-        <translation>desde {first}, {note}</translation>
+        <source>1 part in {n}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{first} to {last} {note}</source>
-        <translation>de {first} a {last}, {note}</translation>
+        <source>plain is too intense</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 in {n} is still too intense</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 in {n} too dull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 part in {n} is already too dull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 in {n} is mud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>even 1 part in {n} stays too intense</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it out, it only makes {letter} duller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no amount comes near {letter}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{title}: {steps}.</source>
@@ -2659,8 +2715,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el café es 1 parte de pintura por 8 o 10 de agua</translation>
     </message>
     <message>
-        <source>milk is 1 part paint to 3 to 5 of water</source>
-        <translation>la leche es 1 parte de pintura por 3 a 5 de agua</translation>
+        <source>milk is 1 part paint to about 4 of water</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>cream is as much paint as water</source>
@@ -2723,6 +2779,30 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>un poco {word}</translation>
     </message>
     <message>
+        <source>Like {letter}, more intense than this box can reach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Like {letter}, lighter and clearer than any mix here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Like {letter}, darker than any mix here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Like {letter}, duller than this box can reach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Like {letter}, out of this box&apos;s reach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More intense than this box can reach: the nearest is shown. Use clean water and a clean brush.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{first} and {last}</source>
         <translation>{first} y {last}</translation>
     </message>
@@ -2749,6 +2829,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>{paints} grey each other: a clean grey</source>
         <translation>{paints} se agrisan entre sí: un gris limpio</translation>
+    </message>
+    <message>
+        <source>{paints}, three primaries, make a grey between them</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{paints} turns the grey towards {hue}</source>
@@ -2823,6 +2907,90 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>perdona más si cuentas mal una parte</translation>
     </message>
     <message>
+        <source>it is not quite as near</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it takes one paint more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it has more parts to count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it has to be thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} stands far from {hue} on the wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} stand far apart on the wheel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} leans to {hue}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} is an earth colour, better in dull bands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} pulls it towards green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} turns the hue as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} soon turns it green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} both stand on one side of {hue}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} stands a little beside {hue}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it greys less cleanly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>then {letters} no longer share one mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no band beside it needs {paints}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the paints then change from band to band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} dry grainy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} dries grainy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} cover rather than glow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{paints} stain strongly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>one part too many and it is too strong</source>
         <translation>con una parte de más queda demasiado fuerte</translation>
     </message>
@@ -2831,8 +2999,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>demasiado flojo, aun con toda su fuerza</translation>
     </message>
     <message>
-        <source>{paints} granulates</source>
-        <translation>con {paints} queda granulado</translation>
+        <source>Or {mix}: {reasons}, but {warnings}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{paints} covers rather than glows</source>
@@ -2843,12 +3011,12 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>con {paints} el papel se tiñe mucho</translation>
     </message>
     <message>
-        <source>Or {mix}: {reasons}.</source>
-        <translation>O {mix}: {reasons}.</translation>
+        <source>it is {differences}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Or {mix}: {reasons}, though {remarks}.</source>
-        <translation>O {mix}: {reasons}, aunque {remarks}.</translation>
+        <source>Or {mix}: {reasons}.</source>
+        <translation>O {mix}: {reasons}.</translation>
     </message>
     <message>
         <source>{paints} would do too, but one part too many and it is too strong.</source>
@@ -2869,10 +3037,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Closer: {mix}, but {oddities}.</source>
         <translation>Más cerca: {mix}, pero {oddities}.</translation>
-    </message>
-    <message>
-        <source>More intense than this box can reach: the nearest is shown. Keep it clean.</source>
-        <translation>Más intenso de lo que da esta caja: se muestra la mezcla más cercana. Mantenla limpia.</translation>
     </message>
     <message>
         <source>Lighter and clearer than any mix here: the nearest is shown. Let the paper do more.</source>
@@ -2971,12 +3135,36 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mézclalo todo antes de mojar la lámina; prueba en un recorte.</translation>
     </message>
     <message>
-        <source>Wet the whole sheet: even shine, no puddles. It keeps {low} to {high} min.</source>
-        <translation>Moja toda la lámina: brillo uniforme, sin charcos. Dura {low} a {high} min.</translation>
+        <source>Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Lay {bands}, wet into wet.</source>
-        <translation>Aplica {bands}, húmedo sobre húmedo.</translation>
+        <source>Lay {first}, the strongest, on the wet sheet; then {rest} with more and more water, wet into wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay {first} beside the wet {beside}, then {rest}, wet into wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay {first} beside the wet {beside}, wet into wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay {first}, the lightest, on the wet sheet; then {rest}, wet into wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay {first}, the lightest, on the wet sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay {first} on the wet sheet; then {rest}, wet into wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay {bands} on the wet sheet.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Leave {bands} without paint: the paper is its white.</source>
@@ -2999,18 +3187,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Despega la cinta hacia fuera, despacio.</translation>
     </message>
     <message>
-        <source>Lay {first}, the strongest, then {rest} with more and more water, wet into wet.</source>
-        <translation>Aplica {first}, la más fuerte, luego {rest} con más y más agua, húmedo sobre húmedo.</translation>
-    </message>
-    <message>
-        <source>Lay {first}, the lightest, then {rest}, wet into wet.</source>
-        <translation>Aplica {first}, la más clara, luego {rest}, húmedo sobre húmedo.</translation>
-    </message>
-    <message>
-        <source>Lay {first}, the lightest, wet into wet.</source>
-        <translation>Aplica {first}, la más clara, húmedo sobre húmedo.</translation>
-    </message>
-    <message>
         <source>Turn the sheet upside down: the strongest band comes first.</source>
         <translation>Pon la lámina boca abajo: la banda más fuerte va primero.</translation>
     </message>
@@ -3019,28 +3195,40 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Pon la lámina boca abajo: la banda más clara va primero.</translation>
     </message>
     <message>
-        <source>, or </source>
-        <translation>, o </translation>
+        <source>{toner} halves the intensity at 1 part in {n}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Half the intensity takes {takes}.</source>
-        <translation>Bajar la intensidad a la mitad pide {takes}.</translation>
+        <source>{toner} at 1 part in {n}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{toner} never halves it.</source>
-        <translation>{toner}: nunca la baja a la mitad.</translation>
+        <source>{toner} never does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of these halves the intensity.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>They turn the hue alike.</source>
         <translation>Desvían el matiz por igual.</translation>
     </message>
     <message>
+        <source>{toner} turns the hue more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{toner} turns the hue most.</source>
         <translation>{toner}: es lo que más desvía el matiz.</translation>
     </message>
     <message>
-        <source>1 part in {n} of {toner}</source>
-        <translation>1 parte de cada {n} de {toner}</translation>
+        <source>the true complement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the true complement, {parts},</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3615,6 +3803,13 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
 </context>
 <context>
+    <name>percent</name>
+    <message>
+        <source>{number}%</source>
+        <translation>{number}&#xa0;%</translation>
+    </message>
+</context>
+<context>
     <name>photo</name>
     <message>
         <source>AVIF pictures cannot be opened here: export this one as a JPEG or PNG.</source>
@@ -3814,10 +4009,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>US Letter</source>
         <translation>Carta (EE. UU.)</translation>
-    </message>
-    <message>
-        <source>{percent} %</source>
-        <translation>{percent} %</translation>
     </message>
     <message>
         <source>Text size</source>
@@ -4197,10 +4388,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Marca las líneas en la cinta antes de mojar la lámina.</translation>
     </message>
     <message>
-        <source>Band {letter} ends {number}% too high.</source>
-        <translation>La banda {letter} acaba un {number}% demasiado arriba.</translation>
-    </message>
-    <message>
         <source>Reach further down with this wash while the sheet still shines.</source>
         <translation>Baja más con esta aguada mientras la lámina aún brilla.</translation>
     </message>
@@ -4209,8 +4396,16 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Baja más con el {hue} mientras la lámina aún brilla.</translation>
     </message>
     <message>
-        <source>Band {letter} ends {number}% too low.</source>
-        <translation>La banda {letter} acaba un {number}% demasiado abajo.</translation>
+        <source>{shift} each</source>
+        <translation>{shift} cada una</translation>
+    </message>
+    <message>
+        <source>Band {letter} ends {shift} too high.</source>
+        <translation>La banda {letter} acaba un {shift} demasiado arriba.</translation>
+    </message>
+    <message>
+        <source>Band {letter} ends {shift} too low.</source>
+        <translation>La banda {letter} acaba un {shift} demasiado abajo.</translation>
     </message>
     <message>
         <source>Stop this wash earlier, and bring the next one up to it.</source>
@@ -4693,12 +4888,12 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>en su sitio</translation>
     </message>
     <message>
-        <source>{number}% high</source>
-        <translation>{number}% alta</translation>
+        <source>{shift} high</source>
+        <translation>{shift} alta</translation>
     </message>
     <message>
-        <source>{number}% low</source>
-        <translation>{number}% baja</translation>
+        <source>{shift} low</source>
+        <translation>{shift} baja</translation>
     </message>
     <message>
         <source>{first} and intensity</source>

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from core.bands.lines import Bands
 from core.i18n import translate
+from core.percent import percent_text
 from core.photo import Photo
 from core.reading import BandReading
 from core.study import Study
@@ -171,4 +172,4 @@ def _table(rows: list[tuple[str, ...]]) -> list[str]:
 
 
 def _percent(y: float) -> str:
-    return f"{100 * y:.0f}%"
+    return percent_text(100 * y)

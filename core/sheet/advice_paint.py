@@ -7,6 +7,7 @@ dry brush breaks off, wetter paint runs back into paint that is drying.
 from __future__ import annotations
 
 from core.i18n import translate
+from core.percent import percent_text
 from core.sheet.compare import uneven_sides
 from core.sheet.result import BandCheck, Finding, HardEdge, LineCheck
 from core.sheet.said import Said
@@ -47,7 +48,7 @@ def _placement(said: Said) -> list[Step]:
 
 
 def _several_lines(lines: list[LineCheck], high: bool) -> str:
-    shifts = joined([f"{round(abs(line.shift_pct or 0.0))}%" for line in lines])
+    shifts = _shifts(lines)
     letters = joined([line.letter for line in lines])
     if high:
         seen = translate("sheet", "Bands {letters} end too high, by {shifts}.")
@@ -57,12 +58,20 @@ def _several_lines(lines: list[LineCheck], high: bool) -> str:
     return f"{seen.format(letters=letters, shifts=shifts)} {cure}"
 
 
+def _shifts(lines: list[LineCheck]) -> str:
+    """By how much each line is off: "6% and 9%", and "6% each" where they agree."""
+    shifts = [percent_text(abs(line.shift_pct or 0.0)) for line in lines]
+    if len(set(shifts)) == 1:
+        return translate("sheet", "{shift} each").format(shift=shifts[0])
+    return joined(shifts)
+
+
 def _one_line(line: LineCheck, high: bool, band: BandCheck) -> str:
-    number = round(abs(line.shift_pct or 0.0))
+    shift = percent_text(abs(line.shift_pct or 0.0))
     colour = band.reference.colour
     family = None if colour is None else colour.hue.family
     if high:
-        seen = translate("sheet", "Band {letter} ends {number}% too high.")
+        seen = translate("sheet", "Band {letter} ends {shift} too high.")
         if family is None:
             cure = translate(
                 "sheet", "Reach further down with this wash while the sheet still shines."
@@ -72,14 +81,14 @@ def _one_line(line: LineCheck, high: bool, band: BandCheck) -> str:
                 "sheet", "Reach further down with the {hue} while the sheet still shines."
             )
     else:
-        seen = translate("sheet", "Band {letter} ends {number}% too low.")
+        seen = translate("sheet", "Band {letter} ends {shift} too low.")
         if family is None:
             cure = translate("sheet", "Stop this wash earlier, and bring the next one up to it.")
         else:
             cure = translate("sheet", "Stop the {hue} earlier, and bring the next wash up to it.")
     if family is not None:
         cure = cure.format(hue=family_name(family))
-    return f"{seen.format(letter=line.letter, number=number)} {cure}"
+    return f"{seen.format(letter=line.letter, shift=shift)} {cure}"
 
 
 def _band_of(said: Said, letter: str) -> BandCheck:

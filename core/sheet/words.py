@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.i18n import translate
+from core.percent import percent_text
 from core.quality import Quality
 from core.reading import ColourReading
 from core.sheet.result import BandCheck, Difference, LineCheck, Verdict
@@ -177,12 +178,12 @@ def line_remark(line: LineCheck) -> str:
     """Where a line is: "6% high", "3% low", "in place", "cannot tell"."""
     if line.shift_pct is None:
         return translate("sheet", "cannot tell")
-    number = round(abs(line.shift_pct))
+    shift = percent_text(abs(line.shift_pct))
     if line.verdict == "matches":
         return translate("sheet", "in place")
     if line.shift_pct < 0:
-        return translate("sheet", "{number}% high").format(number=number)
-    return translate("sheet", "{number}% low").format(number=number)
+        return translate("sheet", "{shift} high").format(shift=shift)
+    return translate("sheet", "{shift} low").format(shift=shift)
 
 
 def joined(parts: list[str]) -> str:

@@ -204,10 +204,10 @@ def test_theme_and_text_size_change_at_once(sky_window, qtbot) -> None:
     menus = {a.text().replace("&", ""): a.menu() for a in view.actions() if a.menu()}
     actions_of(menus["Theme"])["Dark"].trigger()
     assert look().theme.name == "dark"
-    actions_of(menus["Text size"])["150 %"].trigger()
+    actions_of(menus["Text size"])["150%"].trigger()
     assert look().type.scale == 1.5
     actions_of(menus["Theme"])["Light"].trigger()
-    actions_of(menus["Text size"])["100 %"].trigger()
+    actions_of(menus["Text size"])["100%"].trigger()
     assert look().theme.name == "light"
     assert look().type.scale == 1.0
 
