@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QAction, QResizeEvent
+from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
 
 from app.canvas.canvas import PhotoCanvas
@@ -26,7 +26,8 @@ from app.settings import Settings
 from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
 from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
-from app.widgets.spoken import FULLNESS, SpokenStrip
+from app.widgets.spoken import SpokenStrip
+from app.widgets.spoken_plan import FULLNESS
 from app.widgets.wheel import LadderWidget, WheelWidget
 from core import study as edits
 from core.colour.lab import srgb_to_Lab
@@ -56,6 +57,7 @@ class ReadPage(Page):
         self._workspace = workspace
         self._chosen = 0
         self._view_key = COLOUR
+        self._behind_plan = False
         self.setProperty("ground", "wall")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._body = body = QWidget(self)
@@ -171,7 +173,7 @@ class ReadPage(Page):
         reader.sky_changed.connect(self.canvas.set_veil)
         reader.rivals_changed.connect(self.canvas.set_rivals)
         reader.readings_changed.connect(lambda readings: self._show_readings())
-        self._workspace.planner.plan_changed.connect(lambda plan: self._show_readings())
+        self._workspace.planner.plan_changed.connect(lambda plan: self._follow_plan())
         reader.doubt_changed.connect(self.status.show_doubt)
         reader.busy.connect(self.status.show_busy)
         reader.idle.connect(self.status.show_idle)
@@ -263,6 +265,12 @@ class ReadPage(Page):
         self.controls.show_count(count)
         self._actions.show_bands(bands, self._chosen)
 
+    def _follow_plan(self) -> None:
+        """Say with what to tone down; while another page is shown, once this one is again."""
+        self._behind_plan = not self.isVisible()
+        if not self._behind_plan:
+            self._show_readings()
+
     def _show_readings(self) -> None:
         readings, wording = self._workspace.reader.readings, self._wording
         chosen = self._chosen if self._chosen < len(readings) else None
@@ -348,6 +356,11 @@ class ReadPage(Page):
         columns.setSpacing(0)
         columns.addLayout(left, 1)
         columns.addWidget(self._right)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._behind_plan:
+            self._follow_plan()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -11,54 +9,15 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from app.look import look
 from app.look.space import CONTROL, GROUP, INSIDE
 from app.look.theme import WALL
-from app.look.type import CHOSEN, SECOND, font
+from app.look.type import font
 from app.paint.marks import BadgeView, ChipView, paint_badge, paint_chip
 from app.widgets.buttons import EdgeButton
-from app.widgets.fit import Fitted, advance, fit
 from app.widgets.readout_views import SpokenView
+from app.widgets.spoken_plan import ALL_LINES, FEW_LINES, FULLNESS, Plan, Room, plan_of, tight
 from core.i18n import translate
 
 _GUTTER = 60
 _ABOVE = 14
-# Where the three columns begin, as shares of the text's width.
-_COLUMNS = (0.0, 0.36, 0.66)
-# Lines the sentences may always take, and when there is height for them.
-_FEW_LINES = 2
-_ALL_LINES = 4
-
-
-@dataclass(frozen=True)
-class _Fullness:
-    """How much room the strip takes: the photo above must not be the one that yields."""
-
-    chip: int
-    word_shares: tuple[float, ...]
-    labels: bool
-
-
-FULLNESS = (
-    _Fullness(131, (1.0, 28 / 34, 24 / 34), labels=True),
-    _Fullness(88, (24 / 34, 20 / 34), labels=True),
-    _Fullness(88, (22 / 34, 20 / 34), labels=False),
-)
-"""From the fullest to the barest; the second lines name the qualities where labels are gone."""
-
-
-@dataclass(frozen=True)
-class _Block:
-    """Label, big word and second line of one quality, and where they stand."""
-
-    left: float
-    top: float
-    parts: tuple[Fitted, Fitted, Fitted]
-
-
-@dataclass(frozen=True)
-class _Plan:
-    blocks: tuple[_Block, ...]
-    rule: float
-    sentence: Fitted
-    height: float
 
 
 class SpokenStrip(QWidget):
@@ -78,7 +37,7 @@ class SpokenStrip(QWidget):
         self._view: SpokenView | None = None
         self._gutter = _GUTTER
         self._fullness = FULLNESS[0]
-        self._plans: dict[object, _Plan] = {}
+        self._plans: dict[object, Plan] = {}
         self._say = EdgeButton(translate("spoken strip", "Say it"), "speak", self)
         self._say.hide()
         self._say.clicked.connect(self.say_asked)
@@ -153,8 +112,10 @@ class SpokenStrip(QWidget):
         whole = self.width() if width is None else width
         return max(whole - self._paper_left() - INSIDE - 20, 120.0)
 
-    def _button_room(self) -> float:
-        return self._say.sizeHint().width() + INSIDE if not self._say.isHidden() else 0.0
+    def _room(self) -> Room:
+        if self._say.isHidden():
+            return Room()
+        return Room(self._say.sizeHint().width() + INSIDE, look().type.grow(CONTROL + 18))
 
     def _place_button(self) -> None:
         if self._view is None:
@@ -166,91 +127,22 @@ class SpokenStrip(QWidget):
         x = self.width() - 20 - size.width()
         self._say.setGeometry(round(x), round(middle - size.height() / 2), *size.toTuple())
 
-    def _plan(self, width: float, most_lines: int = _FEW_LINES) -> _Plan:
+    def _plan(self, width: float, most_lines: int = FEW_LINES) -> Plan:
         # Asked for several times while a line moves by one pixel.
-        key = (width, most_lines, self._fullness, self._button_room(), self._low_row(), look())
+        assert self._view is not None
+        room = self._room()
+        key = (width, most_lines, self._fullness, room, look())
         if key not in self._plans:
-            self._plans[key] = self._planned(width, most_lines)
+            self._plans[key] = plan_of(self._view, self._fullness, room, width, most_lines)
         return self._plans[key]
 
-    def _planned(self, width: float, most_lines: int) -> _Plan:
-        view = self._view
-        assert view is not None
-        scale = look().type
-        label, second = scale.px("control"), scale.px("aloud_second")
-        texts = (
-            (translate("spoken strip", "Hue"), view.hue, view.hue_second),
-            (translate("spoken strip", "Value"), view.value, view.value_second),
-            (translate("spoken strip", "Intensity"), view.intensity, view.intensity_second),
-        )
-        if not self._fullness.labels:
-            texts = tuple(("", word, under) for _, word, under in texts)
-        if view.colour is None:
-            texts = (("", view.hue, ""),)
-        sizes = tuple(round(scale.px("aloud") * share) for share in self._fullness.word_shares)
-        seconds = tuple(range(second, scale.px("control") - 1, -1))
-        if not self._fullness.labels:
-            seconds = seconds[-1:]
-        lefts, widths = self._columns(texts, width, sizes[-1])
-        stacked = len(set(lefts)) == 1 and len(texts) > 1
-        # The three words share one size, the largest at which each fits; so do the second lines.
-        sized = [fit(t[1], sizes, CHOSEN, room) for t, room in zip(texts, widths, strict=True)]
-        words = tuple(size for size in sizes if size <= min(part.size for part in sized))
-        under = [fit(t[2], seconds, SECOND, room) for t, room in zip(texts, widths, strict=True)]
-        unders = tuple(size for size in seconds if size <= min(part.size for part in under))
-        blocks: list[_Block] = []
-        top = float(scale.grow(11))
-        bottom = top
-        for (name, word, second_line), left, room in zip(texts, lefts, widths, strict=False):
-            parts = (
-                fit(name, (label,), SECOND, room),
-                fit(word, words, CHOSEN, room),
-                fit(second_line, unders, SECOND, room),
-            )
-            blocks.append(_Block(left, top, parts))
-            ends = top + sum(part.height * _tight(i) for i, part in enumerate(parts) if part.width)
-            bottom = max(bottom, ends)
-            if stacked:
-                top = ends + scale.grow(6)
-        rule = bottom + scale.grow(9)
-        sizes = seconds
-        sentence = _leading(view.sentence, sizes, width - self._button_room(), most_lines)
-        low = max(sentence.height + scale.grow(14), self._low_row())
-        return _Plan(tuple(blocks), rule, sentence, rule + low)
-
-    def _plan_now(self) -> _Plan:
+    def _plan_now(self) -> Plan:
         """The plan for the present height: with all sentences when there is room for them."""
-        for lines in range(_ALL_LINES, _FEW_LINES, -1):
+        for lines in range(ALL_LINES, FEW_LINES, -1):
             plan = self._plan(self._text_width(), lines)
             if plan.height <= self.height():
                 return plan
         return self._plan(self._text_width())
-
-    def _low_row(self) -> float:
-        return look().type.grow(CONTROL + 18) if not self._say.isHidden() else 0.0
-
-    def _columns(
-        self, texts: tuple[tuple[str, str, str], ...], width: float, least: int
-    ) -> tuple[tuple[float, ...], tuple[float, ...]]:
-        """Left ends and widths; below each other when a word would not fit beside the others."""
-        if len(texts) == 1:
-            return (0.0,), (width,)
-        gap = look().type.grow(16)
-        needs = []
-        for name, word, under in texts:
-            pieces = word.replace("-", "- ").split()
-            need = max((advance(piece, least, CHOSEN) for piece in pieces), default=0.0)
-            size = look().type.px("control")
-            rest = max((advance(piece, size, SECOND) for piece in under.split()), default=0.0)
-            needs.append(max(need, rest, advance(name, size, SECOND)))
-        ends = (*_COLUMNS[1:], 1.0)
-        widths = tuple(
-            (end - start) * width - (gap if end < 1.0 else 0.0)
-            for start, end in zip(_COLUMNS, ends, strict=True)
-        )
-        if all(need <= room for need, room in zip(needs, widths, strict=True)):
-            return tuple(share * width for share in _COLUMNS), widths
-        return (0.0,) * 3, (width,) * 3
 
     def paintEvent(self, event: QPaintEvent) -> None:
         theme = look().theme
@@ -276,7 +168,7 @@ class SpokenStrip(QWidget):
         box.moveCenter(QPointF(self._gutter / 2 - 2, chip.center().y()))
         paint_badge(painter, box, BadgeView(view.letter, chosen=True))
 
-    def _paint_words(self, painter: QPainter, left: float, plan: _Plan) -> None:
+    def _paint_words(self, painter: QPainter, left: float, plan: Plan) -> None:
         theme = look().theme
         extra = max(self.height() - plan.height, 0.0)
         down = 0.28 * extra
@@ -289,7 +181,7 @@ class SpokenStrip(QWidget):
                     continue
                 painter.setFont(font(part.size, part.weight))
                 painter.setPen(QColor(theme.second if number == 0 else theme.ink))
-                pitch = part.pitch * _tight(number)
+                pitch = part.pitch * tight(number)
                 for line in part.lines:
                     rect = QRectF(left + block.left, top, part.width + 4, pitch)
                     painter.drawText(rect, flags, line)
@@ -305,21 +197,6 @@ class SpokenStrip(QWidget):
         for line in part.lines:
             painter.drawText(QRectF(left, top, part.width + 4, part.pitch), flags, line)
             top += part.pitch
-
-
-def _leading(text: str, sizes: tuple[int, ...], width: float, most_lines: int) -> Fitted:
-    """As many whole sentences from the start as fit into so many lines; at least one."""
-    sentences = text.replace(". ", ".\n").split("\n")
-    for count in range(len(sentences), 0, -1):
-        fitted = fit(" ".join(sentences[:count]), sizes, SECOND, width, most_lines)
-        if len(fitted.lines) <= most_lines or count == 1:
-            return fitted
-    return fit("", sizes, SECOND, width)
-
-
-def _tight(number: int) -> float:
-    """Line pitch of the big words, drawn in a little: they have no neighbours above."""
-    return 0.94 if number == 1 else 1.0
 
 
 def _preview() -> QWidget:

@@ -16,9 +16,11 @@ from app.paint.views import ladder_view, wheel_view
 from app.widgets.hints import Hint, HintTags
 from app.widgets.notice import EmptyState, NoticeBar
 from app.widgets.preview import sample_readings
-from app.widgets.readout import _BADGES, _CHIPS, ReadoutTable, _Row
+from app.widgets.readout import ReadoutTable
+from app.widgets.readout_row import BADGES, CHIPS, Row
 from app.widgets.readout_views import ReadoutRow, SpokenView, readout_rows, spoken_view
-from app.widgets.spoken import FULLNESS, SpokenStrip, _tight
+from app.widgets.spoken import SpokenStrip
+from app.widgets.spoken_plan import FULLNESS, tight
 from app.widgets.wheel import LadderWidget, WheelWidget
 from core.reading import BandReading
 from core.wording import Wording
@@ -52,8 +54,8 @@ def spoken(widget: QWidget) -> str:
     return QAccessible.queryAccessibleInterface(widget).text(QAccessible.Text.Name)
 
 
-def rows_of(table: ReadoutTable) -> list[_Row]:
-    return table.findChildren(_Row)
+def rows_of(table: ReadoutTable) -> list[Row]:
+    return table.findChildren(Row)
 
 
 def shown(qtbot: QtBot, table: ReadoutTable, width: int, height: int) -> None:
@@ -150,7 +152,7 @@ def test_no_word_of_the_table_is_clipped(
     views = [*readout_rows(sample_readings(crowded=True), Wording()), LONG]
     table.set_rows(views, 3)
     for row in rows_of(table):
-        paper = row.width() - _BADGES - _CHIPS
+        paper = row.width() - BADGES - CHIPS
         lefts = row.columns.lefts
         for number, cell in enumerate(row.cells):
             end = lefts[number] + max(part.width for part in cell)
@@ -194,7 +196,7 @@ def test_no_word_of_the_strip_is_clipped(
             ends = one.top
             for number, part in enumerate(one.parts):
                 assert one.left + part.width <= text_width + 1
-                ends += part.height * _tight(number) if part.width else 0
+                ends += part.height * tight(number) if part.width else 0
             assert ends <= plan.rule
             for other in plan.blocks:
                 if other.left > one.left:
