@@ -6,6 +6,9 @@ follows decides. The plan there is stays until the new one has come.
 
 from __future__ import annotations
 
+import logging
+from collections.abc import Iterable
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -25,6 +28,8 @@ if TYPE_CHECKING:
     from core.paint.planned import MixPlan
 
     _Planned = tuple[MixPlan, tuple[Photo, tuple[float, ...], tuple[Transition | None, ...]]]
+
+log = logging.getLogger(__name__)
 
 SETTLE_MS = 40
 """Readings that change this fast, as those of a moving line do, are planned for once."""
@@ -62,6 +67,7 @@ class Planner(QObject):
         self._place = Latest(self)
         self._place.busy.connect(self.busy)
         self._place.idle.connect(self.idle)
+        self._ahead = Latest(self)
         self._settle = QTimer(self, singleShot=True, interval=SETTLE_MS)
         self._settle.timeout.connect(self._start)
         reader.readings_changed.connect(lambda readings: self._on_readings())
@@ -94,6 +100,30 @@ class Planner(QObject):
         """Whether another plan is on its way."""
         return self._waiting or self._settle.isActive() or self._place.running
 
+    def look_ahead(self, studies: Iterable[Study]) -> None:
+        """Plan what is likely to be asked for next, so that it is there when it is.
+
+        Nothing is shown of it; the first thing really asked for calls it off.
+
+        Parameters
+        ----------
+        studies : iterable of Study
+            Edits of the present study, the likeliest first.
+        """
+        if self.working or self._plan is None or not self._reader.readings:
+            return
+        readings, transitions, likely = self._reader.readings, self.transitions, tuple(studies)
+
+        def work(progress: Progress, should_stop: ShouldStop) -> None:
+            from core.errors import BoxError  # deferred: start-up time
+            from core.paint.plan import plan_mixes
+
+            for study in likely:
+                with suppress(BoxError):  # said when it is asked for
+                    plan_mixes(readings, study.box, study.mix, transitions, should_stop)
+
+        self._ahead.run(work, lambda nothing: None, _log_ahead)
+
     def _on_study(self, before: Study, after: Study) -> None:
         if before.box != after.box or before.mix != after.mix:
             self._ask(0)
@@ -104,10 +134,12 @@ class Planner(QObject):
             return
         self._settle.stop()
         self._waiting = False
+        self._ahead.cancel()
         self._place.cancel()
         self._set(None)
 
     def _ask(self, after_ms: int = SETTLE_MS) -> None:
+        self._ahead.cancel()
         if self._reader.readings:
             self._settle.start(after_ms)
 
@@ -156,6 +188,10 @@ class Planner(QObject):
         if plan is not self._plan:
             self._plan = plan
             self.plan_changed.emit(plan)
+
+
+def _log_ahead(error: Exception) -> None:
+    log.warning("looking ahead failed", exc_info=error)
 
 
 def _edges(readings: tuple[BandReading, ...]) -> tuple[float, ...]:

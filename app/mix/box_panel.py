@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFocusEvent, QKeyEvent, QPainter, QPaintEvent, QPen
@@ -48,6 +48,8 @@ class PaintRowView:
         Usual Colour Index name, and how it behaves.
     stand_in : str
         Whose measurements it uses, where it was not measured itself.
+    absent : str
+        Said instead of both where the class does not own it.
     colours : tuple of str
         Drawn out from strong to pale.
     owned : bool
@@ -62,6 +64,14 @@ class PaintRowView:
     owned: bool
     stand_in: str = ""
     caution: str = ""
+    absent: str = ""
+
+    @property
+    def said(self) -> tuple[str, ...]:
+        """What is said below the name."""
+        if not self.owned:
+            return (self.absent,) if self.absent else ()
+        return tuple(text for text in (self.note, self.stand_in) if text)
 
 
 @dataclass(frozen=True)
@@ -107,12 +117,12 @@ class PaintRow(QCheckBox):
 
     def set_view(self, view: PaintRowView) -> None:
         """Show a paint."""
+        if view == self.view:
+            return
         self.view = view
         with QSignalBlocker(self):
             self.setChecked(view.owned)
-        self.setAccessibleName(
-            ", ".join(text for text in (view.name, view.note, view.stand_in) if text)
-        )
+        self.setAccessibleName(", ".join((view.name, *view.said)))
         self.setAccessibleDescription(view.caution)
         self.setToolTip(view.caution)
         self.update()
@@ -121,8 +131,11 @@ class PaintRow(QCheckBox):
         return True
 
     def height_for(self, width: int) -> int:
-        """Height the words need."""
-        tall = sum(text.height for text in self._texts(width))
+        """Height the words need; ticked or not, so that no row below slips away."""
+        if self.view is None:
+            return 0
+        texts = self._texts(width, replace(self.view, owned=True))
+        tall = sum(text.height for text in texts)
         return max(round(tall + look().type.grow(8)), look().type.grow(46))
 
     def sizeHint(self) -> QSize:
@@ -148,17 +161,14 @@ class PaintRow(QCheckBox):
             self.setChecked(self.view.owned)
         self.asked.emit(self.view.key, not self.view.owned)
 
-    def _texts(self, width: int) -> tuple[Fitted, ...]:
-        if self.view is None:
-            return ()
+    def _texts(self, width: int, view: PaintRowView) -> tuple[Fitted, ...]:
         scale = look().type
         room = width - _TEXT_LEFT - scale.grow(_TICK) - MARGIN - WITHIN
-        caution = scale.grow(22) if self.view.caution else 0
-        weight = FIRST if self.view.owned else SECOND
+        caution = scale.grow(22) if view.caution else 0
+        weight = FIRST if view.owned else SECOND
         size, note = round(1.07 * scale.px("control")), scale.px("note")
-        name = fit(self.view.name, (size, scale.px("control"), note), weight, room - caution)
-        said = (self.view.note, self.view.stand_in)
-        return name, *(fit(text, (note,), SECOND, room, 9) for text in said if text)
+        name = fit(view.name, (size, scale.px("control"), note), weight, room - caution)
+        return name, *(fit(text, (note,), SECOND, room, 9) for text in view.said)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self.view is None:
@@ -172,7 +182,7 @@ class PaintRow(QCheckBox):
         tall = min(height - 8, scale.grow(56))
         swatch = QRectF(_SWATCH_LEFT, (height - tall) / 2, _SWATCH_WIDTH, tall)
         paint_swatch(painter, swatch, SwatchView(self.view.colours if self.view.owned else ()))
-        texts = self._texts(width)
+        texts = self._texts(width, self.view)
         top = (height - sum(text.height for text in texts)) / 2
         for number, text in enumerate(texts):
             painter.setFont(font(text.size, text.weight))

@@ -77,11 +77,16 @@ def _row(paint: Paint, owned: bool) -> PaintRowView:
         stand_in = translate("mix page", "measured as {paint}").format(
             paint=paint_name(CATALOGUE[paint.measured_as])
         )
-    if not owned:
-        note, stand_in = translate("mix page", "not in this box"), ""
     caution = ""
     if paint.lists:
         caution = caution_text(Box("", (paint,)), Caution(paint.key, paint.lists))
     return PaintRowView(
-        paint.key, paint_name(paint), note, drawn_out(paint.measured_as), owned, stand_in, caution
+        paint.key,
+        paint_name(paint),
+        note,
+        drawn_out(paint.measured_as),
+        owned,
+        stand_in,
+        caution,
+        translate("mix page", "not in this box"),
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import groupby
 from typing import Literal
 
@@ -13,13 +14,13 @@ from core.paint.box import Box
 from core.paint.catalogue import Group
 from core.paint.compare import PaintCompared, compare_group
 from core.paint.meeting import Meeting
-from core.paint.mix import Mix
+from core.paint.mix import Mix, Triple
 from core.paint.names import paint_name
 from core.paint.options import BandChoice, MixOptions
 from core.paint.plan import Transition
 from core.paint.planned import BandMix, MixPlan, PlannedMix
 from core.paint.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
-from core.paint.swatch import hex_of_Lab, paint_colour
+from core.paint.swatch import hexes_of_Lab, paint_colour
 from core.paint.tone_down import Ladder
 from core.paint.words_compare import compared_faults, compared_sensitivity
 from core.paint.words_mix import (
@@ -335,21 +336,26 @@ def meeting_view(
         below.letter,
         meeting_text(band.letter, below.letter, meeting),
         meeting.note in ("mud", "photo lacks it"),
-        tuple(hex_of_Lab(Lab) for Lab in transition or ()),
-        tuple(hex_of_Lab(Lab) for Lab in meeting.path),
+        hexes_of_Lab(tuple(transition or ())),
+        hexes_of_Lab(meeting.path),
         stretches(meeting),
     )
 
 
 def stretches(meeting: Meeting) -> tuple[tuple[float, str], ...]:
     """The names a wet edge passes through, each with the share of the way where it begins."""
-    families = [colour.hue.family for colour in read_colours(meeting.path)]
+    families = _families(meeting.path)
     found, at = [], 0
     for family, run in groupby(families):
         name = translate("mix page", "near neutral") if family is None else family_name(family)
         found.append((at / len(families), name))
         at += len(list(run))
     return tuple(found)
+
+
+@lru_cache(maxsize=128)
+def _families(path: tuple[Triple, ...]) -> tuple[str | None, ...]:
+    return tuple(colour.hue.family for colour in read_colours(path))
 
 
 def sentence_case(text: str) -> str:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 
-from PySide6.QtCore import QElapsedTimer, QPoint, QSize, Qt
+from PySide6.QtCore import QElapsedTimer, QPoint, QSize, Qt, QTimer
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
 
@@ -23,6 +24,7 @@ from app.mix.wishes import WishesMenu
 from app.pages.base import Menu, Page, Workspace
 from app.widgets.notice import EmptyState
 from core import mixing
+from core.errors import BoxError
 from core.i18n import translate
 from core.paint.amounts import SHEETS
 from core.paint.box import Box
@@ -36,6 +38,9 @@ ROWS_LEAST = 760
 """The plan stands beside the rows where it leaves them this width, wall and strip apart."""
 
 BOX_SHARE_MOST = 0.3
+AHEAD_MS = 150
+"""So long after a plan the paints likely to be ticked next are planned for."""
+
 RUN_MS = 1500
 """Presses on a stepper nearer to each other than this are undone together."""
 
@@ -77,6 +82,8 @@ class MixPage(Page):
         self._wishes_action = QAction(self)
         self.drying = DryingMenu(workspace.document, self)
         self._plan_open = False
+        self._ahead = QTimer(self, singleShot=True, interval=AHEAD_MS)
+        self._ahead.timeout.connect(self._look_ahead)
         self._connect()
         self._show_box()
         self._show_plan(workspace.planner.plan)
@@ -304,6 +311,17 @@ class MixPage(Page):
             self.plan_bar.set_line(translate("mix page", "The mixes are being planned."))
         self._show_rows()
         self._place()
+        self._ahead.start()
+
+    def _look_ahead(self) -> None:
+        """While the page is looked at, have every tick of the box planned before it is made."""
+        if not self.isVisible():
+            return
+        study, ticked = self._study, []
+        for key in self._order:
+            with suppress(BoxError):  # the last paint stays
+                ticked.append(mixing.tick_paint(study, key, key not in study.box.by_key))
+        self._workspace.planner.look_ahead(ticked)
 
     def _show_rows(self) -> None:
         plan = self._plan_now()
@@ -347,6 +365,7 @@ class MixPage(Page):
         super().showEvent(event)
         if self.focusWidget() is None:
             self.rows.focus_chosen(Qt.FocusReason.OtherFocusReason)
+        self._ahead.start()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

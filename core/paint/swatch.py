@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -61,7 +61,20 @@ def paint_colour(measured_as: str) -> str:
 
 def hex_of_Lab(Lab: Triple) -> str:
     """A CIELAB colour as "#rrggbb", clipped to the screen's range."""
-    return srgb_to_hex(Lab_to_srgb(np.array(Lab)))
+    return hexes_of_Lab((Lab,))[0]
+
+
+@lru_cache(maxsize=256)
+def hexes_of_Lab(path: tuple[Triple, ...]) -> tuple[str, ...]:
+    """CIELAB colours as "#rrggbb", all at once; remembered, as a plan's passages are shown often.
+
+    Parameters
+    ----------
+    path : tuple of Lab triples
+    """
+    if not path:
+        return ()
+    return tuple(srgb_to_hex(rgb) for rgb in Lab_to_srgb(np.array(path)))
 
 
 def _washes(measured_as: str, loads: NDArray[np.float64]) -> NDArray[np.float64]:

@@ -158,6 +158,28 @@ def test_ticks_change_the_box_and_the_plan(page, qtbot) -> None:
     settle(page, qtbot)
 
 
+def test_every_tick_is_planned_before_it_is_made(page, qtbot, monkeypatch) -> None:
+    asked = []
+    monkeypatch.setattr(page.window_.planner, "look_ahead", lambda studies: asked.extend(studies))
+    study = page.window_.document.study
+    page.window_.document.change("tick", mixing.tick_paint(study, "sap_green", False))
+    settle(page, qtbot)
+    qtbot.waitUntil(lambda: bool(asked))
+    box = page.window_.document.study.box
+    assert len(asked) == len(page.box.rows)
+    assert {len(set(other.box.keys) ^ set(box.keys)) for other in asked} == {1}
+
+
+def test_a_row_of_the_box_keeps_its_height_when_it_is_ticked(page, qtbot) -> None:
+    """Else the rows below would slip away under the mouse."""
+    row = next(row for row in page.box.rows if row.view.stand_in)
+    places = [other.geometry() for other in page.box.rows]
+    qtbot.mouseClick(row, LEFT, pos=QPoint(130, 10))
+    settle(page, qtbot)
+    assert not row.isChecked()
+    assert [other.geometry() for other in page.box.rows] == places
+
+
 def test_arrows_walk_the_paints(page, qtbot) -> None:
     rows = page.box.rows
     rows[0].setFocus(Qt.FocusReason.TabFocusReason)

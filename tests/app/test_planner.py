@@ -5,6 +5,8 @@ from dataclasses import replace
 import pytest
 from window_tools import wait_until_still
 
+from app.tasks import wait_for_tasks
+from core import mixing
 from core import study as edits
 from core.errors import BoxError
 from core.paint import plan as core_plan
@@ -87,6 +89,33 @@ def test_another_edit_overtakes_a_plan_on_its_way(sky_window, qtbot) -> None:
             document.change("sheet", replace(document.study, mix=MixOptions(SHEETS[size])))
     wait_for_plan(sky_window, qtbot)
     assert planner.plan.sheet == SHEETS["letter"]
+
+
+def test_what_is_likely_is_planned_ahead_and_called_off_by_what_is_asked(
+    sky_window, qtbot, monkeypatch
+) -> None:
+    wait_for_plan(sky_window, qtbot)
+    planner, document = sky_window.planner, sky_window.document
+    first, planned, plans = planner.plan, [], []
+    monkeypatch.setattr(
+        "core.paint.plan.plan_mixes", lambda *args: (planned.append(args[1]), plan_mixes(*args))[1]
+    )
+    planner.plan_changed.connect(plans.append)
+    study = document.study
+    likely = [mixing.tick_paint(study, key, False) for key in ("sap_green", "crimson")]
+    planner.look_ahead(likely)
+    assert not planner.working
+    qtbot.waitUntil(lambda: len(planned) == 2 and wait_for_tasks(0), timeout=20_000)
+    assert planned == [study.box for study in likely]
+    assert planner.plan is first
+    assert not plans
+    planner.look_ahead(likely * 20)
+    document.change("tick", likely[0])
+    wait_for_plan(sky_window, qtbot)
+    assert planner.plan.box == likely[0].box
+    assert wait_for_tasks()
+    assert len(planned) < 2 + len(likely) * 20
+    assert len(plans) == 1
 
 
 def test_a_wish_that_cannot_be_met_is_said_and_the_plan_stays(sky_window, qtbot) -> None:

@@ -6,7 +6,7 @@ import pytest
 from core.colour import delta_E_76, hex_to_srgb, srgb_to_Lab
 from core.paint.measured import measured_paints, paper_Lab
 from core.paint.mix import bare_paper
-from core.paint.swatch import drawn_out, hex_of_Lab, paint_colour
+from core.paint.swatch import drawn_out, hex_of_Lab, hexes_of_Lab, paint_colour
 
 
 @pytest.mark.parametrize("key", measured_paints().keys)
@@ -35,3 +35,6 @@ def test_a_bar_shows_a_paints_own_hue() -> None:
 
 def test_hex_of_paper() -> None:
     assert hex_of_Lab(paper_Lab()) == bare_paper().colour.hex
+    path = (paper_Lab(), (50.0, 10.0, -20.0), (20.0, 0.0, 0.0))
+    assert hexes_of_Lab(path) == tuple(hex_of_Lab(Lab) for Lab in path)
+    assert hexes_of_Lab(()) == ()
