@@ -9,7 +9,13 @@ from core.paint.amounts import BRUSH_CM2, PAINT_ML_PER_1000_CM2, SHEETS
 from core.paint.options import MixOptions
 from core.paint.planned import MixPlan
 from core.paint.words_mix import strength_text
-from core.paint.words_plan import amounts_note, caution_text, kind_text, order_texts
+from core.paint.words_plan import (
+    amounts_note,
+    caution_text,
+    kind_text,
+    order_texts,
+    wet_text,
+)
 from core.units import Units, size_text
 
 
@@ -117,12 +123,7 @@ def _notes(plan: MixPlan) -> tuple[str, ...]:
         water.format(low=low, high=high),
         brush.format(low=BRUSH_CM2[0], high=BRUSH_CM2[1]),
     ]
-    if plan.drying_steps:
-        pieces.append(
-            translate(
-                "mix page",
-                "The chips show what a wash dries to; wet, it looks {steps:g} of a value step "
-                "darker.",
-            ).format(steps=plan.drying_steps)
-        )
+    wet = wet_text(plan.drying_steps)
+    if wet:
+        pieces.append(wet)
     return tuple(pieces)

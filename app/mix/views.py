@@ -257,8 +257,9 @@ def offers(plan: MixPlan, band: BandMix) -> tuple[Offer, ...]:
     if chosen is None:
         return ()
     found = []
-    if band.closest is not None:
-        found.append(Offer(closest_text(plan.box, band.closest), band.closest.mix))
+    closest = band.closest_to_show
+    if closest is not None:
+        found.append(Offer(closest_text(plan.box, closest), closest.mix))
     for item in band.alternatives:
         mix = item.planned.mix if item.prefer else None
         found.append(Offer(alternative_text(plan.box, chosen, item), mix))

@@ -890,8 +890,8 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting&apos;s corners by hand, in pixels: top left, top right, bottom right, bottom left; once for each sheet</source>
-        <translation>las esquinas de la pintura a mano, en píxeles: arriba izquierda, arriba derecha, abajo derecha, abajo izquierda; una vez por lámina</translation>
+        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>quarter turns clockwise that bring a sheet upright, 0 to 3; once for each sheet</source>
@@ -940,6 +940,14 @@
     <message>
         <source>Sheet 2 against sheet 1</source>
         <translation>La lámina 2 frente a la 1</translation>
+    </message>
+    <message>
+        <source>- One thing reads the same on both sheets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>- {number} things read the same on both sheets.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Band</source>
@@ -1180,6 +1188,26 @@
     <message>
         <source>{quality} {score}</source>
         <translation>{quality} {score}</translation>
+    </message>
+    <message>
+        <source>The painted rectangle could not be found. Give its corners in pixels, clockwise from the top left one: {option}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The corners of the painting are not sure. See whether they lie where they were found, and give better ones if not: {option}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet seems to lie upside down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet seems to lie on its side.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it does, check it again with {option}.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2396,59 +2424,67 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Mix {ml:g} mL: one load of a large brush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezcla {ml:g} ml: una carga de pincel grande.</translation>
     </message>
     <message>
         <source>Mix {ml:g} mL: {n} loads of a large brush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mezcla {ml:g} ml: {n} cargas de pincel grande.</translation>
+    </message>
+    <message>
+        <source>{ml:g} mL of it: one load of a large brush.</source>
+        <translation>{ml:g} ml de ella: una carga de pincel grande.</translation>
+    </message>
+    <message>
+        <source>{ml:g} mL of it: {n} loads of a large brush.</source>
+        <translation>{ml:g} ml de ella: {n} cargas de pincel grande.</translation>
     </message>
     <message>
         <source>The chips are dry paint. Wet, a wash looks about {steps} darker.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las muestras son pintura seca. Mojada, una aguada parece más oscura, {steps} o así.</translation>
     </message>
     <message>
         <source>a quarter of a value step</source>
-        <translation type="unfinished"></translation>
+        <translation>un cuarto de paso de valor</translation>
     </message>
     <message>
         <source>half a value step</source>
-        <translation type="unfinished"></translation>
+        <translation>medio paso de valor</translation>
     </message>
     <message>
         <source>three quarters of a value step</source>
-        <translation type="unfinished"></translation>
+        <translation>tres cuartos de paso de valor</translation>
     </message>
     <message>
         <source>a whole value step</source>
-        <translation type="unfinished"></translation>
+        <translation>un paso de valor entero</translation>
     </message>
     <message>
         <source>{steps:g} of a value step</source>
-        <translation type="unfinished"></translation>
+        <translation>{steps:g} de un paso de valor</translation>
     </message>
     <message>
         <source>Roughly, with tube paint: {notes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más o menos, con pintura de tubo: {notes}.</translation>
     </message>
     <message>
         <source>weak tea 1 to 25 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>el té suave, 1 por 25 o más</translation>
     </message>
     <message>
         <source>tea 1 to 15 or 20</source>
-        <translation type="unfinished"></translation>
+        <translation>el té, 1 por 15 o 20</translation>
     </message>
     <message>
         <source>coffee 1 to 8 or 10</source>
-        <translation type="unfinished"></translation>
+        <translation>el café, 1 por 8 o 10</translation>
     </message>
     <message>
         <source>milk 1 to about 4</source>
-        <translation type="unfinished"></translation>
+        <translation>la leche, 1 por unas 4</translation>
     </message>
     <message>
         <source>cream 1 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>la crema, 1 por 1</translation>
     </message>
     <message>
         <source>Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds less: fill it more often.</source>
@@ -2464,11 +2500,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Not measured, so a near relative stands in: {pairs}. Try it on a scrap first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin medir; la sustituye otra parecida: {pairs}. Pruébala antes en un recorte.</translation>
     </message>
     <message>
         <source>Not measured, so near relatives stand in: {pairs}. Try these on a scrap first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin medir; las sustituyen otras parecidas: {pairs}. Pruébalas antes en un recorte.</translation>
     </message>
     <message>
         <source>cadmium</source>
@@ -2600,51 +2636,51 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>none is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>no hace falta nada</translation>
     </message>
     <message>
         <source>{part} matches {letter}</source>
-        <translation type="unfinished"></translation>
+        <translation>{part} coincide con {letter}</translation>
     </message>
     <message>
         <source>{part} comes nearest to {letter}</source>
-        <translation type="unfinished"></translation>
+        <translation>{part} es lo más cercano a {letter}</translation>
     </message>
     <message>
         <source>1 part in {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>1 parte de {n}</translation>
     </message>
     <message>
         <source>plain is too intense</source>
-        <translation type="unfinished"></translation>
+        <translation>sin apagar es demasiado intenso</translation>
     </message>
     <message>
         <source>1 in {n} is still too intense</source>
-        <translation type="unfinished"></translation>
+        <translation>1 de {n} aún es demasiado intenso</translation>
     </message>
     <message>
         <source>1 in {n} too dull</source>
-        <translation type="unfinished"></translation>
+        <translation>1 de {n}, demasiado apagado</translation>
     </message>
     <message>
         <source>1 part in {n} is already too dull</source>
-        <translation type="unfinished"></translation>
+        <translation>1 parte de {n} ya es demasiado apagado</translation>
     </message>
     <message>
         <source>1 in {n} is mud</source>
-        <translation type="unfinished"></translation>
+        <translation>1 de {n} es barro</translation>
     </message>
     <message>
         <source>even 1 part in {n} stays too intense</source>
-        <translation type="unfinished"></translation>
+        <translation>aun con 1 parte de {n} es demasiado intenso</translation>
     </message>
     <message>
         <source>leave it out, it only makes {letter} duller</source>
-        <translation type="unfinished"></translation>
+        <translation>no lo pongas, solo apaga más {letter}</translation>
     </message>
     <message>
         <source>no amount comes near {letter}</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna cantidad se acerca a {letter}</translation>
     </message>
     <message>
         <source>{title}: {steps}.</source>
@@ -2716,7 +2752,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>milk is 1 part paint to about 4 of water</source>
-        <translation type="unfinished"></translation>
+        <translation>la leche es 1 parte de pintura por unas 4 de agua</translation>
     </message>
     <message>
         <source>cream is as much paint as water</source>
@@ -2780,27 +2816,27 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Like {letter}, more intense than this box can reach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como {letter}, más intenso de lo que da esta caja.</translation>
     </message>
     <message>
         <source>Like {letter}, lighter and clearer than any mix here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como {letter}, más claro y limpio que cualquier mezcla de aquí.</translation>
     </message>
     <message>
         <source>Like {letter}, darker than any mix here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como {letter}, más oscuro que cualquier mezcla de aquí.</translation>
     </message>
     <message>
         <source>Like {letter}, duller than this box can reach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
         <source>Like {letter}, out of this box&apos;s reach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
         <source>More intense than this box can reach: the nearest is shown. Use clean water and a clean brush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más intenso de lo que da esta caja: se muestra lo más cercano. Usa agua limpia y pincel limpio.</translation>
     </message>
     <message>
         <source>{first} and {last}</source>
@@ -2832,7 +2868,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>{paints}, three primaries, make a grey between them</source>
-        <translation type="unfinished"></translation>
+        <translation>{paints}, tres primarios, hacen juntos un gris</translation>
     </message>
     <message>
         <source>{paints} turns the grey towards {hue}</source>
@@ -2908,87 +2944,83 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>it is not quite as near</source>
-        <translation type="unfinished"></translation>
+        <translation>no se acerca tanto</translation>
     </message>
     <message>
         <source>it takes one paint more</source>
-        <translation type="unfinished"></translation>
+        <translation>lleva una pintura más</translation>
     </message>
     <message>
         <source>it has more parts to count</source>
-        <translation type="unfinished"></translation>
+        <translation>tiene más partes que contar</translation>
     </message>
     <message>
         <source>it has to be thick</source>
-        <translation type="unfinished"></translation>
+        <translation>tiene que ir espesa</translation>
     </message>
     <message>
         <source>{paints} stands far from {hue} on the wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>{paints} queda lejos del {hue} en el círculo</translation>
     </message>
     <message>
         <source>{paints} stand far apart on the wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>{paints} quedan lejos entre sí en el círculo</translation>
     </message>
     <message>
         <source>{paints} leans to {hue}</source>
-        <translation type="unfinished"></translation>
+        <translation>{paints} tira al {hue}</translation>
     </message>
     <message>
         <source>{paints} is an earth colour, better in dull bands</source>
-        <translation type="unfinished"></translation>
+        <translation>{paints} es un color tierra, mejor en bandas apagadas</translation>
     </message>
     <message>
         <source>{paints} pulls it towards green</source>
-        <translation type="unfinished"></translation>
+        <translation>con {paints} tira al verde</translation>
     </message>
     <message>
         <source>{paints} turns the hue as well</source>
-        <translation type="unfinished"></translation>
+        <translation>con {paints} también cambia el matiz</translation>
     </message>
     <message>
         <source>{paints} soon turns it green</source>
-        <translation type="unfinished"></translation>
+        <translation>con {paints} pronto se vuelve verde</translation>
     </message>
     <message>
         <source>{paints} both stand on one side of {hue}</source>
-        <translation type="unfinished"></translation>
+        <translation>{paints} quedan al mismo lado del {hue}</translation>
     </message>
     <message>
         <source>{paints} stands a little beside {hue}</source>
-        <translation type="unfinished"></translation>
+        <translation>{paints} queda un poco al lado del {hue}</translation>
     </message>
     <message>
         <source>it greys less cleanly</source>
-        <translation type="unfinished"></translation>
+        <translation>el gris sale menos limpio</translation>
     </message>
     <message>
         <source>then {letters} no longer share one mix</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no band beside it needs {paints}</source>
-        <translation type="unfinished"></translation>
+        <translation>entonces las bandas {letters} ya no comparten mezcla</translation>
     </message>
     <message>
         <source>the paints then change from band to band</source>
-        <translation type="unfinished"></translation>
+        <translation>entonces las pinturas cambian de banda en banda</translation>
     </message>
     <message>
         <source>{paints} dry grainy</source>
-        <translation type="unfinished"></translation>
+        <translation>con {paints} el color seca granulado</translation>
     </message>
     <message>
         <source>{paints} dries grainy</source>
-        <translation type="unfinished"></translation>
+        <translation>con {paints} el color seca granulado</translation>
     </message>
     <message>
         <source>{paints} cover rather than glow</source>
-        <translation type="unfinished"></translation>
+        <translation>con {paints} el color cubre más que brilla</translation>
     </message>
     <message>
         <source>{paints} stain strongly</source>
-        <translation type="unfinished"></translation>
+        <translation>con {paints} el papel se tiñe mucho</translation>
     </message>
     <message>
         <source>one part too many and it is too strong</source>
@@ -3000,11 +3032,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Or {mix}: {reasons}, but {warnings}.</source>
-        <translation type="unfinished"></translation>
+        <translation>O {mix}: {reasons}, pero {warnings}.</translation>
     </message>
     <message>
         <source>{paints} covers rather than glows</source>
         <translation>con {paints} el color cubre más que brilla</translation>
+    </message>
+    <message>
+        <source>it brings in {paints}</source>
+        <translation>añade {paints}</translation>
     </message>
     <message>
         <source>{paints} stains strongly</source>
@@ -3012,7 +3048,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>it is {differences}</source>
-        <translation type="unfinished"></translation>
+        <translation>queda {differences}</translation>
     </message>
     <message>
         <source>Or {mix}: {reasons}.</source>
@@ -3136,35 +3172,35 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.</source>
-        <translation type="unfinished"></translation>
+        <translation>Moja toda la lámina: brillo uniforme, sin charcos. El brillo dura de {low} a {high} min.</translation>
     </message>
     <message>
         <source>Lay {first}, the strongest, on the wet sheet; then {rest} with more and more water, wet into wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplica {first}, la más fuerte, en la lámina mojada; luego {rest} con cada vez más agua, húmedo sobre húmedo.</translation>
     </message>
     <message>
         <source>Lay {first} beside the wet {beside}, then {rest}, wet into wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplica {first} junto a {beside}, aún mojada; luego {rest}, húmedo sobre húmedo.</translation>
     </message>
     <message>
         <source>Lay {first} beside the wet {beside}, wet into wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplica {first} junto a {beside}, aún mojada, húmedo sobre húmedo.</translation>
     </message>
     <message>
         <source>Lay {first}, the lightest, on the wet sheet; then {rest}, wet into wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplica {first}, la más clara, en la lámina mojada; luego {rest}, húmedo sobre húmedo.</translation>
     </message>
     <message>
         <source>Lay {first}, the lightest, on the wet sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplica {first}, la más clara, en la lámina mojada.</translation>
     </message>
     <message>
         <source>Lay {first} on the wet sheet; then {rest}, wet into wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplica {first} en la lámina mojada; luego {rest}, húmedo sobre húmedo.</translation>
     </message>
     <message>
         <source>Lay {bands} on the wet sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplica {bands} en la lámina mojada.</translation>
     </message>
     <message>
         <source>Leave {bands} without paint: the paper is its white.</source>
@@ -3196,19 +3232,23 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>{toner} halves the intensity at 1 part in {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>{toner} deja la intensidad a la mitad con 1 parte de {n}</translation>
     </message>
     <message>
         <source>{toner} at 1 part in {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>{toner} con 1 parte de {n}</translation>
+    </message>
+    <message>
+        <source>Not one of these halves the intensity.</source>
+        <translation>Con ninguno baja la intensidad a la mitad.</translation>
+    </message>
+    <message>
+        <source>{toner} never does, and turns the hue most.</source>
+        <translation>{toner}: nunca lo logra, y es lo que más desvía el matiz.</translation>
     </message>
     <message>
         <source>{toner} never does.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>None of these halves the intensity.</source>
-        <translation type="unfinished"></translation>
+        <translation>{toner}: nunca lo logra.</translation>
     </message>
     <message>
         <source>They turn the hue alike.</source>
@@ -3216,7 +3256,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>{toner} turns the hue more.</source>
-        <translation type="unfinished"></translation>
+        <translation>{toner}: desvía más el matiz.</translation>
     </message>
     <message>
         <source>{toner} turns the hue most.</source>
@@ -3224,11 +3264,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>the true complement</source>
-        <translation type="unfinished"></translation>
+        <translation>el complementario exacto</translation>
     </message>
     <message>
         <source>the true complement, {parts},</source>
-        <translation type="unfinished"></translation>
+        <translation>el complementario exacto, {parts},</translation>
     </message>
 </context>
 <context>
@@ -3476,10 +3516,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Brush: a large round, about size 12; a load covers {low:.0f} to {high:.0f} cm², less with synthetic hair.</source>
         <translation>Pincel: uno redondo grande, del 12 más o menos; una carga cubre de {low:.0f} a {high:.0f} cm², menos con pelo sintético.</translation>
-    </message>
-    <message>
-        <source>The chips show what a wash dries to; wet, it looks {steps:g} of a value step darker.</source>
-        <translation>Las muestras son el color ya seco; mojada, la aguada se ve {steps:g} pasos de valor más oscura.</translation>
     </message>
     <message>
         <source>Mix for each band, top to bottom</source>

@@ -6,9 +6,12 @@ from typing import Any
 
 from core.cli.report import Report
 from core.i18n import translate
+from core.paint.box import Box
+from core.paint.cautions import Caution, cautions_for
 from core.paint.meeting import Meeting
 from core.paint.names import box_name
 from core.paint.planned import BandMix, MixPlan, PlannedMix
+from core.paint.reasons import SAME_MIX
 from core.paint.tone_down import Ladder
 from core.paint.toners import compare_toners
 from core.paint.words_mix import (
@@ -22,6 +25,7 @@ from core.paint.words_mix import (
     why_text,
 )
 from core.paint.words_plan import (
+    amount_of_it_text,
     amount_text,
     amounts_note,
     brush_text,
@@ -63,8 +67,15 @@ def plan_as_json(read_json: dict[str, Any], plan: MixPlan) -> dict[str, Any]:
         "box": {"name": box_name(plan.box), "paints": list(plan.box.keys)},
         "bands": bands,
         "order": list(order_texts(plan.order, plan.sheet)),
-        "cautions": [caution_text(plan.box, caution) for caution in plan.cautions],
+        "cautions": [caution_text(plan.box, caution) for caution in _all_cautions(plan)],
     }
+
+
+def _all_cautions(plan: MixPlan) -> tuple[Caution, ...]:
+    """Those of the plan, and of the closest mixes that only the JSON gives."""
+    keys = [caution.paint for caution in plan.cautions]
+    keys += [key for band in plan.bands if band.closest for key in band.closest.mix.keys]
+    return cautions_for(plan.box, keys)
 
 
 def _band(plan: MixPlan, band: BandMix, below: str) -> dict[str, Any]:
@@ -144,7 +155,8 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
     for number, (reading, band) in enumerate(zip(report.readings, plan.bands, strict=True)):
         lines += ["", band_sentence(reading, Wording())]
         if band.classroom is not None:
-            lines += _band_lines(plan, band, band.classroom)
+            above = plan.bands[number - 1] if number else None
+            lines += _band_lines(plan, band, band.classroom, above)
         if band.meets_below is not None:
             below = plan.bands[number + 1].letter
             lines.append("  " + meeting_text(band.letter, below, band.meets_below))
@@ -172,11 +184,14 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
 
 
 def _paints_used(plan: MixPlan) -> set[str]:
-    mixes = [mix for band in plan.bands for mix in (band.classroom, band.closest) if mix]
+    mixes = [mix for band in plan.bands for mix in (band.classroom, band.closest_to_show) if mix]
     return {key for planned in mixes for key in planned.mix.keys}
 
 
-def _band_lines(plan: MixPlan, band: BandMix, chosen: PlannedMix) -> list[str]:
+def _band_lines(
+    plan: MixPlan, band: BandMix, chosen: PlannedMix, above: BandMix | None
+) -> list[str]:
+    """What is said of a band; what was said word for word of the band above is left out."""
     box = plan.box
     head = translate("command line", "{mix}. {verdict}").format(
         mix=sentence_case(mix_text(box, chosen)), verdict=verdict_text(chosen)
@@ -186,14 +201,35 @@ def _band_lines(plan: MixPlan, band: BandMix, chosen: PlannedMix) -> list[str]:
         head, short = sentence_case(mix_text(box, chosen)), ""
     lines = [f"{head}: {short}." if short else f"{head}."]
     loads = {amount.letter: amount.brush_loads for amount in plan.amounts.bands}
-    lines.append(amount_text(band.amount_ml, loads.get(band.letter, 1)))
-    lines.append(why_text(box, chosen))
+    brush_loads, why = loads.get(band.letter, 1), why_text(box, chosen)
+    if chosen.why[0].code in SAME_MIX:
+        lines.append(f"{why} {amount_of_it_text(band.amount_ml, brush_loads)}")
+    else:
+        lines += [amount_text(band.amount_ml, brush_loads), why]
     if chosen.kind != "paper":
-        lines.append(reach_text(band.reach))
-    if band.closest is not None:
-        lines.append(closest_text(box, band.closest))
-    lines += [alternative_text(box, chosen, item) for item in band.alternatives]
+        lines.append(reach_text(band.reach, _said_of(above, band)))
+    if band.closest_to_show is not None:
+        lines.append(closest_text(box, band.closest_to_show))
+    said = set() if above is None else _alternatives(box, above)
+    lines += [
+        text
+        for item in band.alternatives
+        if (text := alternative_text(box, chosen, item)) not in said
+    ]
     if band.tone_down is not None:
         lines.append(ladder_text(box, band.tone_down, band.letter))
         lines.append(toners_text(box, compare_toners(box, band.tone_down)))
     return ["  " + line for line in lines if line]
+
+
+def _said_of(above: BandMix | None, band: BandMix) -> str:
+    """The band above when the same reach was said of it; else empty."""
+    if above is None or above.classroom is None or above.classroom.kind == "paper":
+        return ""
+    return above.letter if above.reach == band.reach else ""
+
+
+def _alternatives(box: Box, band: BandMix) -> set[str]:
+    if band.classroom is None:
+        return set()
+    return {alternative_text(box, band.classroom, item) for item in band.alternatives}

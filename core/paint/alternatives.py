@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from core.paint.box import Box
 from core.paint.catalogue import Group
 from core.paint.classroom import Built
 from core.paint.compare import TOUCHY_DELTA_E, PaintCompared, compare_group, one_part_more
 from core.paint.mix import Mix
-from core.paint.planned import Alternative, PlannedMix, Reason, ReasonCode
+from core.paint.planned import Alternative, PlannedMix
+from core.paint.reasons import Reason, ReasonCode
+from core.paint.trade import Chosen, against, new_paints, remarks, told_apart
 from core.reading import ColourReading
 
-MOST = 3
+MOST, MOST_MERITS, MOST_WARNINGS = 3, 2, 2
 CLOSER_BY, FORGIVING_BY, FEWER_PARTS_BY = 0.8, 2.0, 2
 WORSE_AT_MOST = 2.5
 """Delta E 2000 an alternative may be further off than the chosen mix."""
@@ -20,28 +22,33 @@ WORSE_AT_MOST = 2.5
 
 def alternatives(
     box: Box,
-    chosen: PlannedMix,
-    others: Iterable[PlannedMix],
+    chosen: Chosen,
+    others: Iterable[tuple[Built, PlannedMix]],
 ) -> tuple[Alternative, ...]:
-    """Up to three other mixes: first those to prefer for a reason, then one to avoid.
+    """Other mixes to prefer for a reason, each with what speaks against it all the same.
 
     Parameters
     ----------
     box : Box
-    chosen : PlannedMix
+    chosen : Chosen
         The band's mix.
-    others : iterable of PlannedMix
+    others : iterable of (Built, PlannedMix)
         Built as a teacher would, best first; the chosen one among them is passed over.
     """
     found: list[Alternative] = []
-    for other in others:
-        if set(other.mix.keys) == set(chosen.mix.keys) or other.verdict == "far":
+    own = chosen.planned
+    for built, other in others:
+        if set(other.mix.keys) == set(own.mix.keys) or other.verdict == "far":
             continue
-        if other.delta_E_2000 > chosen.delta_E_2000 + WORSE_AT_MOST:
+        if other.delta_E_2000 > own.delta_E_2000 + WORSE_AT_MOST:
             continue
-        good, bad = _for(box, chosen, other), _against(box, other)
+        good, bad = _for(box, own, other), _against(box, other)
+        if len(new_paints(other.mix.keys, chosen)) > 1 and good[:1] != [Reason("closer")]:
+            continue  # a class that opens two more paints wants to see what it gains
         if good and not bad:
-            found.append(Alternative(other, True, (*good, *_remarks(box, chosen, other))[:3]))
+            costs = against(chosen, built, other.mix, other.delta_E_2000)
+            warnings = told_apart((*costs, *remarks(box, own, other.mix)))[:MOST_WARNINGS]
+            found.append(Alternative(other, True, (*good[:MOST_MERITS], *warnings)))
         if len(found) == MOST - 1:
             break
     return tuple(found)
@@ -55,7 +62,9 @@ def _for(box: Box, chosen: PlannedMix, other: PlannedMix) -> list[Reason]:
         reasons.append(Reason("fewer paints"))
     elif other.mix.total <= chosen.mix.total - FEWER_PARTS_BY:
         reasons.append(Reason("fewer parts"))
+    # More parts bear a miscount better only because each is smaller: that is no merit.
     plain = len(other.mix.parts) <= len(chosen.mix.parts) and not _strong(box, other.mix)
+    plain = plain and other.mix.total <= chosen.mix.total
     if plain and touchiness(box, other.mix) <= touchiness(box, chosen.mix) - FORGIVING_BY:
         reasons.append(Reason("forgiving"))
     return reasons
@@ -69,19 +78,6 @@ def _against(box: Box, other: PlannedMix) -> list[Reason]:
 
 def _strong(box: Box, mix: Mix) -> list[str]:
     return [key for key in mix.keys if box.paint(key).is_strong]
-
-
-def _remarks(box: Box, chosen: PlannedMix, other: PlannedMix) -> list[Reason]:
-    """What to know of paints that only the other mix holds."""
-    remarks: list[Reason] = []
-    new = [key for key in other.mix.keys if key not in chosen.mix.keys]
-    for key in new:
-        paint = box.paint(key)
-        if paint.granulation == "high":
-            remarks.append(Reason("granulates", (key,)))
-        if paint.transparency == "opaque":
-            remarks.append(Reason("covers", (key,)))
-    return remarks
 
 
 def touchiness(box: Box, mix: Mix) -> float:
@@ -126,7 +122,7 @@ def _faults(box: Box, compared: PaintCompared, chosen: PlannedMix) -> list[Reaso
     reasons: list[Reason] = []
     paint = compared.paint
     strong = box.paint(paint).is_strong
-    if strong and compared.one_part_more > TOUCHY_DELTA_E:
+    if strong and len(compared.mix.parts) > 1 and compared.one_part_more > TOUCHY_DELTA_E:
         reasons.append(Reason("one part too many", (paint,)))
     if compared.delta_E_2000 > chosen.delta_E_2000 + CLOSER_BY:
         if compared.too is not None:
@@ -136,15 +132,3 @@ def _faults(box: Box, compared: PaintCompared, chosen: PlannedMix) -> list[Reaso
         )
         reasons.extend(Reason(code, (paint,)) for code in codes)
     return reasons[:3]
-
-
-def built_differently(built: Sequence[Built]) -> list[Built]:
-    """The best mix of every set of paints, keeping the order."""
-    seen: set[frozenset[str]] = set()
-    kept = []
-    for item in built:
-        key = frozenset(item.mix.keys)
-        if key not in seen:
-            seen.add(key)
-            kept.append(item)
-    return kept

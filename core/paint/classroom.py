@@ -19,10 +19,12 @@ from core.paint.box import Box
 from core.paint.catalogue import Paint
 from core.paint.measured import measured_paints
 from core.paint.mix import Mix, mix_of_known_colour
+from core.paint.reasons import Cost
 from core.paint.recipes import nearest_rows, whole_table
 from core.paint.refine import refine
-from core.paint.roles import Structure, structures
+from core.paint.roles import leaning_away, structures
 from core.paint.shortfall import MATCHES_WITHIN
+from core.paint.structure import Structure
 from core.progress import ShouldStop, step
 from core.reading import ColourReading
 
@@ -44,7 +46,7 @@ MANY_PRICE, EASY_COUNT = 0.15, 6
 LARGEST_PART, MOST_PARTS = 7, 9
 """Nobody keeps count of eleven brush loads of one paint."""
 
-TINY_STRONG_PRICE, STRONG_PRICE = 3.0, 2.6
+TINY_STRONG_PRICE, STRONG_PRICE, TINY_SHARE = 3.0, 2.6, 0.25
 MOST_TONER, MOST_TONER_GREY, MOST_TONER_PAIR = 1 / 3, 1 / 2, 3 / 4
 
 
@@ -60,12 +62,15 @@ class Built:
         To the target.
     price : float
         Difference and simplicity together; the smallest is the classroom mix.
+    costs : tuple of Cost
+        What the price is made of.
     """
 
     mix: Mix
     structure: Structure
     delta_E_2000: float
     price: float
+    costs: tuple[Cost, ...] = ()
 
 
 def classroom_mixes(
@@ -105,18 +110,21 @@ def classroom_mixes(
         np.repeat(aim[None], len(starts), axis=0),
         keep=12,
     )
-    best: dict[int, tuple[float, int]] = {}
+    best: dict[int, tuple[float, int, tuple[Cost, ...]]] = {}
     rows = zip(found.start.tolist(), found.parts, found.delta_E.tolist(), strict=True)
     for row, (start, parts, delta_E) in enumerate(rows):
-        price = judges[start].price(parts, delta_E, float(found.load_ml[row]))
-        if price is not None and price < best.get(start, (np.inf, 0))[0]:
-            best[start] = (price, row)
+        costs = judges[start].costs(parts, delta_E, float(found.load_ml[row]))
+        if costs is None:
+            continue
+        price = sum(cost.price for cost in costs)
+        if start not in best or price < best[start][0]:
+            best[start] = (price, row, costs)
     built = []
-    for start, (price, row) in best.items():
+    for start, (price, row, costs) in best.items():
         counts = judges[start].counts(found.parts[row])
         L, a, b = found.Lab[row].tolist()
         mix = mix_of_known_colour(box, counts, float(found.load_ml[row]), (L, a, b))
-        built.append(Built(mix, starts[start][0], float(found.delta_E[row]), price))
+        built.append(Built(mix, starts[start][0], float(found.delta_E[row]), price, costs))
     return tuple(sorted(built, key=lambda item: item.price))
 
 
@@ -155,6 +163,18 @@ def _nearest_starts(
     return [(way, recipes.load(row)) for _, way, row in scored[:SETS]]
 
 
+def further_price(delta_E_2000: float, target: ColourReading) -> float:
+    """What it costs to be so far from a colour; hardly anything below what the model can tell."""
+    tells = TELLS_APART_GREY if target.hue.family is None else TELLS_APART
+    seen = SEEN_SLOPE * max(0.0, delta_E_2000 - MATCHES_WITHIN)
+    return math.hypot(delta_E_2000, tells) - tells + seen
+
+
+def counting_price(total: int) -> float:
+    """What it costs to count so many parts."""
+    return PART_PRICE * total + MANY_PRICE * max(0, total - EASY_COUNT)
+
+
 class _Judge:
     """Prices the ways of counting one set of paints."""
 
@@ -170,20 +190,22 @@ class _Judge:
         self._most_toner = MOST_TONER if target.munsell.chroma >= 3 else MOST_TONER_GREY
         if way.greys:
             self._most_toner = MOST_TONER_PAIR
-        self._tells = TELLS_APART_GREY if target.hue.family is None else TELLS_APART
-        self._base_price = way.price + PAINT_PRICE * (len(self._keys) - 1)
+        self._target = target
+        self._costs = (*way.costs, Cost("more paints", PAINT_PRICE * (len(self._keys) - 1)))
         self._per_half = [1 / box.paint(key).half_load_ml for key in self._keys]
         self._replaceable = [
             number
             for number, key in enumerate(self._keys)
-            if box.paint(key).is_strong and _has_weaker(paints, box.paint(key))
+            if box.paint(key).is_strong and _has_weaker(paints, way, box.paint(key))
         ]
 
     def counts(self, parts: NDArray[np.int64]) -> dict[str, int]:
         """Parts of the box's paints, from a vector of all measured ones."""
         return dict(zip(self._keys, parts[self._pick].tolist(), strict=True))
 
-    def price(self, parts: NDArray[np.int64], delta_E: float, load_ml: float) -> float | None:
+    def costs(
+        self, parts: NDArray[np.int64], delta_E: float, load_ml: float
+    ) -> tuple[Cost, ...] | None:
         """What a mix costs, or None when a teacher would not write it so."""
         counts: list[int] = parts[self._pick].tolist()
         total = sum(counts)
@@ -191,17 +213,36 @@ class _Judge:
             return None
         if self._toner is not None and counts[self._toner] / total > self._most_toner + 1e-9:
             return None
-        price = math.hypot(delta_E, self._tells) - self._tells + self._base_price
-        price += SEEN_SLOPE * max(0.0, delta_E - MATCHES_WITHIN)
-        price += PART_PRICE * total + MANY_PRICE * max(0, total - EASY_COUNT)
-        for number in self._replaceable:
-            price += TINY_STRONG_PRICE if counts[number] / total < 0.25 else STRONG_PRICE
         half_loads = (
             load_ml / total * sum(n * per for n, per in zip(counts, self._per_half, strict=True))
         )
-        return price + THICK_PRICE * max(0.0, math.log2(max(half_loads, 1e-9) / THICKEST))
+        thick = THICK_PRICE * max(0.0, math.log2(max(half_loads, 1e-9) / THICKEST))
+        strong = tuple(
+            Cost("tiny strong", TINY_STRONG_PRICE, (self._keys[number],))
+            if counts[number] / total < TINY_SHARE
+            else Cost("stains", STRONG_PRICE, (self._keys[number],))
+            for number in self._replaceable
+        )
+        return (
+            Cost("further", further_price(delta_E, self._target)),
+            Cost("more parts", counting_price(total)),
+            Cost("thick", thick),
+            *strong,
+            *self._costs,
+        )
 
 
-def _has_weaker(paints: tuple[Paint, ...], paint: Paint) -> bool:
-    """Whether a paint of the same group stains less strongly."""
-    return any(other.group == paint.group and not other.is_strong for other in paints)
+def _has_weaker(paints: tuple[Paint, ...], way: Structure, paint: Paint) -> bool:
+    """Whether a paint of the same group stains less strongly and serves as well.
+
+    One that leans away from the secondary to be mixed does not: a blue that leans to violet makes
+    no clear green.
+    """
+    base = [other for other in paints if other.key in way.base]
+    kept = len(leaning_away(base))
+    return any(
+        other.group == paint.group
+        and not other.is_strong
+        and len(leaning_away([other if one is paint else one for one in base])) <= kept
+        for other in paints
+    )

@@ -157,6 +157,18 @@ def too_hue(short: Shortfall, target: ColourReading) -> str | None:
     return leans_towards(target.hue.wheel_deg, short.hue_deg)
 
 
+def greatest_fault(short: Shortfall, target: ColourReading) -> tuple[tuple[Fault, ...], str | None]:
+    """The one thing to name where a mix is off though nothing in it stands out: fault and hue."""
+    hue = abs(short.hue_Lab) / HUE_SEEN
+    value, chroma = abs(short.value) / VALUE_SEEN, abs(short.chroma) / CHROMA_SEEN
+    turned, place = short.hue_deg, target.hue.wheel_deg
+    if turned is not None and place is not None and hue > max(value, chroma):
+        return (), leans_towards(place, turned)
+    if value > chroma:
+        return ("too light" if short.value > 0 else "too dark",), None
+    return ("too intense" if short.chroma > 0 else "too dull",), None
+
+
 def one_part_more(box: Box, mix: Mix, key: str) -> float:
     """Delta E 2000 that one part too much of a paint makes; 0 when the mix lacks the paint."""
     return _one_part_more(box.only(mix.keys), mix, key) if key in mix.keys else 0.0

@@ -7,10 +7,11 @@ import numpy as np
 from core.colour import delta_E_2000
 from core.paint.box import Box
 from core.paint.classroom import Built
-from core.paint.compare import faults_of, too_hue
+from core.paint.compare import faults_of, greatest_fault, too_hue
 from core.paint.hues import paint_deg, turn
 from core.paint.mix import Mix
-from core.paint.planned import Kind, PlannedMix, Reason
+from core.paint.planned import Kind, PlannedMix
+from core.paint.reasons import Reason
 from core.paint.shortfall import leans_towards, shortfall, verdict
 from core.paint.strength import strength_of
 from core.reading import ColourReading
@@ -35,6 +36,10 @@ def describe(
     colour = mix.colour
     difference = float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
     short = shortfall(colour, target)
+    told = verdict(difference)
+    faults, too = faults_of(short, mix), too_hue(short, target)
+    if told != "matches" and not faults and too is None:
+        faults, too = greatest_fault(short, target)
     return PlannedMix(
         kind,
         mix,
@@ -42,10 +47,10 @@ def describe(
         toner,
         strength_of(box, mix),
         difference,
-        verdict(difference),
+        told,
         short,
-        faults_of(short, mix),
-        too_hue(short, target),
+        faults,
+        too,
         why,
     )
 
@@ -56,20 +61,28 @@ def describe_built(
     """The same for a teacher's mix."""
     structure = built.structure
     hue = target.hue.family or target.hue.leaning
-    if structure.greys and structure.toner is not None:
+    if structure.toner is None:
+        why = [_hue_of(structure.base, hue)]
+    elif structure.greys and len(structure.base) == 2:
+        why = [Reason("three primaries", built.mix.keys)]
+    elif structure.greys:
         why = [Reason("greys", (*structure.base, structure.toner))]
         if structure.steer is not None:
             leaning = hue if target.munsell.chroma >= LEANS_FROM else None
             why.append(Reason("steers", (structure.steer,), leaning))
+    elif hue is None:  # a grey without any leaning: nothing stands nearest it, and all grey it
+        why = [Reason("greys", built.mix.keys)]
     else:
-        why = [Reason("at hue" if len(structure.base) == 1 else "either side", structure.base, hue)]
-        if structure.toner is not None:
-            why.append(_toned(box, target, structure.toner))
+        why = [_hue_of(structure.base, hue), _toned(box, target, structure.toner)]
     if pinned:
         why.append(Reason("pinned", pinned))
     return describe(
         box, target, "classroom", built.mix, structure.base, structure.toner, tuple(why)
     )
+
+
+def _hue_of(base: tuple[str, ...], hue: str | None) -> Reason:
+    return Reason("at hue" if len(base) == 1 else "either side", base, hue)
 
 
 def _toned(box: Box, target: ColourReading, toner: str) -> Reason:

@@ -12,7 +12,6 @@ from typing import Literal
 
 from core.paint.hues import turn
 from core.paint.mix import Mix
-from core.paint.roles import GREY_BASE_DEG
 
 Kind = Literal["graded", "variegated", "flat", "none"]
 Stage = Literal["tape", "mix", "wet", "lay", "leave", "rinse", "stop", "dry", "peel"]
@@ -32,6 +31,10 @@ SAME_SHARE = 0.1
 RINSE_DEG = 75.0
 """Between hues further apart on the wheel the brush is rinsed."""
 
+GREYISH_CHROMA, CLEAN_CHROMA = 2.0, 4.0
+"""Munsell chroma below which a wash bears any trace of colour in the brush, and from which a trace
+of grey would dull it."""
+
 
 @dataclass(frozen=True)
 class WorkStep:
@@ -46,12 +49,15 @@ class WorkStep:
         From and to.
     thinning : bool
         One mix, laid strongest first and thinned with water from band to band.
+    beside : str
+        The wet band that the first of `letters` runs into; "" when none beside it is laid yet.
     """
 
     stage: Stage
     letters: tuple[str, ...] = ()
     minutes: tuple[int, int] | None = None
     thinning: bool = False
+    beside: str = ""
 
 
 @dataclass(frozen=True)
@@ -111,7 +117,9 @@ def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
     for number, group in enumerate(groups):
         if number:
             steps.append(WorkStep("rinse"))
-        steps.append(WorkStep("lay", tuple(wet[i][0] for i in group), thinning=down))
+        names = tuple(wet[i][0] for i in group)
+        laid = {letter for step in steps for letter in step.letters}
+        steps.append(WorkStep("lay", names, None, down, _wet_beside(letters, names[0], laid)))
     if bare:
         steps.append(WorkStep("leave", bare))
     steps += [
@@ -162,18 +170,39 @@ def _laying_order(mixes: Sequence[Mix]) -> list[int]:
     return order
 
 
+def _wet_beside(letters: Sequence[str], letter: str, laid: set[str]) -> str:
+    """The laid band above or below a band, if there is one."""
+    at = list(letters).index(letter)
+    beside = [*letters[max(at - 1, 0) : at], *letters[at + 1 : at + 2]]
+    return next((other for other in beside if other in laid), "")
+
+
 def _groups(laying: list[int], mixes: Sequence[Mix]) -> list[list[int]]:
+    """Bands laid without rinsing between them."""
     groups: list[list[int]] = []
     for index in laying:
-        # From the brush's first hue: a sunset may turn half the wheel in small steps.
-        if groups and _hues_apart(mixes[groups[-1][0]], mixes[index]) <= RINSE_DEG:
+        if groups and not _needs_clean_brush([mixes[i] for i in groups[-1]], mixes[index]):
             groups[-1].append(index)
         else:
             groups.append([index])
     return groups
 
 
-def _hues_apart(one: Mix, other: Mix) -> float:
-    angles = [mix.colour.hue.wheel_deg for mix in (one, other)]
-    start, end = (GREY_BASE_DEG if angle is None else angle for angle in angles)
-    return abs(turn(start, end))
+def _needs_clean_brush(laid: Sequence[Mix], coming: Mix) -> bool:
+    """Whether what is left in the brush would show in the next wash.
+
+    A greyish wash bears any trace of colour. A colour is compared with the brush's first one: a
+    sunset may turn half the wheel in small steps.
+    """
+    colour = coming.colour
+    if _is_greyish(coming):
+        return False
+    first = next((mix for mix in laid if not _is_greyish(mix)), None)
+    if first is None:
+        return colour.munsell.chroma >= CLEAN_CHROMA
+    one, other = first.colour.hue.wheel_deg, colour.hue.wheel_deg
+    return one is not None and other is not None and abs(turn(one, other)) > RINSE_DEG
+
+
+def _is_greyish(mix: Mix) -> bool:
+    return mix.colour.munsell.chroma < GREYISH_CHROMA

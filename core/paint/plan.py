@@ -6,15 +6,17 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from core.paint.amounts import amounts
-from core.paint.band_plan import own_mix, plan_colour, set_prices
+from core.paint.band_plan import plan_colour
+from core.paint.band_ways import own_mix, set_prices
 from core.paint.box import Box
 from core.paint.cautions import cautions_for
 from core.paint.meeting import meet
 from core.paint.mix import Mix, Triple
 from core.paint.options import MixOptions
 from core.paint.order import order_of_work
-from core.paint.planned import BandMix, MixPlan, Reason, ReasonCode
-from core.paint.runs import Parts, choose_sets, share_mixes
+from core.paint.planned import BandMix, MixPlan
+from core.paint.reasons import Reason, ReasonCode
+from core.paint.runs import ALONE, PaintSet, Parts, Place, choose_sets, share_mixes
 from core.progress import ShouldStop, step
 from core.reading import BandReading
 
@@ -86,7 +88,7 @@ def plan_mixes(
 
 def _mixes_shown(band: BandMix) -> list[Mix]:
     """All mixes a class may take from a band's plan; not those it is advised against."""
-    planned = [band.classroom, band.closest]
+    planned = [band.classroom, band.closest_to_show]
     planned += [item.planned for item in band.alternatives if item.prefer]
     return [item.mix for item in planned if item is not None]
 
@@ -114,25 +116,61 @@ def _plan_bands(
         )
     sets = choose_sets(prices)
     own = [
-        None
-        if keys is None or reading.colour is None
-        else own_mix(
-            reading.colour,
-            box,
-            options.choice(reading.letter),
-            options.allow_white,
-            options.forbidden,
-            keys,
-        )
-        for reading, keys in zip(readings, sets, strict=True)
+        _own_mix(reading, box, options, keys) for reading, keys in zip(readings, sets, strict=True)
     ]
     shared = share_mixes(box, [reading.colour for reading in readings], own)
     bands: list[BandMix] = []
-    for reading, keys, parts in zip(readings, sets, shared, strict=True):
+    for reading, place in zip(readings, _places(readings, box, options, sets, shared), strict=True):
         step(0.0, None, should_stop)
-        band = plan_band(reading, box, options, tuple(sorted(keys or ())), parts)
+        band = plan_band(reading, box, options, place)
         bands.append(_say_same(bands[-1], band) if bands else band)
     return bands
+
+
+def _own_mix(
+    reading: BandReading, box: Box, options: MixOptions, keys: PaintSet | None
+) -> Mix | None:
+    if keys is None or reading.colour is None:
+        return None
+    choice = options.choice(reading.letter)
+    return own_mix(reading.colour, box, choice, options.allow_white, options.forbidden, keys)
+
+
+def _places(
+    readings: Sequence[BandReading],
+    box: Box,
+    options: MixOptions,
+    sets: Sequence[PaintSet | None],
+    shared: Sequence[Parts | None],
+) -> list[Place]:
+    """What its neighbours ask of every band."""
+    kept: list[Parts | None] = []
+    prefer: list[PaintSet] = []
+    for reading, keys, parts in zip(readings, sets, shared, strict=True):
+        wanted = keys or frozenset()
+        if parts is not None and frozenset(key for key, _ in parts) != wanted:
+            others = frozenset(key for key, _ in parts)
+            if _own_mix(reading, box, options, others) is None:
+                parts = None  # a wish for this band, or its hue, stands against the run's mix
+            else:
+                wanted = others
+        kept.append(parts)
+        prefer.append(wanted)
+    places = []
+    for number, parts in enumerate(kept):
+        first = last = number
+        while parts is not None and first and kept[first - 1] == parts:
+            first -= 1
+        while parts is not None and last + 1 < len(kept) and kept[last + 1] == parts:
+            last += 1
+        letters = tuple(reading.letter for reading in readings[first : last + 1])
+        beside = tuple(
+            prefer[other]
+            for other in (number - 1, number + 1)
+            if 0 <= other < len(prefer) and prefer[other]
+        )
+        places.append(Place(prefer[number], parts, letters, beside))
+    return places
 
 
 def _say_same(above: BandMix, band: BandMix) -> BandMix:
@@ -155,8 +193,7 @@ def plan_band(
     reading: BandReading,
     box: Box,
     options: MixOptions,
-    above: Sequence[str] = (),
-    shared: Parts | None = None,
+    place: Place = ALONE,
 ) -> BandMix:
     """Plan one band by itself, without its meeting and its amount.
 
@@ -165,10 +202,8 @@ def plan_band(
     reading : BandReading
     box : Box
     options : MixOptions
-    above : sequence of str
-        Paints to use when the colour can be built from them, such as those of the band above.
-    shared : parts or None
-        The parts in which they are used there, if this band shares that mix.
+    place : Place
+        What its neighbours ask of it.
     """
     if reading.colour is None:
         return BandMix(reading.letter, None, None, None, (), None, "reached")
@@ -178,7 +213,6 @@ def plan_band(
         options.choice(reading.letter),
         options.allow_white,
         options.forbidden,
-        frozenset(above),
-        shared,
+        place,
     )
     return replace(planned, letter=reading.letter)

@@ -12,6 +12,7 @@ from core.paint.compare import Fault
 from core.paint.meeting import Meeting
 from core.paint.mix import Mix
 from core.paint.order import Order
+from core.paint.reasons import Reason
 from core.paint.shortfall import Shortfall, Verdict
 from core.paint.strength import Strength
 from core.paint.tone_down import Ladder
@@ -21,67 +22,6 @@ Kind = Literal["classroom", "closest", "by hand", "paper"]
 
 Reach = Literal["reached", "too intense", "too light", "too dark", "too dull", "out of reach"]
 """Whether the box reaches a band, or in what the band goes beyond every mix."""
-
-ReasonCode = Literal[
-    # how a mix is built
-    "at hue",
-    "either side",
-    "toned",
-    "paper",
-    "by hand",
-    "pinned",
-    "no neighbours",
-    "greys",
-    "steers",
-    "toned and turned",
-    "same mix",
-    "same mix thinner",
-    "same mix stronger",
-    # what is odd about a closest mix
-    "black",
-    "white",
-    "hard to steer",
-    "tiny strong",
-    "many parts",
-    # why to prefer an alternative
-    "closer",
-    "fewer paints",
-    "fewer parts",
-    "forgiving",
-    # why to avoid one
-    "one part too many",
-    "too hue",
-    "too light",
-    "too dark",
-    "too dull",
-    "too intense",
-    "too weak",
-    # what to know of either
-    "granulates",
-    "covers",
-    "stains",
-]
-
-
-@dataclass(frozen=True)
-class Reason:
-    """One thing to say of a mix.
-
-    Attributes
-    ----------
-    code : ReasonCode
-    paints : tuple of str
-        Paint keys it is about.
-    hue : str or None
-        A hue family or main hue it is about.
-    letter : str or None
-        Another band it is about.
-    """
-
-    code: ReasonCode
-    paints: tuple[str, ...] = ()
-    hue: str | None = None
-    letter: str | None = None
 
 
 @dataclass(frozen=True)
@@ -141,7 +81,7 @@ class BandMix:
     classroom : PlannedMix or None
         The mix to use: as a teacher would write it, or as set by hand.
     closest : PlannedMix or None
-        Shown only when it is clearly closer.
+        Only when it is clearly closer; none where the paper does.
     alternatives : tuple of Alternative
         Up to three.
     tone_down : Ladder or None
@@ -160,6 +100,18 @@ class BandMix:
     reach: Reach
     meets_below: Meeting | None = None
     amount_ml: float = 0.0
+
+    @property
+    def closest_to_show(self) -> PlannedMix | None:
+        """The closest mix, where the eye would see what it gains.
+
+        Beside a mix that matches in hue, value and intensity it would only be one more thing to
+        read.
+        """
+        chosen = self.classroom
+        if chosen is None or chosen.verdict != "matches" or chosen.faults or chosen.too:
+            return self.closest
+        return None
 
 
 @dataclass(frozen=True)

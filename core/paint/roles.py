@@ -7,12 +7,13 @@ somebody who thinks in hue, value and intensity.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from functools import cached_property
 from itertools import combinations
 
 from core.paint.catalogue import Paint
+from core.paint.greys import grey_pairs, grey_threes
 from core.paint.hues import paint_deg, turn
+from core.paint.reasons import Cost
+from core.paint.structure import Structure
 from core.reading import ColourReading
 
 SINGLE_WITHIN_DEG = 26.0
@@ -67,38 +68,6 @@ GREEN_PRICE, GREEN_REACH_DEG = 1.5, 20.0
 TO_GREEN_PRICE, BLUES_DEG = 0.7, (225.0, 285.0)
 """A yellow in a blue wash asks for green: burnt sienna tones blues (common practice)."""
 
-GREY_PAIR_PRICE, GREY_STEERED_PRICE, GREY_BLUE_PRICE = -0.4, 0.0, 0.4
-"""A blue and a brown earth grey each other cleanly, ultramarine best (common practice)."""
-
-
-@dataclass(frozen=True)
-class Structure:
-    """Which paints make the hue and which tones it down.
-
-    Attributes
-    ----------
-    base : tuple of str
-        One or two paint keys.
-    toner : str or None
-    price : float
-        What this way of building costs, on the scale of delta E 2000.
-    steer : str or None
-        Only in a grey of blue and brown: the paint that turns it towards its leaning.
-    greys : bool
-        Whether base and toner are there to grey each other.
-    """
-
-    base: tuple[str, ...]
-    toner: str | None
-    price: float
-    steer: str | None = None
-    greys: bool = False
-
-    @cached_property
-    def keys(self) -> frozenset[str]:
-        """All paints together."""
-        return frozenset(self.base) | {key for key in (self.toner, self.steer) if key}
-
 
 def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Structure, ...]:
     """All sensible ways to build a colour from some paints, the plainest for each set.
@@ -124,27 +93,34 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
 
     best: dict[frozenset[str], Structure] = {}
     if grey:
-        best = {way.keys: way for way in _grey_pairs(paints)}
-    for base, plain_price in _bases(off, grey=grey):
+        best = {way.keys: way for way in (*grey_threes(paints), *grey_pairs(paints))}
+    for base, plain in _bases(off, grey=grey):
+        costs = list(plain)
         if len(base) == 2 and any(by_key[key].group in ("green", "brown") for key in base):
             one, other = base
             yellow_earth = {by_key[one].group, by_key[other].group} == {"yellow", "brown"}
             arc = YELLOW_EARTH_ARC_DEG if yellow_earth else MIXED_ARC_DEG
             if abs(turn(off[one], off[other])) > arc:
                 continue
-        price = plain_price + _leaning_price([by_key[key] for key in base])
-        if earth & set(base):
-            price += EARTH_PRICE + EARTH_SLOPE * too_intense
-        if any(by_key[key].group == "green" and abs(off[key]) > GREEN_REACH_DEG for key in base):
-            price += GREEN_PRICE
-        options = [Structure(base, None, price)]
+        leaning = leaning_away([by_key[key] for key in base])
+        if leaning:
+            costs.append(Cost("leans", LEAN_PRICE * len(leaning), leaning))
+        earths = tuple(key for key in base if key in earth)
+        if earths:
+            costs.append(Cost("earth", EARTH_PRICE + EARTH_SLOPE * too_intense, earths))
+        fought = tuple(
+            key for key in base if by_key[key].group == "green" and abs(off[key]) > GREEN_REACH_DEG
+        )
+        if fought:
+            costs.append(Cost("fights green", GREEN_PRICE, fought))
+        options = [Structure(base, None, tuple(costs))]
         for key, away in off.items():
             astray = 180 - abs(away)
             if key not in base and astray <= ACROSS_WITHIN_DEG:
-                toned = price + _astray_price(astray, target)
+                toned = [*costs, Cost("turns hue", _astray_price(astray, target), (key,))]
                 if by_key[key].group == "yellow" and BLUES_DEG[0] < hue < BLUES_DEG[1]:
-                    toned += TO_GREEN_PRICE
-                options.append(Structure(base, key, toned))
+                    toned.append(Cost("to green", TO_GREEN_PRICE, (key,)))
+                options.append(Structure(base, key, tuple(toned)))
         for option in options:
             known = best.get(option.keys)
             if known is None or option.price < known.price:
@@ -160,26 +136,6 @@ def _astray_price(astray_deg: float, target: ColourReading) -> float:
     return ASTRAY_SLOPE * (astray_deg - well) + WELL_ASTRAY_SLOPE * seen * well
 
 
-def _grey_pairs(paints: tuple[Paint, ...]) -> list[Structure]:
-    """A blue and a brown, alone or with one more paint that turns the grey."""
-    blues = [paint for paint in paints if paint.group == "blue" and not paint.is_strong]
-    browns = [paint for paint in paints if paint.group == "brown"]
-    ways = []
-    for blue in blues:
-        dear = 0.0 if blue.measured_as == "ultramarine" else GREY_BLUE_PRICE
-        for brown in browns:
-            pair = {blue.key, brown.key}
-            ways.append(Structure((blue.key,), brown.key, GREY_PAIR_PRICE + dear, None, True))
-            ways += [
-                Structure((blue.key,), brown.key, GREY_STEERED_PRICE + dear, paint.key, True)
-                for paint in paints
-                if paint.key not in pair
-                and paint.group not in ("black", "white", "blue")
-                and not paint.is_strong
-            ]
-    return ways
-
-
 def offsets(paints: tuple[Paint, ...], hue_deg: float) -> dict[str, float]:
     """How far each coloured paint stands from a hue on the wheel, degrees, clockwise positive."""
     off = {}
@@ -190,22 +146,29 @@ def offsets(paints: tuple[Paint, ...], hue_deg: float) -> dict[str, float]:
     return off
 
 
-def _bases(off: dict[str, float], *, grey: bool) -> list[tuple[tuple[str, ...], float]]:
+def _bases(off: dict[str, float], *, grey: bool) -> list[tuple[tuple[str, ...], tuple[Cost, ...]]]:
     """One paint at the hue, or two on either side of it, with what each way costs."""
     reach = GREY_REACH_DEG if grey else SINGLE_WITHIN_DEG
     slope = 0.0 if grey else SINGLE_SLOPE
-    bases: list[tuple[tuple[str, ...], float]] = [
-        ((key,), slope * abs(away)) for key, away in off.items() if abs(away) <= reach
+    bases: list[tuple[tuple[str, ...], tuple[Cost, ...]]] = [
+        ((key,), (Cost("beside", slope * abs(away), (key,)),))
+        for key, away in off.items()
+        if abs(away) <= reach
     ]
     for (one, at_one), (other, at_other) in combinations(off.items(), 2):
         left, right = sorted((at_one, at_other))
         arc = right - left
         if max(-left, right) <= SINGLE_WITHIN_DEG and not left < 0 < right:
-            bases.append(((one, other), SAME_SIDE_PRICE))
+            bases.append(((one, other), (Cost("same side", SAME_SIDE_PRICE, (one, other)),)))
         elif left < 0 < right and arc <= WIDEST_ARC_DEG:
             too_wide = max(0.0, arc - EASY_ARC_DEG)
             too_far = max(0.0, max(-left, right) - NEIGHBOUR_DEG)
-            bases.append(((one, other), ARC_SLOPE * too_wide + FAR_SLOPE * too_far))
+            far = one if abs(at_one) > abs(at_other) else other
+            costs = (
+                Cost("wide", ARC_SLOPE * too_wide, (one, other)),
+                Cost("far", FAR_SLOPE * too_far, (far,)),
+            )
+            bases.append(((one, other), costs))
     return bases
 
 
@@ -217,9 +180,9 @@ _SECONDARY_OF = {
 }
 
 
-def _leaning_price(base: list[Paint]) -> float:
-    """What it costs that paints of a pair lean away from the secondary they are to make."""
+def leaning_away(base: list[Paint]) -> tuple[str, ...]:
+    """Paints of a pair that lean away from the secondary they are to make."""
     wanted = _SECONDARY_OF.get(frozenset(paint.group for paint in base))
     if wanted is None:
-        return 0.0
-    return LEAN_PRICE * sum(paint.leans not in ("", wanted) for paint in base)
+        return ()
+    return tuple(paint.key for paint in base if paint.leans not in ("", wanted))

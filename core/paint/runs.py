@@ -8,6 +8,7 @@ that hold the same paints share one mix, thinned, wherever that is as near as th
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -31,6 +32,31 @@ SHARED_WITHIN, SHARED_WORSE = 2.0, 0.6
 """Delta E 2000 that a shared mix may be off, or further off than a band's own."""
 
 SHARED_PART_PRICE = 0.1
+
+
+@dataclass(frozen=True)
+class Place:
+    """What a band's neighbours ask of it.
+
+    Attributes
+    ----------
+    prefer : frozenset of str
+        Paints to use when a teacher would build the colour from them.
+    shared : parts or None
+        The parts in which a run of neighbours uses them, if the band is one of that run.
+    letters : tuple of str
+        The bands of that run.
+    beside : tuple of frozensets of str
+        The paints of the bands above and below.
+    """
+
+    prefer: PaintSet = frozenset()
+    shared: Parts | None = None
+    letters: tuple[str, ...] = ()
+    beside: tuple[PaintSet, ...] = ()
+
+
+ALONE = Place()
 
 
 def choose_sets(prices: Sequence[Mapping[PaintSet, float]]) -> tuple[PaintSet | None, ...]:
@@ -74,6 +100,11 @@ def _change(above: PaintSet, paints: PaintSet) -> float:
     if above == paints:
         return 0.0
     return ADD_PRICE if above < paints or paints < above else CHANGE_PRICE
+
+
+def change_price(beside: Sequence[PaintSet], paints: PaintSet) -> float:
+    """What it costs to change from the paints of the bands beside to these."""
+    return sum(_change(other, paints) for other in beside)
 
 
 def _cheapest(
@@ -140,7 +171,29 @@ def share_mixes(
                 break
             end -= 1
         start = max(end, start + 1)
+    _stretch(box, targets, mixes, shared)
     return tuple(shared)
+
+
+def _stretch(
+    box: Box,
+    targets: Sequence[ColourReading | None],
+    mixes: Sequence[Mix | None],
+    shared: list[Parts | None],
+) -> None:
+    """Let a run's mix serve the next band too, whatever its own paints, where none would tell."""
+    number = len(shared)
+    for way in (range(1, number), range(number - 2, -1, -1)):
+        step = 1 if way.step > 0 else -1
+        for at in way:
+            parts, mix, target = shared[at - step], mixes[at], targets[at]
+            if parts is None or shared[at] is not None or mix is None or target is None:
+                continue
+            if not mix.parts:
+                continue
+            own = float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
+            if best_load_ml(box, parts, target)[1] <= max(SHARED_WITHIN, own + SHARED_WORSE):
+                shared[at] = parts
 
 
 def _same_paints(one: Mix | None, other: Mix | None) -> bool:

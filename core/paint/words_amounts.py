@@ -6,9 +6,8 @@ from collections.abc import Iterable
 
 from core.i18n import translate
 from core.paint.amounts import Amounts
-from core.paint.drying import DRYING_STEPS
 from core.paint.strength import STRENGTHS, Strength
-from core.paint.words_mix import listed, strength_note
+from core.paint.words_parts import listed, strength_note
 from core.units import Units, length_text
 
 FLAT_BRUSH_MM = 25.0
@@ -25,13 +24,22 @@ def amounts_note(amounts: Amounts) -> str:
 
 
 def amount_text(ml: float, loads: int) -> str:
-    """ "Mix 3.5 mL: one load of a large brush covers the band."; empty for bare paper."""
+    """ "Mix 3.5 mL: one load of a large brush."; empty for bare paper."""
     if ml <= 0:
         return ""
     if loads == 1:
-        text = translate("mix", "Mix {ml:g} mL: one load of a large brush covers the band.")
+        text = translate("mix", "Mix {ml:g} mL: one load of a large brush.")
     else:
-        text = translate("mix", "Mix {ml:g} mL: {n} loads of a large brush cover the band.")
+        text = translate("mix", "Mix {ml:g} mL: {n} loads of a large brush.")
+    return text.format(ml=ml, n=loads)
+
+
+def amount_of_it_text(ml: float, loads: int) -> str:
+    """ "3.5 mL of it: one load of a large brush.", after "The same mix as A, with more water."."""
+    if loads == 1:
+        text = translate("mix", "{ml:g} mL of it: one load of a large brush.")
+    else:
+        text = translate("mix", "{ml:g} mL of it: {n} loads of a large brush.")
     return text.format(ml=ml, n=loads)
 
 
@@ -56,20 +64,42 @@ def wet_text(drying_steps: float) -> str:
     """That wet paint looks darker; empty when the setting says it does not."""
     if drying_steps <= 0:
         return ""
-    if abs(drying_steps - DRYING_STEPS) < 0.01:
-        return translate(
-            "mix", "The chips are dry paint. Wet, a wash looks about a quarter of a step darker."
-        )
     return translate(
-        "mix", "The chips are dry paint. Wet, a wash looks about {steps:g} of a step darker."
-    ).format(steps=drying_steps)
+        "mix", "The chips are dry paint. Wet, a wash looks about {steps} darker."
+    ).format(steps=step_share_text(drying_steps))
+
+
+def step_share_text(steps: float) -> str:
+    """A share of a value step, as it is said: "a quarter of a value step"."""
+    for share, text in (
+        (0.25, translate("mix", "a quarter of a value step")),
+        (0.5, translate("mix", "half a value step")),
+        (0.75, translate("mix", "three quarters of a value step")),
+        (1.0, translate("mix", "a whole value step")),
+    ):
+        if abs(steps - share) < 0.01:
+            return text
+    return translate("mix", "{steps:g} of a value step").format(steps=steps)
 
 
 def strengths_text(strengths: Iterable[Strength]) -> str:
     """What the strengths used in a plan mean in paint and water; empty when there is none."""
     used = set(strengths)
-    notes = [strength_note(strength) for strength in STRENGTHS if strength in used]
-    notes = [note for note in notes if note]
-    if not notes:
+    known = [strength for strength in STRENGTHS if strength in used and strength != "paper"]
+    if not known:
         return ""
-    return translate("mix", "Roughly, with tube paint, {notes}.").format(notes=listed(notes))
+    first, *others = known
+    notes = [strength_note(first), *(_short_note(strength) for strength in others)]
+    return translate("mix", "Roughly, with tube paint: {notes}.").format(notes=listed(notes))
+
+
+def _short_note(strength: Strength) -> str:
+    """The same as `strength_note`, after another one."""
+    return {
+        "paper": "",
+        "weak tea": translate("mix", "weak tea 1 to 25 or more"),
+        "tea": translate("mix", "tea 1 to 15 or 20"),
+        "coffee": translate("mix", "coffee 1 to 8 or 10"),
+        "milk": translate("mix", "milk 1 to about 4"),
+        "cream": translate("mix", "cream 1 to 1"),
+    }[strength]

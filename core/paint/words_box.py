@@ -9,7 +9,7 @@ from core.paint.box import Box
 from core.paint.catalogue import CATALOGUE, Paint
 from core.paint.cautions import Caution
 from core.paint.names import paint_name
-from core.paint.words_mix import listed, sentence_case
+from core.paint.words_parts import listed, sentence_case
 
 
 def stand_ins_text(box: Box, keys: Iterable[str] | None = None) -> str:
@@ -31,9 +31,17 @@ def stand_ins_text(box: Box, keys: Iterable[str] | None = None) -> str:
     ]
     if not pairs:
         return ""
-    return translate(
-        "mix", "Reckoned by a measured relative: {pairs}. Try these on a scrap first."
-    ).format(pairs=listed(pairs))
+    text = (
+        translate(
+            "mix", "Not measured, so a near relative stands in: {pairs}. Try it on a scrap first."
+        )
+        if len(pairs) == 1
+        else translate(
+            "mix",
+            "Not measured, so near relatives stand in: {pairs}. Try these on a scrap first.",
+        )
+    )
+    return text.format(pairs=listed(pairs))
 
 
 def metal_name(name: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from core.i18n import translate
 from core.paint.compare import TOUCHY_DELTA_E, PaintCompared
-from core.paint.words_mix import listed
+from core.paint.words_parts import listed
 from core.words.names import family_name
 
 SHOWS_DELTA_E = 3.0

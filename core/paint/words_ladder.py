@@ -8,7 +8,7 @@ from core.i18n import translate
 from core.paint.box import Box
 from core.paint.names import paint_name
 from core.paint.tone_down import Ladder, LadderStep, StepNote
-from core.paint.words_mix import listed
+from core.paint.words_parts import listed
 from core.wheel import wheel_distance
 from core.words.names import family_name
 
@@ -40,35 +40,69 @@ def _fraction(fraction: Fraction) -> str:
 
 
 def ladder_text(box: Box, ladder: Ladder, letter: str) -> str:
-    """The whole ladder in a sentence; steps with the same note are said together.
+    """The whole ladder in a sentence: what matches first, then what is too little and too much.
 
-    "Toning down with burnt sienna (close to the complement, orange): up to 1/10 more intense, 1/5
-    matches A, 1/3 too dull."
+    "Toning down with burnt sienna (close to the complement, orange): 1 part in 5 matches A; 1 in
+    10 is still too intense, 1 in 3 too dull."
     """
-    groups: list[list[LadderStep]] = []
-    for step in ladder.steps:
-        if groups and groups[-1][-1].note == step.note:
-            groups[-1].append(step)
+    matched = ladder.matched
+    if matched is None:
+        said = _out_of_reach(ladder, letter)
+    else:
+        step = ladder.steps[matched]
+        too_much = _too_much(ladder, matched)
+        if not step.fraction:
+            head, rest = translate("mix", "none is needed"), too_much
         else:
-            groups.append([step])
-    pieces = []
-    for number, group in enumerate(groups):
-        first, last = _fraction(group[0].fraction), _fraction(group[-1].fraction)
-        if not group[-1].fraction:
-            text = translate("mix", "plain {note}")
-        elif number == 0:
-            text = translate("mix", "up to {last} {note}")
-        elif len(group) == 1:
-            text = translate("mix", "{first} {note}")
-        elif number == len(groups) - 1:
-            text = translate("mix", "from {first} {note}")
-        else:
-            text = translate("mix", "{first} to {last} {note}")
-        note = step_note_text(group[0].note, letter)
-        pieces.append(text.format(first=first, last=last, note=note))
-    return translate("mix", "{title}: {steps}.").format(
-        title=ladder_title(box, ladder), steps=", ".join(pieces)
-    )
+            head = (
+                translate("mix", "{part} matches {letter}")
+                if step.note == "matches"
+                else translate("mix", "{part} comes nearest to {letter}")
+            ).format(part=_part_in(step.fraction), letter=letter)
+            rest = [*_too_little(ladder, matched), *too_much]
+        said = "; ".join([head, ", ".join(rest)]) if rest else head
+    return translate("mix", "{title}: {steps}.").format(title=ladder_title(box, ladder), steps=said)
+
+
+def _part_in(fraction: Fraction) -> str:
+    return translate("mix", "1 part in {n}").format(n=fraction.denominator)
+
+
+def _too_little(ladder: Ladder, matched: int) -> list[str]:
+    before = ladder.steps[matched - 1].fraction
+    if not before:
+        return [translate("mix", "plain is too intense")]
+    return [translate("mix", "1 in {n} is still too intense").format(n=before.denominator)]
+
+
+def _too_much(ladder: Ladder, matched: int) -> list[str]:
+    """The first step that is too dull, and the first that is mud."""
+    said = []
+    after = ladder.steps[matched + 1 :]
+    dull = next((step for step in after if step.note == "duller"), None)
+    mud = next((step for step in after if step.note == "mud"), None)
+    if dull is not None:
+        text = (
+            translate("mix", "1 in {n} too dull")
+            if matched
+            else translate("mix", "1 part in {n} is already too dull")
+        )
+        said.append(text.format(n=dull.fraction.denominator))
+    if mud is not None:
+        text = translate("mix", "1 in {n} is mud")
+        said.append(text.format(n=mud.fraction.denominator))
+    return said
+
+
+def _out_of_reach(ladder: Ladder, letter: str) -> str:
+    notes = {step.note for step in ladder.steps}
+    if notes == {"more intense"}:
+        return translate("mix", "even 1 part in {n} stays too intense").format(
+            n=ladder.steps[-1].fraction.denominator
+        )
+    if "more intense" not in notes:
+        return translate("mix", "leave it out, it only makes {letter} duller").format(letter=letter)
+    return translate("mix", "no amount comes near {letter}").format(letter=letter)
 
 
 def step_note_text(note: StepNote, letter: str) -> str:

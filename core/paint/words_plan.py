@@ -7,6 +7,7 @@ from core.paint.amounts import PaintSheet
 from core.paint.meeting import Meeting
 from core.paint.order import Order, WorkStep
 from core.paint.words_amounts import (
+    amount_of_it_text,
     amount_text,
     amounts_note,
     brush_text,
@@ -22,11 +23,12 @@ from core.paint.words_ladder import (
     ladder_title,
     step_note_text,
 )
-from core.paint.words_mix import listed
+from core.paint.words_parts import listed
 from core.units import Units, size_text
 from core.words.names import family_name
 
 __all__ = [
+    "amount_of_it_text",
     "amount_text",
     "amounts_note",
     "brush_text",
@@ -127,42 +129,76 @@ def kind_text(order: Order) -> str:
 def work_step_text(
     step: WorkStep, sheet: PaintSheet, *, first: bool = False, units: Units = "cm"
 ) -> str:
-    """One step of the work as an instruction."""
+    """One step of the work as an instruction.
+
+    Parameters
+    ----------
+    step : WorkStep
+    sheet : PaintSheet
+    first : bool
+        The first of several bands is laid in this step.
+    units : Units
+    """
     low, high = step.minutes or (0, 0)
-    bands = listed(step.letters)
-    text = {
-        "tape": translate("mix", "Tape the sheet: {size}. Mark where each band ends."),
-        "mix": translate("mix", "Mix everything before the sheet is wet; try each on a scrap."),
-        "wet": translate(
-            "mix", "Wet the whole sheet: even shine, no puddles. It keeps {low} to {high} min."
-        ),
-        "lay": translate("mix", "Lay {bands}, wet into wet."),
-        "leave": translate("mix", "Leave {bands} without paint: the paper is its white."),
-        "rinse": translate("mix", "Rinse the brush and take off the drip."),
-        "stop": translate(
-            "mix",
-            "Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.",
-        ),
-        "dry": translate("mix", "Dry flat: {low} to {high} min, until no longer cool to the hand."),
-        "peel": translate("mix", "Peel the tape away from the painting, slowly."),
-    }[step.stage]
-    if step.stage == "lay" and step.thinning and len(step.letters) > 1:
-        text = translate(
-            "mix",
-            "Lay {first}, the strongest, then {rest} with more and more water, wet into wet.",
-        )
-    elif step.stage == "lay" and first and len(step.letters) > 1:
-        text = translate("mix", "Lay {first}, the lightest, then {rest}, wet into wet.")
-    elif step.stage == "lay" and first:
-        text = translate("mix", "Lay {first}, the lightest, wet into wet.")
+    text = (
+        _lay_text(step, first)
+        if step.stage == "lay"
+        else {
+            "tape": translate("mix", "Tape the sheet: {size}. Mark where each band ends."),
+            "mix": translate("mix", "Mix everything before the sheet is wet; try each on a scrap."),
+            "wet": translate(
+                "mix",
+                "Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.",
+            ),
+            "leave": translate("mix", "Leave {bands} without paint: the paper is its white."),
+            "rinse": translate("mix", "Rinse the brush and take off the drip."),
+            "stop": translate(
+                "mix",
+                "Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.",
+            ),
+            "dry": translate(
+                "mix", "Dry flat: {low} to {high} min, until no longer cool to the hand."
+            ),
+            "peel": translate("mix", "Peel the tape away from the painting, slowly."),
+        }[step.stage]
+    )
     return text.format(
         size=size_text(*sheet.painted_mm, units),
         low=low,
         high=high,
-        bands=bands,
+        bands=listed(step.letters),
         first=step.letters[0] if step.letters else "",
         rest=listed(step.letters[1:]),
+        beside=step.beside,
     )
+
+
+def _lay_text(step: WorkStep, first: bool) -> str:
+    """Wet into wet only beside a band that is wet; the first goes on the wetted sheet."""
+    several = len(step.letters) > 1
+    if step.thinning and several:
+        return translate(
+            "mix",
+            "Lay {first}, the strongest, on the wet sheet; then {rest} with more and more water, "
+            "wet into wet.",
+        )
+    if step.beside:
+        return (
+            translate("mix", "Lay {first} beside the wet {beside}, then {rest}, wet into wet.")
+            if several
+            else translate("mix", "Lay {first} beside the wet {beside}, wet into wet.")
+        )
+    if first:
+        return (
+            translate(
+                "mix", "Lay {first}, the lightest, on the wet sheet; then {rest}, wet into wet."
+            )
+            if several
+            else translate("mix", "Lay {first}, the lightest, on the wet sheet.")
+        )
+    if several:
+        return translate("mix", "Lay {first} on the wet sheet; then {rest}, wet into wet.")
+    return translate("mix", "Lay {bands} on the wet sheet.")
 
 
 def order_texts(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[str, ...]:

@@ -81,7 +81,7 @@ def test_strengths_are_explained_in_water():
     assert strength_text("milk") == "milk strength"
     assert strength_note("paper") == ""
     text = strengths_text(["milk", "tea", "paper", "tea"])
-    assert text.index("tea is 1 part paint") < text.index("milk is 1 part paint")
+    assert text.index("tea is 1 part paint") < text.index("milk 1 to ")
     assert strengths_text(["paper"]) == ""
 
 
@@ -92,5 +92,5 @@ def test_wet_looks_darker_by_the_setting():
     assert wet_Lab(dry.Lab, 0) == dry.Lab
     assert wet_Lab((0.5, 0.0, 0.0), 1)[0] >= 0
     assert wet_text(0) == ""
-    assert "a quarter of a step" in wet_text(DRYING_STEPS)
-    assert "0.5 of a step" in wet_text(0.5)
+    assert "a quarter of a value step" in wet_text(DRYING_STEPS)
+    assert "half a value step" in wet_text(0.5)

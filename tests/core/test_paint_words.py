@@ -12,7 +12,8 @@ from core.paint.box import SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN
 from core.paint.describe import describe, oddities
 from core.paint.mix import make_mix
 from core.paint.plan import plan_mixes
-from core.paint.planned import Alternative, Reason
+from core.paint.planned import Alternative
+from core.paint.reasons import Reason
 from core.paint.toners import compare_toners
 from core.paint.words_mix import (
     alternative_text,
@@ -129,7 +130,7 @@ def test_alternatives_say_why():
 
     fewer, grains = Reason("fewer paints"), Reason("granulates", ("cerulean_blue",))
     assert text(True, fewer).endswith(": fewer paints.")
-    assert text(True, fewer, grains).endswith(": fewer paints, though cerulean blue granulates.")
+    assert text(True, fewer, grains).endswith(": fewer paints, but cerulean blue dries grainy.")
     touchy = Reason("one part too many", ("cerulean_blue",))
     dark, violet = Reason("too dark"), Reason("too hue", (), "violet")
     assert text(False, dark, violet) == "Cerulean blue would be too dark and too violet here."
