@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QWidget
 from app import files_ask
 from app.autosave import Autosave
 from app.document import Document
+from app.last_box import LastBox
 from app.notices import Notices
 from app.place import Place, Whereabouts, may_write
 from app.reader import OpenedPhoto, Reader, for_screen
@@ -72,6 +73,7 @@ class StudyFiles(QObject):
         pictures: PictureStore,
         notices: Notices,
         recent: Recent,
+        last_box: LastBox,
         data_folder: Path,
         window: QWidget,
     ) -> None:
@@ -81,6 +83,8 @@ class StudyFiles(QObject):
         self._pictures = pictures
         self._notices = notices
         self._recent = recent
+        self._last_box = last_box
+        self._untouched = document.study
         self._folder = data_folder
         self._window = window
         self._whereabouts = Whereabouts(data_folder, self)
@@ -137,7 +141,7 @@ class StudyFiles(QObject):
 
     def new(self) -> None:
         """An empty study."""
-        self.leaving(lambda: self._put(None, Study(), Place(), None))
+        self.leaving(self._begin_empty)
 
     def open(self, work: Work, path: Path | None = None, title: str | None = None) -> None:
         """Open a photo or a study; what is open may be saved first, once that has succeeded.
@@ -159,20 +163,27 @@ class StudyFiles(QObject):
                 self._recent.add(path)
             if found.file.study is not None and path is not None:
                 self.leaving(partial(self._begin_study, found, path))
+            elif self._document.study == self._untouched:
+                self._begin_photo(found, title, None)
             elif self._document.study.photo is None:
                 self._begin_photo(found, title, self._document.study)
             else:
-                self.leaving(partial(self._begin_photo, found, title, Study()))
+                self.leaving(partial(self._begin_photo, found, title, None))
 
         self._reader.open(work, done)
 
-    def _begin_photo(self, found: Arrived, title: str | None, base: Study) -> None:
-        """Put the photo up; `base` is what the study holds beside it."""
+    def _begin_empty(self) -> None:
+        self._untouched = self._last_box.empty_study()
+        self._put(None, self._untouched, Place(), None)
+
+    def _begin_photo(self, found: Arrived, title: str | None, base: Study | None) -> None:
+        """Put the photo up; `base` is what the study holds beside it, None for a new study."""
         assert found.opened is not None
         fresh = study_of(Picture(found.opened.photo.name))
-        named = base.title or title or fresh.title
-        study = replace(base, photo=fresh.photo, title=named, bands=None)
-        if base == Study():
+        held = self._last_box.empty_study() if base is None else base
+        named = held.title or title or fresh.title
+        study = replace(held, photo=fresh.photo, title=named, bands=None)
+        if base is None:
             self._put(found.opened, study, Place(), None, data=found.file.data)
         else:
             place, lock = self._whereabouts.place, self._whereabouts.lock

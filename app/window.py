@@ -31,6 +31,7 @@ from app.files_ask import ask_title
 from app.first_run import FirstRun
 from app.header import Header
 from app.help import Help
+from app.last_box import LastBox
 from app.menus import fill_look_menus, fill_study_menu, make_action
 from app.notices import NoticeDesk, Notices
 from app.opening import Opener, can_open
@@ -70,8 +71,10 @@ class Window(QMainWindow):
         self.reader = Reader(self.document, self.pictures, self.notices, self)
         recent = Recent(self._folder)
         data = data or (self._folder / "data" if folder else data_folder())
+        boxes = BoxShelf(self._folder / "boxes")
+        last_box = LastBox(self.document, boxes, self.notices, self._folder, self)
         self.files = StudyFiles(
-            self.document, self.reader, self.pictures, self.notices, recent, data, self
+            self.document, self.reader, self.pictures, self.notices, recent, last_box, data, self
         )
         self.opener = Opener(self.files, recent, self.notices, self)
         self.planner = Planner(self.document, self.reader, self.notices, self)
@@ -97,7 +100,7 @@ class Window(QMainWindow):
             pictures=self.pictures,
             files=self.files,
             planner=self.planner,
-            boxes=BoxShelf(self._folder / "boxes"),
+            boxes=boxes,
             checker=self.checker,
             speech=self.speech,
             cards=self.cards,
