@@ -25,9 +25,6 @@ DANGER_MIN = (5, 20)
 DRY_MIN = (15, 60)
 """Minutes until it is no longer cool to the hand."""
 
-SAME_SHARE = 0.1
-"""Mixes of the same paints whose shares differ less than this count as one."""
-
 RINSE_DEG = 75.0
 """Between hues further apart on the wheel the brush is rinsed."""
 
@@ -140,15 +137,8 @@ def _is_ladder(mixes: Sequence[Mix]) -> bool:
 def _kind(mixes: Sequence[Mix]) -> Kind:
     if len(mixes) <= 1:
         return "flat" if mixes else "none"
-    same = all(_same_recipe(mixes[0], mix) for mix in mixes[1:])
+    same = all(mix.parts == mixes[0].parts for mix in mixes[1:])
     return "graded" if same else "variegated"
-
-
-def _same_recipe(one: Mix, other: Mix) -> bool:
-    """Whether two mixes are one puddle, thinned differently."""
-    if set(one.keys) != set(other.keys):
-        return False
-    return all(abs(one.share(key) - other.share(key)) <= SAME_SHARE for key in one.keys)
 
 
 def _laying_order(mixes: Sequence[Mix]) -> list[int]:
