@@ -8,17 +8,39 @@ in a catalogue with `set_catalogue`; without one the English text comes back.
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import lru_cache
+from typing import ParamSpec, TypeVar, cast
+
+_P = ParamSpec("_P")
+_R = TypeVar("_R")
 
 Catalogue = Callable[[str, str], str]
 """(context, text) -> text."""
 
 _catalogue: Catalogue | None = None
+_to_clear: list[Callable[[], None]] = []
 
 
 def set_catalogue(catalogue: Catalogue | None) -> None:
     """Use `catalogue` from now on; None means English."""
     global _catalogue
     _catalogue = catalogue
+    for clear in _to_clear:
+        clear()
+
+
+def remembered(most: int) -> Callable[[Callable[_P, _R]], Callable[_P, _R]]:
+    """Remember what a function gives, as `functools.lru_cache` does, until the language changes.
+
+    For functions whose answers hold texts a user reads.
+    """
+
+    def wrap(function: Callable[_P, _R]) -> Callable[_P, _R]:
+        cache = lru_cache(maxsize=most)(function)
+        _to_clear.append(cache.cache_clear)
+        return cast("Callable[_P, _R]", cache)
+
+    return wrap
 
 
 def translate(context: str, text: str) -> str:

@@ -7,7 +7,7 @@ from functools import lru_cache
 from app.mix.detail import DetailView
 from app.mix.stages import CompareStageView, HandStageView, ToneStageView
 from app.mix.views import BandView, compared, group_to_compare, offers, sentence_case, tone_steps
-from core.i18n import translate
+from core.i18n import remembered, translate
 from core.mixing import MOST_PARTS
 from core.paint.box import Box
 from core.paint.mix import Mix
@@ -92,7 +92,7 @@ def _tone(plan: MixPlan, band: BandMix, toner: Toner | None) -> ToneStageView | 
     return ToneStageView(title, steps, names, _comparison(plan.box, band.tone_down))
 
 
-@lru_cache(maxsize=64)
+@remembered(64)
 def _comparison(box: Box, ladder: Ladder) -> str:
     return toners_text(box, compare_toners(box, ladder))
 

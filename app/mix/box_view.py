@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from functools import lru_cache
 
 from app.mix.box_panel import BoxView, PaintRowView, shown_order
 from app.mix.views import sentence_case
-from core.i18n import translate
+from core.i18n import remembered, translate
 from core.paint.box import GENERIC_BOXES, Box
 from core.paint.catalogue import CATALOGUE, Paint
 from core.paint.cautions import Caution
@@ -64,7 +63,7 @@ def box_view(
     return BoxView(titles, current, rows, allow_white)
 
 
-@lru_cache(maxsize=128)
+@remembered(128)
 def _row(paint: Paint, owned: bool) -> PaintRowView:
     # The panel says whose measurements are used in a line of its own.
     note = (

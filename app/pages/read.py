@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
@@ -31,14 +30,14 @@ from app.widgets.spoken_plan import FULLNESS
 from app.widgets.wheel import LadderWidget, WheelWidget
 from core import study as edits
 from core.colour.lab import srgb_to_Lab
-from core.i18n import translate
+from core.i18n import remembered, translate
 from core.reading import BandReading, read_colour
 from core.study import Study
 from core.wording import Wording
 from core.words import band_sentence
 
 # While a line is dragged only the bands at its sides change: the others' texts are kept.
-_row = lru_cache(maxsize=64)(lambda reading, wording: readout_rows((reading,), wording)[0])
+_row = remembered(64)(lambda reading, wording: readout_rows((reading,), wording)[0])
 
 RIGHT_SHARE = 0.33
 RIGHT_LEAST, RIGHT_MOST = 452, 640
