@@ -38,7 +38,7 @@ def plan_view(plan: MixPlan, options: MixOptions, units: Units = "cm") -> PlanVi
         )
     sheets = tuple(SHEETS)
     return PlanView(
-        line=_line(plan, len(rows), loads, units),
+        line=_line(plan, plan.different_mixes, loads, units),
         sheets=tuple(sentence_case(sheet_name(name)) for name in sheets),
         sheet=sheets.index(plan.sheet.name) if plan.sheet.name in sheets else -1,
         painted=translate("mix page", "painted {painted}").format(

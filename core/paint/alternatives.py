@@ -14,7 +14,7 @@ from core.paint.reasons import Reason, ReasonCode
 from core.paint.trade import Chosen, against, new_paints, remarks, told_apart
 from core.reading import ColourReading
 
-MOST, MOST_MERITS, MOST_WARNINGS = 3, 2, 2
+MOST, MOST_MERITS, MOST_REASONS = 3, 2, 3
 CLOSER_BY, FORGIVING_BY, FEWER_PARTS_BY = 0.8, 2.0, 2
 WORSE_AT_MOST = 2.5
 """Delta E 2000 an alternative may be further off than the chosen mix."""
@@ -45,13 +45,27 @@ def alternatives(
         good, bad = _for(box, own, other), _against(box, other)
         if len(new_paints(other.mix.keys, chosen)) > 1 and good[:1] != [Reason("closer")]:
             continue  # a class that opens two more paints wants to see what it gains
-        if good and not bad:
+        if good and not bad and not _outdone(other, good, found):
             costs = against(chosen, built, other.mix, other.delta_E_2000)
-            warnings = told_apart((*costs, *remarks(box, own, other.mix)))[:MOST_WARNINGS]
-            found.append(Alternative(other, True, (*good[:MOST_MERITS], *warnings)))
+            warnings = told_apart((*costs, *remarks(box, own, other.mix)))
+            if warnings and warnings[0].code == "not shared":
+                warnings = warnings[:1]  # decides alone
+            reasons = (*good[:MOST_MERITS], *warnings)[:MOST_REASONS]
+            found.append(Alternative(other, True, reasons))
         if len(found) == MOST - 1:
             break
     return tuple(found)
+
+
+def _outdone(other: PlannedMix, good: list[Reason], found: list[Alternative]) -> bool:
+    """Whether an alternative already offered has the same merits, with no more paints."""
+    codes = {reason.code for reason in good}
+    return any(
+        codes <= {reason.code for reason in item.reasons}
+        and item.planned.verdict == "matches"
+        and len(item.planned.mix.parts) <= len(other.mix.parts)
+        for item in found
+    )
 
 
 def _for(box: Box, chosen: PlannedMix, other: PlannedMix) -> list[Reason]:

@@ -126,6 +126,11 @@ class MixPlan:
     sheet: PaintSheet
     drying_steps: float
 
+    @property
+    def different_mixes(self) -> int:
+        """How many mixes to prepare: bands that share their parts take one, thinned."""
+        return len({band.classroom.mix.parts for band in self.bands if band.classroom} - {()})
+
     def band(self, letter: str) -> BandMix:
         """The band of a letter; KeyError when there is none."""
         for band in self.bands:

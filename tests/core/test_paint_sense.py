@@ -74,7 +74,7 @@ def offered():
 def test_no_alternative_is_only_praised():
     """What is better by every word said of it would have to be the choice."""
     found = list(offered())
-    assert len(found) > 60
+    assert len(found) > 40
     for where, _, _, item in found:
         codes = {reason.code for reason in item.reasons}
         assert codes & MERITS, where
@@ -171,6 +171,24 @@ def test_no_paint_stands_nearest_grey():
     texts = [why_text(plan.box, band.classroom) for _, plan, band in BANDS]
     assert [text for text in texts if re.search(r"(nearest|side of) grey", text)] == []
     assert any("three primaries" in text for text in texts)
+
+
+def test_every_alternative_has_a_merit_of_its_own():
+    for where, _, band in BANDS:
+        offers = [item for item in band.alternatives if item.prefer]
+        for number, item in enumerate(offers):
+            merits = {reason.code for reason in item.reasons} & MERITS
+            for earlier in offers[:number]:
+                known = {reason.code for reason in earlier.reasons}
+                fewer = len(item.planned.mix.parts) < len(earlier.planned.mix.parts)
+                off = earlier.planned.verdict != "matches"
+                assert fewer or off or not merits <= known, where
+
+
+def test_bands_that_share_their_parts_take_one_mix():
+    assert sky_plan("fell").different_mixes == 1
+    assert sky_plan("dusk").different_mixes == 5
+    assert PLANS[f"white, {TWELVE_PAN.name}"].different_mixes == 0
 
 
 # The order of work
