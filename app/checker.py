@@ -270,7 +270,7 @@ class Checker(QObject):
         self._change_of = (first, second, intended)
         before = self._change
         self._change = None
-        if first is not None and second is not None:
+        if first and second and first.readable and second.readable:
             self._change = core.sheet.compare_checks(first, second, intended)
         return self._change is not None or before is not None
 

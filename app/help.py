@@ -15,6 +15,7 @@ from app.menus import make_action
 from app.settings import Preferences
 from app.widgets.buttons import EdgeButton, InkButton
 from core.i18n import translate
+from core.version import program_version
 
 if TYPE_CHECKING:
     from app.guide.window import GuideWindow
@@ -50,16 +51,6 @@ class Help(QObject):
 
     def _forget(self) -> None:
         self.guide = None
-
-
-def program_version() -> str:
-    """The version that is installed; empty when the program runs without being installed."""
-    from importlib.metadata import PackageNotFoundError, version  # deferred: start-up time
-
-    try:
-        return version("gradewash")
-    except PackageNotFoundError:
-        return ""
 
 
 def show_about(parent: QWidget, show_licences: Callable[[], None]) -> QDialog:

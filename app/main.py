@@ -38,7 +38,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     """
     arguments = list(sys.argv[1:] if argv is None else argv)
     known = {*core.cli.COMMANDS, *COMMANDS}
-    if arguments and (arguments[0] in known or arguments[0].startswith("-")):
+    if arguments and (arguments[0] in known or _means_command(arguments)):
         return core.cli.run(arguments, COMMANDS)
     path = Path(arguments[0]) if arguments else None
     sample = sample_scenes.DEFAULT if path is None else None
@@ -47,6 +47,17 @@ def main(argv: Sequence[str] | None = None) -> int:
     from app.start import run_window
 
     return run_window(early, path, sample)
+
+
+def _means_command(arguments: Sequence[str]) -> bool:
+    """Whether this asks for a command, if one that does not exist: the command line says so.
+
+    A photo or a study is one argument, with an ending or a folder, or there in this folder.
+    """
+    first = arguments[0]
+    if first.startswith("-") or len(arguments) > 1:
+        return True
+    return first.isalpha() and not Path(first).exists()
 
 
 def open_early(path: Path) -> Future[FromFile]:

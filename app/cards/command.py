@@ -83,6 +83,13 @@ def run(args: argparse.Namespace) -> int:
     _refuse_replacing(source, output)
     box = None if args.box is None else find_box(args.box)
     found = open_file(source)
+    if kind == "findings" and found.study is None:
+        raise UsageError(
+            translate(
+                "command line",
+                "{name} is a photo: findings need a study with painted sheets.",
+            ).format(name=source.name)
+        )
     study, pictures = _study_in(found)
     if box is not None:
         study = choose_box(study, box)

@@ -21,7 +21,7 @@ from app.opening import can_open
 from app.pages.base import Menu, Page, Workspace
 from app.pages.sheet_corners import CornerDesk
 from app.sheets.adding import SheetAdder
-from app.sheets.asking import findings_view, is_readable, place_view, strip_view
+from app.sheets.asking import findings_view, place_view, strip_view
 from app.sheets.board import SheetBoard
 from app.sheets.column import SheetColumn
 from app.sheets.findings import FindingsPanel
@@ -281,7 +281,7 @@ class SheetsPage(Page):
     def _is_shown(self, index: int) -> bool:
         """Whether lines, marks and verdicts of a sheet are shown."""
         check = self._workspace.checker.checks[index]
-        return check is not None and is_readable(check) and self._workspace.checker.is_open(index)
+        return check is not None and check.readable and self._workspace.checker.is_open(index)
 
     def _show_lower(self) -> None:
         checker, study = self._workspace.checker, self._study

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.checker import Checker
-from app.sheets.change import change_lines, stayed_count
+from app.sheets.change import change_lines
 from app.sheets.findings import CHANGE, FindingsView
 from app.sheets.place import PlaceView
 from app.sheets.scores import score_cells
@@ -16,12 +16,6 @@ from core.study import Study
 _ABOUT_CORNERS = ("corners unsure", "corners not found")
 _ABOUT_LIE = ("turn", "other sky", *_ABOUT_CORNERS)
 """Notices asked about over the bands: said once, they are not repeated among the findings."""
-
-
-def is_readable(check: SheetCheck) -> bool:
-    """Whether lines and bands mean anything: the sheet was found and lies upright."""
-    keys = {notice.key for notice in check.notices}
-    return check.better_turn is None and "corners not found" not in keys
 
 
 def place_view(study: Study, checker: Checker, index: int) -> PlaceView | None:
@@ -113,7 +107,7 @@ def findings_view(study: Study, checker: Checker, wanted: str) -> FindingsView |
     check = checks[index]
     assert check is not None
     scores = score_cells(check.scores, study.worksheet.pages[index].scores)
-    if not is_readable(check):
+    if not check.readable:
         scores = ()
     return FindingsView(
         tabs,
@@ -150,7 +144,7 @@ def _change_view(study: Study, checker: Checker, tabs: tuple[str, ...]) -> Findi
         CHANGE,
         tuple(Sentence(finding.kind, finding.text) for finding in change.findings),
         lines=change_lines(change),
-        rest=_rest(stayed_count(change)),
+        rest=_rest(change.unchanged),
         index=1,
         early=early,
     )

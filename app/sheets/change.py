@@ -44,11 +44,8 @@ def outcome_word(outcome: str) -> str:
 
 def change_lines(change: Change) -> tuple[ChangeLine, ...]:
     """What came nearer, what went further, and what stayed though it reads otherwise now."""
-    order = {"improved": 0, "worse": 1, "stayed": 2}
-    rows = sorted(change.rows, key=lambda row: order[row.outcome])
-    rows = [row for row in rows if row.outcome != "stayed" or row.before != row.after]
     lines = []
-    for row in rows:
+    for row in change.telling:
         what = quality_word(row.about)
         if row.letter is not None:
             what = translate("sheets page", "{letter} {quality}").format(
@@ -57,11 +54,6 @@ def change_lines(change: Change) -> tuple[ChangeLine, ...]:
         word = outcome_word(row.outcome)
         lines.append(ChangeLine(what, row.before, row.after, row.outcome, word))
     return tuple(lines)
-
-
-def stayed_count(change: Change) -> int:
-    """How many things compared read the same as before, and have no row."""
-    return sum(1 for row in change.rows if row.outcome == "stayed" and row.before == row.after)
 
 
 class ChangeTable(QWidget):

@@ -130,6 +130,14 @@
         <source>{file} is not a paint box, or is damaged: choose a box file.</source>
         <translation>{file} no es una caja de pinturas, o está dañado: elige un archivo de caja.</translation>
     </message>
+    <message>
+        <source>The box used last cannot be read: this study begins with the {box}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The box {name}, used last, is not kept any more: this study begins with the {box}.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>canvas</name>
@@ -842,6 +850,10 @@
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
+        <source>{name} is a photo: findings need a study with painted sheets.</source>
+        <translation>{name} es una foto: las observaciones necesitan un estudio con láminas pintadas.</translation>
+    </message>
+    <message>
         <source>Wrote {name}.</source>
         <translation>Se escribió {name}.</translation>
     </message>
@@ -858,20 +870,60 @@
         <translation>{message} (mira {command} --help)</translation>
     </message>
     <message>
-        <source>usage: gradewash COMMAND ...  or  gradewash [PHOTO|STUDY]</source>
-        <translation>uso: gradewash COMMAND ...  o  gradewash [PHOTO|STUDY]</translation>
+        <source>Missing: {names}</source>
+        <translation>Falta: {names}</translation>
     </message>
     <message>
-        <source>Commands: {names}.</source>
-        <translation>Órdenes: {names}.</translation>
+        <source>Not understood: {names}</source>
+        <translation>No se entiende: {names}</translation>
     </message>
     <message>
-        <source>gradewash COMMAND --help tells more about one.</source>
-        <translation>gradewash COMMAND --help explica más de cada una.</translation>
+        <source>{option} needs a value after it; one that begins with - is written {option}=-1</source>
+        <translation>{option} necesita un valor detrás; si empieza por - se escribe {option}=-1</translation>
     </message>
     <message>
         <source>There is no command {name}: use one of {names}.</source>
         <translation>No hay ninguna orden {name}: usa una de {names}.</translation>
+    </message>
+    <message>
+        <source>begin a study with a sky photo</source>
+        <translation>empezar un estudio con una foto de cielo</translation>
+    </message>
+    <message>
+        <source>tell what is in a study</source>
+        <translation>decir qué hay en un estudio</translation>
+    </message>
+    <message>
+        <source>read a sky photo in bands: hue, value, intensity</source>
+        <translation>leer una foto de cielo por bandas: matiz, valor, intensidad</translation>
+    </message>
+    <message>
+        <source>plan the mixes for a sky from the paints of a box</source>
+        <translation>planear las mezclas de un cielo con las pinturas de una caja</translation>
+    </message>
+    <message>
+        <source>check painted sheets against the photo</source>
+        <translation>comparar láminas pintadas con la foto</translation>
+    </message>
+    <message>
+        <source>print a plan, a worksheet or findings as a PDF</source>
+        <translation>imprimir un plan, una ficha u observaciones en PDF</translation>
+    </message>
+    <message>
+        <source>usage: gradewash [PHOTO|STUDY]   open the window</source>
+        <translation>uso: gradewash [FOTO|ESTUDIO]   abrir la ventana</translation>
+    </message>
+    <message>
+        <source>       gradewash COMMAND ...     do one thing without a window</source>
+        <translation>     gradewash ORDEN ...        hacer una cosa sin ventana</translation>
+    </message>
+    <message>
+        <source>Commands:</source>
+        <translation>Órdenes:</translation>
+    </message>
+    <message>
+        <source>gradewash COMMAND --help tells more about one of them.</source>
+        <translation>gradewash ORDEN --help cuenta más de cada una.</translation>
     </message>
     <message>
         <source>Check one or two painted sheets against a sky photo: hue, value, intensity, placement, edges, and what to try next.</source>
@@ -891,7 +943,7 @@
     </message>
     <message>
         <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
-        <translation type="unfinished"></translation>
+        <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
         <source>quarter turns clockwise that bring a sheet upright, 0 to 3; once for each sheet</source>
@@ -943,11 +995,11 @@
     </message>
     <message>
         <source>- One thing reads the same on both sheets.</source>
-        <translation type="unfinished"></translation>
+        <translation>- Una cosa es igual en las dos láminas.</translation>
     </message>
     <message>
         <source>- {number} things read the same on both sheets.</source>
-        <translation type="unfinished"></translation>
+        <translation>- {number} cosas son iguales en las dos láminas.</translation>
     </message>
     <message>
         <source>Band</source>
@@ -1006,8 +1058,8 @@
         <translation>las pinturas: school (una caja de doce), primary (seis), measured (trece), o un archivo de caja; si no, las del estudio</translation>
     </message>
     <message>
-        <source>the paper: A5, A4 (the default), A3, letter ...; or as in the study</source>
-        <translation>el papel: A5, A4 (lo habitual), A3, letter ...; o el del estudio</translation>
+        <source>the paper: {names}; otherwise as in the study, or A4</source>
+        <translation>el papel: {names}; si no, el del estudio, o A4</translation>
     </message>
     <message>
         <source>There is no box {name}: use {names}, or a box file.</source>
@@ -1052,6 +1104,10 @@
     <message>
         <source>{name} is there already: choose another name with -o, or replace it with --force.</source>
         <translation>{name} ya existe: elige otro nombre con -o, o reemplázalo con --force.</translation>
+    </message>
+    <message>
+        <source>There is no folder {name}: make it first, or choose another by -o.</source>
+        <translation>No existe la carpeta {name}: créala antes o elige otra con -o.</translation>
     </message>
     <message>
         <source>{name} is a study already: begin one with a photo.</source>
@@ -1191,23 +1247,23 @@
     </message>
     <message>
         <source>The painted rectangle could not be found. Give its corners in pixels, clockwise from the top left one: {option}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró el rectángulo pintado. Da sus esquinas en píxeles, en el sentido del reloj desde la de arriba a la izquierda: {option}.</translation>
     </message>
     <message>
         <source>The corners of the painting are not sure. See whether they lie where they were found, and give better ones if not: {option}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las esquinas de la pintura no son seguras. Mira si están donde se encontraron y, si no, da otras mejores: {option}.</translation>
     </message>
     <message>
         <source>The sheet seems to lie upside down.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lámina parece estar boca abajo.</translation>
     </message>
     <message>
         <source>The sheet seems to lie on its side.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lámina parece estar de lado.</translation>
     </message>
     <message>
         <source>If it does, check it again with {option}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si es así, compruébala otra vez con {option}.</translation>
     </message>
 </context>
 <context>
@@ -3657,6 +3713,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>A whole step</source>
         <translation>Un paso entero</translation>
     </message>
+    <message>
+        <source>Leave out of every mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In this box</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>notice</name>
@@ -5553,6 +5617,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>choose another box</source>
         <translation>elegir otra caja</translation>
+    </message>
+    <message>
+        <source>leave paint out of every mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use paint again</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>put paint into the box</source>

@@ -111,9 +111,10 @@ def gather(
         plan = _plan(study, photo, readings, should_stop)
     if checking and sky is not None:
         checks = _check(study, photo, sky, readings, pictures, should_stop)
-        if checks[0] is not None and checks[1] is not None:
+        first, second = checks
+        if first and second and first.readable and second.readable:
             intended = study.worksheet.pages[0].change_first
-            change = core.sheet.compare_checks(checks[0], checks[1], intended)
+            change = core.sheet.compare_checks(first, second, intended)
     step(1.0, progress, should_stop)
     return CardData(
         study,

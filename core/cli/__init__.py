@@ -6,15 +6,15 @@ it is called. A new command is one line in `COMMANDS`.
 
 from __future__ import annotations
 
-import argparse
 import os
 import sys
 from collections.abc import Mapping, Sequence
 from importlib import import_module
-from typing import NoReturn
 
+from core.cli.parser import Parser
 from core.errors import GradewashError, UsageError
 from core.i18n import translate
+from core.version import program_version
 
 COMMANDS: dict[str, str] = {
     "new": "core.cli.new",
@@ -24,17 +24,6 @@ COMMANDS: dict[str, str] = {
     "check": "core.cli.check",
 }
 """The module of each command."""
-
-
-class _Parser(argparse.ArgumentParser):
-    """Says what is wrong in one line instead of printing how it is used."""
-
-    def error(self, message: str) -> NoReturn:
-        raise UsageError(
-            translate("command line", "{message} (see {command} --help)").format(
-                message=message, command=self.prog
-            )
-        )
 
 
 def run(argv: Sequence[str], extra: Mapping[str, str] | None = None) -> int:
@@ -73,26 +62,47 @@ def run(argv: Sequence[str], extra: Mapping[str, str] | None = None) -> int:
 
 
 def _run(argv: list[str], commands: Mapping[str, str]) -> int:
-    names = ", ".join(commands)
     if not argv or argv[0] in ("-h", "--help"):
-        print(
-            translate("command line", "usage: gradewash COMMAND ...  or  gradewash [PHOTO|STUDY]")
-        )
-        print(translate("command line", "Commands: {names}.").format(names=names))
-        print(translate("command line", "gradewash COMMAND --help tells more about one."))
+        print(_overview(commands))
+        return 0
+    if argv[0] == "--version":
+        print(f"gradewash {program_version()}")
         return 0
     name, *rest = argv
     if name not in commands:
         raise UsageError(
             translate("command line", "There is no command {name}: use one of {names}.").format(
-                name=name, names=names
+                name=name, names=", ".join(commands)
             )
         )
     module = import_module(commands[name])
-    parser = _Parser(prog=f"gradewash {name}")
+    parser = Parser(prog=f"gradewash {name}")
     module.add_arguments(parser)
     try:
         args = parser.parse_args(rest)
     except SystemExit:  # after --help
         return 0
     return int(module.run(args))
+
+
+def _overview(commands: Mapping[str, str]) -> str:
+    """What `gradewash --help` prints: every command with what it does."""
+    does = {
+        "new": translate("command line", "begin a study with a sky photo"),
+        "show": translate("command line", "tell what is in a study"),
+        "read": translate("command line", "read a sky photo in bands: hue, value, intensity"),
+        "mix": translate("command line", "plan the mixes for a sky from the paints of a box"),
+        "check": translate("command line", "check painted sheets against the photo"),
+        "card": translate("command line", "print a plan, a worksheet or findings as a PDF"),
+    }
+    width = max(map(len, commands))
+    lines = [
+        translate("command line", "usage: gradewash [PHOTO|STUDY]   open the window"),
+        translate("command line", "       gradewash COMMAND ...     do one thing without a window"),
+        "",
+        translate("command line", "Commands:"),
+        *(f"  {name:<{width}}  {does.get(name, '')}".rstrip() for name in commands),
+        "",
+        translate("command line", "gradewash COMMAND --help tells more about one of them."),
+    ]
+    return "\n".join(lines)

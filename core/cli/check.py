@@ -8,10 +8,14 @@ import math
 from pathlib import Path
 
 from core.cli import read
-from core.cli.check_report import CheckReport, checks_as_json, checks_in_words
+from core.cli.check_json import checks_as_json
+from core.cli.check_report import CheckReport, checks_in_words
+from core.cli.check_terminal import AS_FOUND, for_terminal
+from core.cli.layout import say, terminal_width
+from core.cli.opening import naming
 from core.errors import UsageError
 from core.i18n import translate
-from core.photo import open_photo
+from core.photo import Photo, open_photo
 from core.quality import CHANGES, ChangeFirst
 from core.sheet import check_sheet, compare_checks, make_reference
 from core.sheet.result import Corners, SheetOptions
@@ -43,12 +47,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     read.add_line_arguments(parser)
     parser.add_argument(
         "--corners",
-        metavar="X,Y,...",
+        metavar="X,Y,...|auto",
         action="append",
         help=translate(
             "command line",
-            "the painting's corners by hand, in pixels: top left, top right, bottom right, "
-            "bottom left; once for each sheet",
+            "the painting's corners by hand, eight numbers in pixels: top left, top right, "
+            "bottom right, bottom left; once for each sheet, auto where they are found",
         ),
     )
     parser.add_argument(
@@ -89,7 +93,7 @@ def run(args: argparse.Namespace) -> int:
     intended = _intended(args)
     report = read.read_as_asked(args)
     sheets = [args.sheet] if args.sheet2 is None else [args.sheet, args.sheet2]
-    photos = [open_photo(Path(name)) for name in sheets]
+    photos = [_opened(Path(name)) for name in sheets]
     sky = report.sky
     if sky is None:
         raise ValueError("a photo that was read has its sky")
@@ -99,22 +103,29 @@ def run(args: argparse.Namespace) -> int:
         _each(args.turned, len(sheets), "--turned"),
     )
     checks = []
-    for photo, at, turn in zip(photos, corners, turns, strict=True):
+    for number, (photo, at, turn) in enumerate(zip(photos, corners, turns, strict=True), 1):
         options = SheetOptions(
-            corners=None if at is None else _corners(at, photo.width, photo.height),
+            corners=None if at in (None, AS_FOUND) else _corners(at, photo.width, photo.height),
             turned=0 if turn is None else _turned(turn),
             scan=args.scan,
         )
-        checks.append((photo, check_sheet(photo, reference, options)))
+        with naming(photo.name):
+            check = check_sheet(photo, reference, options)
+        checks.append((photo, for_terminal(check, photo, number)))
     change = None
-    if len(checks) == 2:
+    if len(checks) == 2 and all(check.readable for _, check in checks):
         change = compare_checks(checks[0][1], checks[1][1], intended)
     found = CheckReport(report, tuple(checks), change)
     if args.json:
         print(json.dumps(checks_as_json(found), indent=2, ensure_ascii=False))
     else:
-        print(checks_in_words(found, scores=args.scores))
+        say(checks_in_words(found, scores=args.scores, width=terminal_width()))
     return 0
+
+
+def _opened(path: Path) -> Photo:
+    with naming(path.name):
+        return open_photo(path)
 
 
 def _each(given: list[str] | None, count: int, option: str) -> list[str | None]:

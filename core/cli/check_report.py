@@ -1,25 +1,24 @@
-"""What `gradewash check` prints: a table and sentences that can be read aloud, or JSON."""
+"""What `gradewash check` prints: a table and sentences that can be read aloud."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
-from core.cli.report import Report, report_as_json
+from core.cli.layout import table
+from core.cli.report import Report
 from core.i18n import translate
 from core.photo import Photo
 from core.quality import QUALITIES
 from core.sheet.result import (
-    BandCheck,
     Change,
-    Difference,
     Finding,
-    LineCheck,
-    Notice,
     SheetCheck,
 )
 from core.sheet.scores import nearest_meaning
 from core.sheet.words import line_remark, outcome_word, quality_word, short_remark
+
+_CAUSES = ("tape", "dark", "over-exposed")
+"""Notices that may tell why a painting was not found."""
 
 
 @dataclass(frozen=True)
@@ -31,128 +30,15 @@ class CheckReport:
     change: Change | None
 
 
-def checks_as_json(report: CheckReport) -> dict[str, Any]:
-    """The checks as JSON holds them; the README documents the form."""
-    return {
-        "reference": report_as_json(report.sky),
-        "sheets": [_sheet_as_json(photo, check) for photo, check in report.sheets],
-        "change": None if report.change is None else _change_as_json(report.change),
-    }
-
-
-def _sheet_as_json(photo: Photo, check: SheetCheck) -> dict[str, Any]:
-    light = check.light
-    lines = {line.letter: line for line in check.lines}
-    return {
-        "file": check.name,
-        "corners": [
-            [round(x * photo.width, 1), round(y * photo.height, 1)] for x, y in check.corners
-        ],
-        "corner_confidence": round(check.corner_confidence, 3),
-        "turned": check.turned,
-        "better_turn": check.better_turn,
-        "notices": _notices_as_json(
-            tuple(notice for notice in check.notices if notice not in light.notices)
-        ),
-        "light": {
-            "residual": None if light.residual is None else round(light.residual, 4),
-            "sides_compared": light.sides_compared,
-            "notices": _notices_as_json(light.notices),
-        },
-        "bands": [_band_as_json(band, lines.get(band.letter)) for band in check.band_checks],
-        "hard_edges": [
-            {
-                "at": round(edge.at, 4),
-                "from": round(edge.start, 3),
-                "to": round(edge.end, 3),
-                "full": edge.full,
-                "width_pct": round(edge.width_pct, 2),
-                "bands": list(edge.letters),
-                "cause": edge.cause,
-            }
-            for edge in check.hard_edges
-        ],
-        "blooms": [
-            {
-                "x": round(bloom.x, 3),
-                "y": round(bloom.y, 3),
-                "radius": round(bloom.radius, 3),
-                "band": bloom.letter,
-            }
-            for bloom in check.blooms
-        ],
-        "pale_corners": [
-            {"corner": pale.corner, "share": round(pale.share, 2)} for pale in check.pale_corners
-        ],
-        "scores": {quality: getattr(check.scores, quality) for quality in QUALITIES},
-        "findings": [_finding_as_json(finding) for finding in check.findings],
-    }
-
-
-def _notices_as_json(notices: tuple[Notice, ...]) -> list[dict[str, str]]:
-    return [{"key": notice.key, "text": notice.text} for notice in notices]
-
-
-def _band_as_json(band: BandCheck, line: LineCheck | None) -> dict[str, Any]:
-    whole = _difference_as_json(band.whole) or dict.fromkeys(_DIFFERENCE)
-    shift = None if line is None or line.shift_pct is None else round(line.shift_pct, 1) + 0.0
-    return {
-        "letter": band.letter,
-        "top": round(band.top, 4),
-        "bottom": round(band.bottom, 4),
-        "line_shift_pct": shift,
-        **whole,
-        "left": _difference_as_json(band.left),
-        "centre": _difference_as_json(band.centre),
-        "right": _difference_as_json(band.right),
-        "verdicts": {"hue": band.hue, "value": band.value, "intensity": band.intensity},
-    }
-
-
-_DIFFERENCE = ("hue_steps", "value_steps", "chroma_steps", "delta_E_2000")
-
-
-def _difference_as_json(difference: Difference | None) -> dict[str, Any] | None:
-    if difference is None:
-        return None
-    numbers = {name: getattr(difference, name) for name in _DIFFERENCE}
-    return {name: None if v is None else round(v, 2) + 0.0 for name, v in numbers.items()}
-
-
-def _finding_as_json(finding: Finding) -> dict[str, Any]:
-    return {
-        "kind": finding.kind,
-        "about": finding.about,
-        "bands": list(finding.letters),
-        "text": finding.text,
-    }
-
-
-def _change_as_json(change: Change) -> dict[str, Any]:
-    return {
-        "intended": change.intended,
-        "worked": change.worked,
-        "rows": [
-            {
-                "about": row.about,
-                "band": row.letter,
-                "before": row.before,
-                "after": row.after,
-                "outcome": row.outcome,
-            }
-            for row in change.rows
-        ],
-        "findings": [_finding_as_json(finding) for finding in change.findings],
-    }
-
-
-def checks_in_words(report: CheckReport, *, scores: bool) -> str:
+def checks_in_words(report: CheckReport, *, scores: bool, width: int | None = None) -> str:
     """The checks as plain text.
 
     Parameters
     ----------
     scores : bool
         Print the scores too; a student's own should come first.
+    width : int, optional
+        What a table may measure.
     """
     parts = [*report.sky.notices]
     for number, (_, check) in enumerate(report.sheets, 1):
@@ -160,22 +46,52 @@ def checks_in_words(report: CheckReport, *, scores: bool) -> str:
             parts.append("")
         head = translate("command line", "Sheet {number}, {name}")
         parts.append(head.format(number=number, name=check.name))
-        parts += [f"! {notice.text}" for notice in check.notices if notice.key != "phone"]
-        if not any(finding.kind == "note" for finding in check.findings):
-            parts += ["", *_table(_band_rows(check))]
-        parts += ["", *_findings(check.findings)]
-        if scores:
-            parts += ["", *_scores(check)]
+        parts += _sheet(check, scores=scores, width=width)
     if report.change is not None:
-        parts += ["", translate("command line", "Sheet 2 against sheet 1"), ""]
-        parts += [*_table(_change_rows(report.change)), "", *_findings(report.change.findings)]
-    said_once = dict.fromkeys(
-        notice.text for _, check in report.sheets for notice in check.notices
-        if notice.key == "phone"
-    )  # fmt: skip
-    for text in said_once:
+        parts += _change(report.change, width)
+    phone = {
+        notice.text
+        for _, check in report.sheets
+        for notice in check.notices
+        if notice.key == "phone" and check.readable
+    }
+    for text in phone:
         parts += ["", text]
     return "\n".join(parts)
+
+
+def _sheet(check: SheetCheck, *, scores: bool, width: int | None) -> list[str]:
+    said = {finding.text for finding in check.findings}
+    notices = [
+        f"! {notice.text}"
+        for notice in check.notices
+        if notice.text not in said and (notice.key in _CAUSES or check.readable)
+        if notice.key != "phone"
+    ]
+    if not check.readable:
+        return [*notices, *_findings(check.findings)]
+    parts = [*notices, ""]
+    if all(notice.key != "other sky" for notice in check.notices):
+        parts += [*table(_band_rows(check), width), ""]
+    parts += _findings(check.findings)
+    if scores:
+        parts += ["", *_scores(check)]
+    return parts
+
+
+def _change(change: Change, width: int | None) -> list[str]:
+    parts = ["", translate("command line", "Sheet 2 against sheet 1"), ""]
+    if change.telling:
+        parts += [*table(_change_rows(change), width), ""]
+    parts += _findings(change.findings)
+    if not change.telling:
+        return parts
+    if change.unchanged == 1:
+        parts.append(translate("command line", "- One thing reads the same on both sheets."))
+    elif change.unchanged:
+        text = translate("command line", "- {number} things read the same on both sheets.")
+        parts.append(text.format(number=change.unchanged))
+    return parts
 
 
 def _band_rows(check: SheetCheck) -> list[tuple[str, ...]]:
@@ -235,7 +151,7 @@ def _change_rows(change: Change) -> list[tuple[str, ...]]:
             translate("command line", "Change"),
         )
     ]
-    for row in change.rows:
+    for row in change.telling:
         rows.append(
             (
                 row.letter or "",
@@ -246,11 +162,3 @@ def _change_rows(change: Change) -> list[tuple[str, ...]]:
             )
         )
     return rows
-
-
-def _table(rows: list[tuple[str, ...]]) -> list[str]:
-    widths = [max(len(cell) for cell in column) for column in zip(*rows, strict=True)]
-    return [
-        "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip()
-        for row in rows
-    ]

@@ -8,6 +8,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from core.cli import read
+from core.cli.layout import say
 from core.cli.mix_report import plan_as_json, plan_in_words
 from core.cli.report import Report, report_as_json
 from core.errors import UsageError
@@ -40,8 +41,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--sheet",
         metavar="SIZE",
         help=translate(
-            "command line", "the paper: A5, A4 (the default), A3, letter ...; or as in the study"
-        ),
+            "command line", "the paper: {names}; otherwise as in the study, or A4"
+        ).format(names=", ".join(SHEETS)),
     )
 
 
@@ -61,7 +62,7 @@ def run(args: argparse.Namespace) -> int:
         whole = plan_as_json(report_as_json(report), plan)
         print(json.dumps(whole, indent=2, ensure_ascii=False))
     else:
-        print(plan_in_words(report, plan))
+        say(plan_in_words(report, plan))
     return 0
 
 

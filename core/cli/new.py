@@ -6,6 +6,8 @@ import argparse
 from pathlib import Path
 
 from core.cli import read
+from core.cli.layout import say
+from core.cli.opening import naming
 from core.errors import UsageError
 from core.i18n import translate
 from core.pictures import PictureStore
@@ -53,7 +55,15 @@ def run(args: argparse.Namespace) -> int:
                 "{name} is there already: choose another name with -o, or replace it with --force.",
             ).format(name=target.name)
         )
-    found = open_file(source)
+    if not target.parent.is_dir():
+        raise UsageError(
+            translate(
+                "command line",
+                "There is no folder {name}: make it first, or choose another by -o.",
+            ).format(name=target.parent)
+        )
+    with naming(source.name):
+        found = open_file(source)
     if found.study is not None:
         raise UsageError(
             translate("command line", "{name} is a study already: begin one with a photo.").format(
@@ -73,10 +83,10 @@ def run(args: argparse.Namespace) -> int:
         study = with_title(study, args.title)
     write_bytes(target, study_to_bytes(study, store))
     for notice in report.notices:
-        print(notice)
+        say(notice)
     for reading in report.readings:
-        print(band_sentence(reading, Wording()))
-    print(translate("command line", "Saved {name}.").format(name=target.name))
+        say(band_sentence(reading, Wording()))
+    say(translate("command line", "Saved {name}.").format(name=target.name))
     return 0
 
 

@@ -13,6 +13,8 @@ from pathlib import Path
 from core.bands.careful import read_bands
 from core.bands.lines import MAX_BANDS, MIN_BAND, bands_by_hand
 from core.bands.propose import Proposal, propose
+from core.cli.layout import say, terminal_width
+from core.cli.opening import naming
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
@@ -66,7 +68,7 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         print(json.dumps(report_as_json(report), indent=2, ensure_ascii=False))
     else:
-        print(report_in_words(report, Wording()))
+        say(report_in_words(report, Wording(), terminal_width()))
     return 0
 
 
@@ -82,7 +84,10 @@ def read_as_asked(args: argparse.Namespace) -> Report:
     PhotoError, StudyFileError
         The photo or the study cannot be opened.
     """
-    return read_file(open_file(Path(args.photo)), args)
+    path = Path(args.photo)
+    with naming(path.name):
+        found = open_file(path)
+    return read_file(found, args)
 
 
 def read_file(found: FromFile, args: argparse.Namespace) -> Report:

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.lines import Bands
+from core.cli.layout import table
 from core.i18n import translate
 from core.percent import percent_text
 from core.photo import Photo
@@ -110,8 +111,14 @@ def _band_as_json(reading: BandReading, wording: Wording) -> dict[str, Any]:
     }
 
 
-def report_in_words(report: Report, wording: Wording) -> str:
-    """The report as plain text: a table, then sentences that can be read aloud."""
+def report_in_words(report: Report, wording: Wording, width: int | None = None) -> str:
+    """The report as plain text: a table, then sentences that can be read aloud.
+
+    Parameters
+    ----------
+    width : int, optional
+        What the table may measure.
+    """
     photo = report.photo
     head = translate("command line", "{name}, {width} x {height} pixels; the sky ends at {y}.")
     parts = [
@@ -123,7 +130,8 @@ def report_in_words(report: Report, wording: Wording) -> str:
         )
     ]
     parts.extend(report.notices)
-    parts.extend(["", *_table([_table_head(), *(_row(r, wording) for r in report.readings)])])
+    rows = [_table_head(), *(_row(reading, wording) for reading in report.readings)]
+    parts.extend(["", *table(rows, width)])
     for reading in report.readings:
         sentences = [
             band_sentence(reading, wording),
@@ -161,14 +169,6 @@ def _row(reading: BandReading, wording: Wording) -> tuple[str, ...]:
         colour.munsell.notation,
         colour.hex,
     )
-
-
-def _table(rows: list[tuple[str, ...]]) -> list[str]:
-    widths = [max(len(cell) for cell in column) for column in zip(*rows, strict=True)]
-    return [
-        "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True)).rstrip()
-        for row in rows
-    ]
 
 
 def _percent(y: float) -> str:

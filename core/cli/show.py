@@ -9,6 +9,7 @@ from typing import Any
 
 from core.bands.careful import read_bands
 from core.bands.propose import propose
+from core.cli.layout import say, terminal_width
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
@@ -45,7 +46,7 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         print(json.dumps(_as_json(study, report), indent=2, ensure_ascii=False))
     else:
-        print(_in_words(study, report))
+        say(_in_words(study, report))
     return 0
 
 
@@ -90,7 +91,7 @@ def _in_words(study: Study, report: Report | None) -> str:
     if report is None:
         parts.append(translate("command line", "There is no photo in it yet."))
     else:
-        parts.append(report_in_words(report, Wording()))
+        parts.append(report_in_words(report, Wording(), terminal_width()))
     paints = ", ".join(paint_name(paint) for paint in study.box.paints)
     parts.append("")
     parts.append(

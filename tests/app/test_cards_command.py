@@ -109,7 +109,10 @@ def test_worksheet_filled_and_blank(card, tmp_path, lesson) -> None:
 @pytest.mark.parametrize(
     ("arguments", "told"),
     [
-        ([DUSK, "--kind", "findings", "-o", "{}/x.pdf"], "This study has no painted sheet yet"),
+        (
+            [DUSK, "--kind", "findings", "-o", "{}/x.pdf"],
+            "findings need a study with painted sheets",
+        ),
         ([DUSK, "--kind", "poster", "-o", "{}/x.pdf"], "--kind poster is not known"),
         ([DUSK, "--paper", "a5", "-o", "{}/x.pdf"], "--paper a5 is not known"),
         ([DUSK, "-o", "{}/gone/x.pdf"], "There is no folder for x.pdf"),
@@ -117,7 +120,7 @@ def test_worksheet_filled_and_blank(card, tmp_path, lesson) -> None:
         (["{}/none.gradewash", "-o", "{}/x.pdf"], "none.gradewash is not there any more"),
         (["{}/none.jpg", "-o", "{}/x.pdf"], "There is no file none.jpg"),
         ([DUSK, "--box", "nobody", "-o", "{}/x.pdf"], "There is no box nobody"),
-        ([DUSK], "required"),
+        ([DUSK], "Missing: -o FILE"),
     ],
 )
 def test_errors_are_one_line_and_write_nothing(card, tmp_path, arguments, told) -> None:

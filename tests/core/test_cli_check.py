@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 
 import numpy as np
 import pytest
@@ -100,3 +101,65 @@ def test_what_cannot_be_is_one_line(folder, capsys, arguments, says):
 def test_a_missing_sheet_is_one_line(folder, capsys):
     assert check(folder, "sky.png", "none.png") == 2
     assert len(capsys.readouterr().err.strip().splitlines()) == 1
+
+
+@pytest.fixture(scope="module")
+def plain(folder):
+    """A picture without any painting."""
+    noise = np.random.default_rng(1).normal(180, 3, (400, 600, 3))
+    Image.fromarray(np.clip(noise, 0, 255).astype(np.uint8)).save(folder / "plain.png")
+    return "plain.png"
+
+
+def test_a_painting_not_found_names_the_option_once(folder, capsys, plain):
+    assert check(folder, "sky.png", plain) == 0
+    out = capsys.readouterr().out
+    assert out.count("could not be found") == 1
+    assert "--corners X,Y,X,Y,X,Y,X,Y" in out
+    assert "drag" not in out
+    assert "same sky" not in out
+    assert "phone" not in out  # nothing measured, nothing said of it
+
+
+def test_the_second_sheet_names_its_own_option(folder, capsys, plain):
+    assert check(folder, "sky.png", "first.png", plain) == 0
+    out = capsys.readouterr().out
+    assert "--corners auto --corners X,Y" in out
+    assert "against sheet 1" not in out
+    assert check(folder, "sky.png", "first.png", plain, "--json") == 0
+    whole = json.loads(capsys.readouterr().out)
+    assert whole["change"] is None
+    assert "--corners auto" in whole["sheets"][1]["findings"][0]["text"]
+
+
+def test_corners_may_be_left_as_found(folder, capsys):
+    assert check(folder, "sky.png", "first.png", "second.png", "--corners", "auto", "--corners",
+                 "190,70,430,70,430,410,190,410", "--json") == 0  # fmt: skip
+    first, second = json.loads(capsys.readouterr().out)["sheets"]
+    assert first["corner_confidence"] < 1
+    assert second["corner_confidence"] == 1
+
+
+def test_a_sheet_upside_down_names_the_turn(folder, capsys):
+    with Image.open(folder / "second.png") as picture:
+        picture.rotate(180).save(folder / "round.png")
+    assert check(folder, "sky.png", "round.png") == 0
+    out = capsys.readouterr().out
+    assert out.count("upside down") == 1
+    assert "with --turned 2." in out
+    assert check(folder, "sky.png", "round.png", "--turned", "2") == 0
+    assert "upside down" not in capsys.readouterr().out
+
+
+def test_the_change_lists_what_changed_only(folder, capsys):
+    assert check(folder, "sky.png", "first.png", "second.png") == 0
+    table = capsys.readouterr().out.partition("Sheet 2 against sheet 1")[2]
+    assert "improved" in table
+    assert not re.search(r"  (\S+(?: \S+)*) +\1 +stayed", table)
+    assert "read the same on both sheets" in table
+
+
+def test_an_error_names_its_file(folder, capsys):
+    (folder / "letter.png").write_text("no picture")
+    assert check(folder, "sky.png", "first.png", "letter.png") == 2
+    assert "letter.png: This is not a picture" in capsys.readouterr().err

@@ -127,7 +127,7 @@ def test_sheet_sizes(capsys):
         ([DUSK, "--box", str(ROOT / "README.md")], "README.md is not a paint box"),
         ([DUSK, "--sheet", "B9"], "There is no sheet size B9"),
         ([DUSK, "--bands", "many"], "is not a number of bands"),
-        ([], "the following arguments are required: PHOTO"),
+        ([], "Missing: PHOTO"),
     ],
 )
 def test_errors_are_one_line_and_status_two(argv, says, capsys):

@@ -5,11 +5,14 @@ import doctest
 import pytest
 
 from core import views, wheel
+from core.cli import layout
 from core.colour import munsell, srgb
 from core.words import toning
 
 
-@pytest.mark.parametrize("module", [views, wheel, munsell, srgb, toning], ids=lambda m: m.__name__)
+@pytest.mark.parametrize(
+    "module", [views, wheel, munsell, srgb, toning, layout], ids=lambda m: m.__name__
+)
 def test_examples(module):
     result = doctest.testmod(module)
     assert result.attempted > 0
