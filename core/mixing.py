@@ -241,6 +241,31 @@ def _with(keys: tuple[str, ...], key: str, on: bool) -> tuple[str, ...]:
 # What is asked for the whole plan
 
 
+def forbid_everywhere(study: Study, key: str, on: bool) -> Study:
+    """Keep a paint of the box out of every band's mix, or no longer.
+
+    A band that was to hold it does no longer, pinned or counted by hand; one may pin it again
+    there, as an exception.
+
+    Raises
+    ------
+    BoxError
+        No other paint is left to mix with.
+    """
+    options = study.mix
+    forbidden = _with(options.forbidden, key, on)
+    if on:
+        if set(study.box.keys) <= set(forbidden):
+            raise BoxError(translate("mix", "No paint is left to mix with: allow one again."))
+        for letter, choice in options.choices:
+            parts = choice.parts
+            if parts is not None and key in dict(parts):
+                choice = replace(choice, parts=None, load_ml=None)
+            choice = replace(choice, pinned=_with(choice.pinned, key, False))
+            options = options.with_choice(letter, choice)
+    return replace(study, mix=replace(options, forbidden=forbidden))
+
+
 def set_sheet(study: Study, sheet: PaintSheet) -> Study:
     """Another size of paper."""
     return replace(study, mix=replace(study.mix, sheet=sheet))

@@ -5,8 +5,16 @@ from __future__ import annotations
 from functools import lru_cache
 
 from app.mix.detail import DetailView
-from app.mix.stages import CompareStageView, HandStageView, ToneStageView
-from app.mix.views import BandView, compared, group_to_compare, offers, sentence_case, tone_steps
+from app.mix.stage_views import (
+    CompareStageView,
+    HandStageView,
+    ToneStageView,
+    compared,
+    group_to_compare,
+    tone_steps,
+)
+from app.mix.texts import sentence_case
+from app.mix.views import BandView, offers
 from core.i18n import remembered, translate
 from core.mixing import MOST_PARTS
 from core.paint.box import Box

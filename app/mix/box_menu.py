@@ -22,7 +22,9 @@ from PySide6.QtWidgets import (
 
 from app.boxes import BoxShelf
 from app.document import Document
-from app.mix.views import sentence_case
+from app.mix.edits import MixEdits
+from app.mix.left_out import add_left_out
+from app.mix.texts import sentence_case
 from app.notices import Notices
 from core import mixing
 from core.i18n import translate
@@ -41,12 +43,14 @@ class BoxMenu:
         notices: Notices,
         shelf: BoxShelf,
         shelf_changed: Callable[[], None],
+        edits: MixEdits,
     ) -> None:
         self._page = page
         self._document = document
         self._notices = notices
         self._shelf = shelf
         self._shelf_changed = shelf_changed
+        self._edits = edits
 
     def open(self, place: QPoint) -> QMenu:
         """Show the menu at a place on the screen."""
@@ -54,6 +58,7 @@ class BoxMenu:
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         own = translate("mix page", "Add a paint of your own...")
         menu.addAction(own).triggered.connect(self.add_paint)
+        add_left_out(menu, self._document.study, self._edits)
         menu.addSeparator()
         keep = translate("mix page", "Keep this box as...")
         menu.addAction(keep).triggered.connect(self.keep)

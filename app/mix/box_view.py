@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from app.mix.box_panel import BoxView, PaintRowView, shown_order
-from app.mix.views import sentence_case
+from app.mix.box_panel import BoxView
+from app.mix.paint_row import PaintRowView
+from app.mix.texts import sentence_case
 from core.i18n import remembered, translate
 from core.paint.box import GENERIC_BOXES, Box
 from core.paint.catalogue import CATALOGUE, Paint
 from core.paint.cautions import Caution
 from core.paint.names import box_name, paint_name
+from core.paint.options import MixOptions
 from core.paint.swatch import drawn_out
 from core.paint.words_plan import caution_text, paint_note
 
@@ -37,7 +39,7 @@ def box_title(box: Box, known: Sequence[Box]) -> str:
 
 
 def box_view(
-    boxes: Sequence[Box], current: int, before: Sequence[str], *, allow_white: bool
+    boxes: Sequence[Box], current: int, before: Sequence[str], options: MixOptions
 ) -> BoxView:
     """The panel's view.
 
@@ -48,6 +50,7 @@ def box_view(
     current : int
     before : sequence of str
         Keys in the order shown until now; empty when another box was chosen.
+    options : MixOptions
     """
     box = boxes[current]
     order = shown_order(before, box.keys, tuple(CATALOGUE))
@@ -56,15 +59,19 @@ def box_view(
         for number, other in enumerate(boxes)
     )
     rows = tuple(
-        _row(box.by_key[key] if key in box.by_key else CATALOGUE[key], key in box.by_key)
+        _row(
+            box.by_key[key] if key in box.by_key else CATALOGUE[key],
+            key in box.by_key,
+            key in options.forbidden,
+        )
         for key in order
         if key in box.by_key or key in CATALOGUE
     )
-    return BoxView(titles, current, rows, allow_white)
+    return BoxView(titles, current, rows, options.allow_white)
 
 
 @remembered(128)
-def _row(paint: Paint, owned: bool) -> PaintRowView:
+def _row(paint: Paint, owned: bool, left_out: bool) -> PaintRowView:
     # The panel says whose measurements are used in a line of its own.
     note = (
         paint_note(replace(paint, measured_as=paint.key))
@@ -76,6 +83,11 @@ def _row(paint: Paint, owned: bool) -> PaintRowView:
         stand_in = translate("mix page", "measured as {paint}").format(
             paint=paint_name(CATALOGUE[paint.measured_as])
         )
+    unused = ""
+    if not owned:
+        unused = translate("mix page", "not in this box")
+    elif left_out:
+        unused = translate("mix page", "left out of every mix")
     caution = ""
     if paint.lists:
         caution = caution_text(Box("", (paint,)), Caution(paint.key, paint.lists))
@@ -87,5 +99,29 @@ def _row(paint: Paint, owned: bool) -> PaintRowView:
         owned,
         stand_in,
         caution,
-        translate("mix page", "not in this box"),
+        unused,
     )
+
+
+def shown_order(before: Sequence[str], owned: Sequence[str], known: Sequence[str]) -> list[str]:
+    """In which order to show paints: none jumps away when it is ticked on or off.
+
+    Parameters
+    ----------
+    before : sequence of str
+        Keys as they are shown now; empty when another box was chosen.
+    owned : sequence of str
+        The box, in its order.
+    known : sequence of str
+        Every paint of the catalogue.
+
+    Returns
+    -------
+    list of str
+        A new box first shows its own paints, then those it lacks.
+    """
+    wanted = [*owned, *(key for key in known if key not in owned)]
+    if not before or any(key not in wanted for key in before if key in known):
+        return wanted
+    kept = [key for key in before if key in wanted]
+    return kept + [key for key in wanted if key not in kept]

@@ -1,32 +1,24 @@
-"""What a chosen row opens: its parts bar, other mixes, and one of three looks into the band."""
+"""What a chosen band opens: its parts bar, other mixes, and one of three looks into it."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QRectF, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
-from PySide6.QtWidgets import QLabel, QWidget
+from PySide6.QtCore import QEvent, Signal
+from PySide6.QtWidgets import QWidget
 
 from app.look import look
-from app.look.icons import paint_icon
-from app.look.space import CONTROL, GROUP, INSIDE, WITHIN
-from app.mix.head import BAR_EDGE, bar_view
-from app.mix.stages import (
-    LEFT,
-    CompareStage,
-    CompareStageView,
-    HandStage,
-    HandStageView,
-    Stage,
-    ToneStage,
-    ToneStageView,
-)
-from app.mix.views import BandView, MeetingView, Offer
-from app.paint.mix_meeting import MeetingStripView, names_lines, paint_meeting
-from app.paint.mix_parts import NamedBarView, named_bar_height, paint_named_bar
-from app.paint.mix_text import PITCH
-from app.widgets.buttons import EdgeButton, IconButton
+from app.look.space import GROUP, INSIDE, WITHIN
+from app.mix.detail_parts import NamedBar, OfferLine
+from app.mix.head import BAR_EDGE
+from app.mix.row_detail import RowDetail
+from app.mix.stage import LEFT, Stage
+from app.mix.stage_compare import CompareStage
+from app.mix.stage_hand import HandStage
+from app.mix.stage_tone import ToneStage
+from app.mix.stage_views import CompareStageView, HandStageView, ToneStageView
+from app.mix.views import BandView, Offer
+from app.widgets.buttons import EdgeButton
 from app.widgets.segmented import SegmentedControl
 from core.i18n import translate
 
@@ -58,111 +50,6 @@ class DetailView:
     compare: CompareStageView | None
     compare_word: str
     hand: HandStageView
-
-
-class NamedBar(QWidget):
-    """The parts bar with its names."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._view: BandView | None = None
-
-    def set_view(self, view: BandView) -> None:
-        """Show a mix."""
-        self._view = view
-        names = ", ".join(f"{part.count} {part.name}" for part in view.parts)
-        self.setAccessibleName(names)
-        self.update()
-
-    def height_for(self, width: int) -> int:
-        """Height of bar and names."""
-        if self._view is None or not self._view.parts:
-            return 0
-        return round(named_bar_height(width, self._drawing(self._view)) + 0.5)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        if self._view is None or not self._view.parts:
-            return
-        painter = QPainter(self)
-        paint_named_bar(painter, QRectF(self.rect()), self._drawing(self._view))
-        painter.end()
-
-    def _drawing(self, view: BandView) -> NamedBarView:
-        scale = look().type
-        names = tuple(part.name for part in view.parts)
-        return NamedBarView(
-            bar_view(view), names, scale.grow(30), scale.px("note"), look().theme.ink
-        )
-
-
-class OfferLine(QWidget):
-    """Another mix in a sentence; an arrow takes it instead, a minus says to avoid it."""
-
-    taken = Signal()
-
-    def __init__(self, offer: Offer, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.offer = offer
-        self.label = QLabel(offer.text, self)
-        self.label.setWordWrap(True)
-        self.button: IconButton | None = None
-        if offer.mix is not None:
-            name = translate("mix page", "Take this mix instead")
-            self.button = IconButton("arrow_right", name, self)
-            self.button.setAccessibleDescription(offer.text)
-            self.button.clicked.connect(self.taken)
-            self.button.show()
-        self.label.show()
-
-    def height_for(self, width: int) -> int:
-        """Height the sentence needs."""
-        tall = self.label.heightForWidth(width - self._side() - WITHIN) + self._drop()
-        return max(tall, self._side()) + 2 if self.button is not None else tall + 2
-
-    def _side(self) -> int:
-        return look().type.grow(CONTROL)
-
-    def _drop(self) -> int:
-        """How far down the first line stands: level with the arrow."""
-        room = self._side() if self.button is not None else look().type.grow(24)
-        return max((room - look().type.grow(20)) // 2 - 1, 0)
-
-    def resizeEvent(self, event: object) -> None:
-        side = self._side()
-        if self.button is not None:
-            self.button.setGeometry(0, 0, side, side)
-        room = self.width() - side - WITHIN
-        tall = self.label.heightForWidth(room)
-        self.label.setGeometry(side + WITHIN, self._drop(), room, tall)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        if self.button is not None:
-            return
-        side = look().type.grow(18)
-        painter = QPainter(self)
-        middle = self._drop() + look().type.grow(10)
-        place = QRectF((self._side() - side) / 2, middle - side / 2, side, side)
-        paint_icon(painter, place, "minus", look().theme.ink)
-        painter.end()
-
-
-class RowDetail(QWidget):
-    """The raised ground with the ink bar going on at its left."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setProperty("ground", "raised")
-
-    def height_for(self, width: int) -> tuple[int, int]:
-        """Least height, and the height beyond which more room does nothing."""
-        raise NotImplementedError
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        theme = look().theme
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(theme.raised))
-        painter.fillRect(QRectF(0, 0, BAR_EDGE, self.height()), QColor(theme.ink))
-        painter.end()
 
 
 class BandDetail(RowDetail):
@@ -338,51 +225,3 @@ class BandDetail(RowDetail):
         left = LEFT + self.stages.sizeHint().width() + GROUP if beside else LEFT
         self._by_key()[self.stage].measure_head(width - BAR_EDGE, left)
         return beside
-
-
-class MeetingDetail(RowDetail):
-    """An open meeting: the photo's passage over the paint's, each stretch named."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._view: MeetingView | None = None
-
-    def set_view(self, view: MeetingView) -> None:
-        """Show a meeting."""
-        self._view = view
-        names = ", ".join(name for _, name in view.names)
-        self.setAccessibleName(
-            translate("mix page", "The wet edge passes through: {names}.").format(names=names)
-        )
-        self.update()
-
-    def height_for(self, width: int) -> tuple[int, int]:
-        if self._view is None:
-            return 0, 0
-        scale = look().type
-        view = self._drawing(self._view)
-        lines = names_lines(width - 2 * INSIDE - self._label_room(), view)
-        words = lines * PITCH * scale.px("note")
-        least = round(scale.grow(64) + words + scale.grow(14))
-        return least, least + scale.grow(60)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        super().paintEvent(event)
-        if self._view is None:
-            return
-        painter = QPainter(self)
-        wall = QRectF(BAR_EDGE, 0, self.width() - BAR_EDGE, self.height())
-        rect = QRectF(INSIDE, 0, self.width() - 2 * INSIDE, self.height() - WITHIN)
-        paint_meeting(painter, rect, self._drawing(self._view), wall=wall, label=self._label_room())
-        painter.end()
-
-    def _label_room(self) -> float:
-        return look().type.grow(52)
-
-    def _drawing(self, view: MeetingView) -> MeetingStripView:
-        theme = look().theme
-        labels = (translate("mix page", "photo"), translate("mix page", "paint"))
-        note = look().type.px("note")
-        return MeetingStripView(
-            view.photo, view.paint, view.names, labels, note, theme.ink, theme.wall_ink
-        )

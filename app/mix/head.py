@@ -14,10 +14,9 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from app.look import look
-from app.look.icons import paint_icon
 from app.look.space import FOCUS_WIDTH, INSIDE
-from app.look.type import CHOSEN, FIRST, MEDIUM, SECOND, font
-from app.mix.views import BandView, MeetingView
+from app.look.type import CHOSEN, FIRST, SECOND, font
+from app.mix.views import BandView
 from app.paint.marks import (
     PartsBarView,
     VerdictView,
@@ -225,47 +224,3 @@ class BandHead(RowHead):
 def bar_view(view: BandView) -> PartsBarView:
     """The parts bar of a row."""
     return PartsBarView(tuple((part.count, part.colour, part.ink) for part in view.parts))
-
-
-class MeetingHead(RowHead):
-    """What happens where two bands meet, after a drop, or a triangle where care is needed."""
-
-    def __init__(self, number: int, parent: QWidget) -> None:
-        super().__init__(number, parent)
-        self.view: MeetingView | None = None
-
-    def set_view(self, view: MeetingView | None) -> None:
-        """Show a meeting; None where one of the two bands has no mix."""
-        self.view = view
-        self.setAccessibleName(view.text if view is not None else "")
-        self.update()
-
-    def height_for(self, width: int, *, compact: bool) -> int:
-        if self.view is None:
-            return look().type.grow(8)
-        pad = look().type.grow(20 if self.opened else 6 if compact else 10)
-        return round(self._text(width).height + pad + 0.5)
-
-    def _left(self) -> float:
-        return INSIDE + look().type.grow(28)
-
-    def _text(self, width: float) -> Fitted:
-        assert self.view is not None
-        size = look().type.px("control")
-        weight = FIRST if self.opened else MEDIUM if self.view.warns else SECOND
-        return fit(self.view.text, (size,), weight, width - self._left() - INSIDE, 4)
-
-    def paint_face(self, painter: QPainter) -> None:
-        if self.view is None:
-            return
-        theme, scale = look().theme, look().type
-        text = self._text(self.width())
-        top = scale.grow(10) if self.opened else (self.height() - text.height) / 2
-        side = scale.grow(18)
-        place = QRectF(INSIDE, top + (text.pitch - side) / 2, side, side)
-        paint_icon(painter, place, "caution" if self.view.warns else "drop", theme.ink)
-        painter.setFont(font(text.size, text.weight))
-        painter.setPen(QColor(theme.ink))
-        for line in text.lines:
-            painter.drawText(QPointF(self._left(), top + 0.78 * text.pitch), line)
-            top += text.pitch

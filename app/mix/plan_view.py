@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from app.mix.plan_panel import AmountRow, PlanView
-from app.mix.views import sentence_case
+from app.mix.plan_shown import AmountRow, PlanView
+from app.mix.texts import sentence_case
 from core.i18n import translate
 from core.paint.amounts import BRUSH_CM2, PAINT_ML_PER_1000_CM2, SHEETS
 from core.paint.options import MixOptions

@@ -5,28 +5,24 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from app.look import look
-from app.look.theme import WALL
-from app.look.type import FIRST
-from app.mix.detail import BandDetail, DetailView, MeetingDetail, RowDetail
-from app.mix.head import BandHead, MeetingHead, RowHead
-from app.mix.views import BandView, MeetingView
-from app.paint.ink import BLACK, draw_text, text_size
-from app.paint.marks import BadgeView, paint_badge
-from app.paint.mix_strip import StripView, StripZone, paint_strip
+from app.mix.detail import BandDetail, DetailView
+from app.mix.head import BandHead, RowHead
+from app.mix.meeting_head import MeetingHead
+from app.mix.meeting_view import MeetingView
+from app.mix.row_detail import MeetingDetail, RowDetail
+from app.mix.row_heights import share_height
+from app.mix.strip_ground import WALL_WIDTH, WALL_WIDTH_WIDE, StripGround
+from app.mix.views import BandView
+from app.paint.marks import BadgeView
+from app.paint.mix_strip import StripZone
 from core.i18n import translate
 
-WALL_WIDTH, WALL_WIDTH_WIDE = 206, 258
-_BADGE_AT = 34
-_STRIP_LEFT, _STRIP_RIGHT = 64, 20
 _TOP = 40
 _END = 10
-_COMFORTABLE = 92
-_TALLEST_MEETING = 44
 
 
 @dataclass(frozen=True)
@@ -68,7 +64,7 @@ class MixRows(QScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._content = RowsContent()
         self._chosen = 0
-        self._inside = _Inside()
+        self._inside = StripGround()
         self._inside.setProperty("ground", "paper")
         self.setWidget(self._inside)
         self.setAccessibleName(translate("mix page", "Mix for each band, top to bottom"))
@@ -224,7 +220,7 @@ class MixRows(QScrollArea):
         self._inside.update()
 
     def _heights(self, room: int, available: int) -> tuple[list[int], int]:
-        """Heights of the heads and of what the open row opens: spare room goes where it helps."""
+        """Heights of the heads and of what the open row opens."""
         opened = self._opened()
         least, most = opened.height_for(room) if opened is not None else (0, 0)
         for compact in (False, True):
@@ -232,24 +228,12 @@ class MixRows(QScrollArea):
             for head in self.heads:
                 if isinstance(head, BandHead):
                     head.compact = compact
-            spare = available - sum(heights) - least
-            if spare >= 0:
+            if available >= sum(heights) + least:
                 break
-        if spare <= 0:
-            return heights, least
         closed = [i for i in range(0, len(heights), 2) if not self.heads[i].opened]
         meetings = [i for i in range(1, len(heights), 2) if not self.heads[i].opened]
-        detail = min(most, least + spare // 2) if closed else most
-        spare -= detail - least
-        # Rows share what is left, as the bands share the sky; first up to a good height.
-        comfortable = look().type.grow(_COMFORTABLE)
-        spare -= _spread(heights, closed, spare, comfortable)
-        if opened is not None:
-            more = max(min(spare, most - detail), 0)
-            detail, spare = detail + more, spare - more
-        spare -= _spread(heights, meetings, spare, look().type.grow(_TALLEST_MEETING))
-        left = spare - _spread(heights, closed, spare, None)
-        return heights, detail + (0 if closed or opened is None else left)
+        opens = None if opened is None else (least, most)
+        return share_height(heights, closed, meetings, opens, available)
 
     def _strip(self, zones: Sequence[tuple[int, int]], top: int) -> tuple[StripZone, ...]:
         found = []
@@ -267,62 +251,8 @@ class MixRows(QScrollArea):
         return tuple(found)
 
 
-def _spread(heights: list[int], rows: Sequence[int], spare: int, limit: int | None) -> int:
-    """Make rows higher, evenly and up to a limit; what they took of the spare room."""
-    taken = 0
-    for place, number in enumerate(rows):
-        share = max(spare - taken, 0) // (len(rows) - place)
-        more = share if limit is None else max(min(share, limit - heights[number]), 0)
-        heights[number] += more
-        taken += more
-    return taken
-
-
 def _joined(upper: str | None, between: tuple[str, ...], lower: str | None) -> tuple[str, ...]:
     """The run from one band's colour to the next one's."""
     if upper is None or lower is None:
         return ()
     return (upper, *between[1:-1], lower)
-
-
-class _Inside(QWidget):
-    """Paper for the rows, the wall with badges and strip left of them."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.zones: tuple[StripZone, ...] = ()
-        self.badges: tuple[tuple[BadgeView, float], ...] = ()
-        self.strip_top = 0
-        self.wall = WALL_WIDTH
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        theme, scale = look().theme, look().type
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(theme.paper))
-        painter.fillRect(QRectF(0, 0, self.wall, self.height()), QColor(WALL))
-        if not self.zones:
-            painter.end()
-            return
-        strip = QRectF(
-            _STRIP_LEFT,
-            self.strip_top,
-            self.wall - _STRIP_LEFT - _STRIP_RIGHT,
-            self.zones[-1].bottom,
-        )
-        words = (translate("mix page", "photo"), translate("mix page", "paint"))
-        widest = max(text_size(word, 1.0, FIRST)[0] for word in words)
-        size = min(scale.px("control"), 0.47 * strip.width() / widest)
-        for share, text in zip((0.25, 0.75), words, strict=True):
-            spot = QPointF(strip.left() + share * strip.width(), self.strip_top / 2 + 4)
-            draw_text(painter, spot, text, size, BLACK, FIRST)
-        paint_strip(painter, strip, StripView(self.zones))
-        radius = 15.0
-        for badge, y in self.badges:
-            place = QRectF(_BADGE_AT - radius, y - radius, 2 * radius, 2 * radius)
-            paint_badge(painter, place, badge)
-        heading = translate("mix page", "Mix for each band, top to bottom")
-        painter.setFont(scale.font("control"))
-        painter.setPen(QColor(theme.second))
-        place = QRectF(self.wall + 24, 0, self.width() - self.wall - 24, self.strip_top)
-        painter.drawText(place, int(Qt.AlignmentFlag.AlignVCenter), heading)
-        painter.end()

@@ -1,28 +1,19 @@
-"""From a plan to what the Mix page shows: texts, colours and marks, without a widget."""
+"""From a plan to the rows of the Mix page: texts, colours and marks, without a widget."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
-from itertools import groupby
-from typing import Literal
 
+from app.mix.texts import VERDICTS, VerdictKind, sentence_case
 from core.colour.contrast import ink_on
 from core.i18n import translate
-from core.paint.alternatives import main_group
 from core.paint.box import Box
-from core.paint.catalogue import Group
-from core.paint.compare import PaintCompared, compare_group
-from core.paint.meeting import Meeting
-from core.paint.mix import Mix, Triple
+from core.paint.mix import Mix
 from core.paint.names import paint_name
 from core.paint.options import BandChoice, MixOptions
-from core.paint.plan import Transition
-from core.paint.planned import BandMix, MixPlan, PlannedMix
+from core.paint.planned import BandMix, MixPlan
 from core.paint.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
-from core.paint.swatch import hexes_of_Lab, paint_colour
-from core.paint.tone_down import Ladder
-from core.paint.words_compare import compared_faults, compared_sensitivity
+from core.paint.swatch import paint_colour
 from core.paint.words_mix import (
     alternative_text,
     closest_text,
@@ -34,17 +25,6 @@ from core.paint.words_mix import (
     verdict_text,
     why_text,
 )
-from core.paint.words_plan import (
-    drift_text,
-    fraction_text,
-    meeting_text,
-    step_note_text,
-)
-from core.reading import read_colours
-from core.words.names import family_name
-
-VerdictKind = Literal["matches", "close", "off", "unknown"]
-_VERDICTS: dict[str, VerdictKind] = {"matches": "matches", "close": "close", "far": "off"}
 
 
 @dataclass(frozen=True)
@@ -110,57 +90,6 @@ class Offer:
     mix: Mix | None
 
 
-@dataclass(frozen=True)
-class ToneStep:
-    """One chip of the tone-down ladder in words; see `app.paint.mix_tone.ToneChip`."""
-
-    colour: str
-    fraction: str
-    note: str
-    drift: str
-    framed: bool
-    mud: bool
-
-
-@dataclass(frozen=True)
-class Compared:
-    """One paint of a group in the band's mix, in words."""
-
-    name: str
-    colour: str
-    mix: str
-    verdict: VerdictKind
-    verdict_word: str
-    faults: str
-    sensitivity: str
-    used: bool
-
-
-@dataclass(frozen=True)
-class MeetingView:
-    """Where two bands meet.
-
-    Attributes
-    ----------
-    upper, lower : str
-    text : str
-    warns : bool
-        It goes to mud, or to a hue the photo lacks.
-    photo, paint : tuple of str
-        Colours from the upper band to the lower.
-    names : tuple of (share, str)
-        The stretches of the paint's passage, by where they begin.
-    """
-
-    upper: str
-    lower: str
-    text: str
-    warns: bool
-    photo: tuple[str, ...]
-    paint: tuple[str, ...]
-    names: tuple[tuple[float, str], ...]
-
-
 def parts_of_mix(box: Box, mix: Mix) -> tuple[Part, ...]:
     """The cells of a parts bar."""
     parts = []
@@ -204,7 +133,7 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
         second,
         wishes,
         parts_of_mix(plan.box, chosen.mix),
-        _VERDICTS[chosen.verdict],
+        VERDICTS[chosen.verdict],
         verdict_word,
         translate(
             "mix page",
@@ -264,101 +193,3 @@ def offers(plan: MixPlan, band: BandMix) -> tuple[Offer, ...]:
         mix = item.planned.mix if item.prefer else None
         found.append(Offer(alternative_text(plan.box, chosen, item), mix))
     return tuple(found)
-
-
-def tone_steps(box: Box, ladder: Ladder, letter: str) -> tuple[ToneStep, ...]:
-    """The ladder's chips."""
-    return tuple(
-        ToneStep(
-            step.colour.hex,
-            fraction_text(box, ladder, step.fraction),
-            step_note_text(step.note, letter),
-            drift_text(step),
-            number == ladder.matched,
-            step.note == "mud",
-        )
-        for number, step in enumerate(ladder.steps)
-    )
-
-
-def group_to_compare(box: Box, band: BandMix) -> Group | None:
-    """The group of paints whose choice matters for a band; None when the box has but one."""
-    if band.classroom is None or band.target is None:
-        return None
-    group = main_group(box, band.classroom.mix)
-    if group is None or sum(paint.group == group for paint in box.paints) < 2:
-        return None
-    return group
-
-
-def compared(box: Box, band: BandMix, group: Group) -> tuple[Compared, ...]:
-    """The paints of a group side by side, in the box's order so that they keep their places."""
-    if band.classroom is None or band.target is None:
-        return ()
-    found = compare_group(box, group, band.target, band.classroom.mix)
-    order = {key: place for place, key in enumerate(box.keys)}
-    return tuple(
-        _compared(box, item, band.classroom)
-        for item in sorted(found, key=lambda item: order[item.paint])
-    )
-
-
-def _compared(box: Box, item: PaintCompared, chosen: PlannedMix) -> Compared:
-    return Compared(
-        paint_name(box.paint(item.paint)),
-        item.mix.colour.hex,
-        parts_text(box, item.mix),
-        _VERDICTS[item.verdict],
-        verdict_text_of(item.verdict),
-        compared_faults(item),
-        compared_sensitivity(item),
-        item.paint in chosen.mix.keys,
-    )
-
-
-def verdict_text_of(verdict: str) -> str:
-    """The word for a verdict."""
-    return {
-        "matches": translate("mix", "Matches"),
-        "close": translate("mix", "Close"),
-        "far": translate("mix", "Well off"),
-    }[verdict]
-
-
-def meeting_view(
-    band: BandMix, below: BandMix, transition: Transition | None
-) -> MeetingView | None:
-    """Where a band meets the one below it; None where one of them has no mix."""
-    meeting = band.meets_below
-    if meeting is None:
-        return None
-    return MeetingView(
-        band.letter,
-        below.letter,
-        meeting_text(band.letter, below.letter, meeting),
-        meeting.note in ("mud", "photo lacks it"),
-        hexes_of_Lab(tuple(transition or ())),
-        hexes_of_Lab(meeting.path),
-        stretches(meeting),
-    )
-
-
-def stretches(meeting: Meeting) -> tuple[tuple[float, str], ...]:
-    """The names a wet edge passes through, each with the share of the way where it begins."""
-    families = _families(meeting.path)
-    found, at = [], 0
-    for family, run in groupby(families):
-        name = translate("mix page", "near neutral") if family is None else family_name(family)
-        found.append((at / len(families), name))
-        at += len(list(run))
-    return tuple(found)
-
-
-@lru_cache(maxsize=128)
-def _families(path: tuple[Triple, ...]) -> tuple[str | None, ...]:
-    return tuple(colour.hue.family for colour in read_colours(path))
-
-
-def sentence_case(text: str) -> str:
-    """The text with a capital first letter."""
-    return text[:1].upper() + text[1:]

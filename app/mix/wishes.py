@@ -1,4 +1,4 @@
-"""A band's menu: paints to use always, paints to leave out, parts by hand, and back."""
+"""A band's menu: paints to use always, paints to leave out here or everywhere, parts by hand."""
 
 from __future__ import annotations
 
@@ -7,7 +7,9 @@ from collections.abc import Callable
 from PySide6.QtWidgets import QMenu, QWidget
 
 from app.document import Document
-from app.mix.views import sentence_case
+from app.mix.edits import MixEdits
+from app.mix.left_out import add_left_out
+from app.mix.texts import sentence_case
 from app.notices import Notices
 from core import mixing
 from core.i18n import translate
@@ -19,9 +21,10 @@ from core.study import Study
 class WishesMenu:
     """Fills the menu of a band; made once by the page."""
 
-    def __init__(self, document: Document, notices: Notices) -> None:
+    def __init__(self, document: Document, notices: Notices, edits: MixEdits) -> None:
         self._document = document
         self._notices = notices
+        self._edits = edits
 
     def menu(self, letter: str, by_hand: Callable[[], None], parent: QWidget) -> QMenu:
         """The menu of one band.
@@ -36,7 +39,8 @@ class WishesMenu:
         title = translate("mix page", "Paints of band {letter}").format(letter=letter)
         menu = QMenu(title, parent)
         always = menu.addMenu(translate("mix page", "Always use"))
-        without = menu.addMenu(translate("mix page", "Leave out"))
+        without = menu.addMenu(translate("mix page", "Leave out of this band"))
+        add_left_out(menu, study, self._edits)
         for paint in study.box.paints:
             name = sentence_case(paint_name(paint))
             for sub, keys, act in (

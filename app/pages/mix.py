@@ -2,47 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from contextlib import suppress
-
-from PySide6.QtCore import QElapsedTimer, QPoint, QSize, Qt, QTimer
+from PySide6.QtCore import QPoint, QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
 
-from app.document import Gesture
 from app.look import look
 from app.mix.band_detail import Toner, detail_view, toners_of
-from app.mix.box_menu import BoxMenu
+from app.mix.box_desk import BoxDesk
 from app.mix.box_panel import BoxPanel
-from app.mix.box_view import box_view, boxes_to_choose
 from app.mix.drying_menu import DryingMenu
-from app.mix.plan_panel import PlanBar, PlanPanel
+from app.mix.edits import MixEdits
+from app.mix.meeting_view import meeting_view
+from app.mix.page_places import BAR_LEAST, plan_place, widths
+from app.mix.plan_bar import PlanBar
+from app.mix.plan_panel import PlanPanel
 from app.mix.plan_view import plan_view
 from app.mix.rows import MixRows, RowsContent
-from app.mix.views import about_text, band_view, meeting_view
+from app.mix.views import about_text, band_view
 from app.mix.wishes import WishesMenu
 from app.pages.base import Menu, Page, Workspace
 from app.widgets.notice import EmptyState
-from core import mixing
-from core.errors import BoxError
 from core.i18n import translate
-from core.paint.amounts import SHEETS
-from core.paint.box import Box
-from core.paint.mix import Mix
 from core.paint.planned import BandMix, MixPlan
 from core.study import Study
-
-BOX_WIDTH, BOX_WIDTH_WIDE = 318, 340
-PLAN_WIDTH = 384
-ROWS_LEAST = 760
-"""The plan stands beside the rows where it leaves them this width, wall and strip apart."""
-
-BOX_SHARE_MOST = 0.3
-AHEAD_MS = 150
-"""So long after a plan the paints likely to be ticked next are planned for."""
-
-RUN_MS = 1500
-"""Presses on a stepper nearer to each other than this are undone together."""
 
 
 class MixPage(Page):
@@ -53,11 +35,6 @@ class MixPage(Page):
         self._workspace = workspace
         self._row = 0
         self._toner: Toner | None = None
-        self._order: list[str] = []
-        self._box_shown: Box | None = None
-        self._boxes: tuple[Box, ...] = ()
-        self._run: tuple[object, Gesture] | None = None
-        self._run_clock = QElapsedTimer()
         self.setProperty("ground", "paper")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._body = QWidget(self)
@@ -75,17 +52,13 @@ class MixPage(Page):
         self._top = QStackedLayout(self)
         self._top.addWidget(self.empty)
         self._top.addWidget(self._body)
-        self._wishes = WishesMenu(workspace.document, workspace.notices)
-        self._box_menu = BoxMenu(
-            self, workspace.document, workspace.notices, workspace.boxes, self._show_box
-        )
+        self.edits = MixEdits(workspace.document, workspace.notices)
+        self.box_desk = BoxDesk(self.box, workspace, self.edits)
+        self._wishes = WishesMenu(workspace.document, workspace.notices, self.edits)
         self._wishes_action = QAction(self)
         self.drying = DryingMenu(workspace.document, self)
         self._plan_open = False
-        self._ahead = QTimer(self, singleShot=True, interval=AHEAD_MS)
-        self._ahead.timeout.connect(self._look_ahead)
         self._connect()
-        self._show_box()
         self._show_plan(workspace.planner.plan)
 
     @property
@@ -140,23 +113,20 @@ class MixPage(Page):
             lambda before, after: self._show_plan(workspace.planner.plan)
         )
         self.empty.asked.connect(workspace.opener.choose)
-        self.box.box_chosen.connect(self._choose_box)
-        self.box.paint_ticked.connect(self._tick)
-        self.box.white_asked.connect(self._allow_white)
-        self.box.menu_asked.connect(self._box_menu.open)
         self.rows.row_chosen.connect(self.choose_row)
         self.rows.menu_asked.connect(self._open_menu)
         detail = self.rows.detail
-        detail.mix_asked.connect(self._use_mix)
+        detail.mix_asked.connect(lambda mix: self.edits.use_mix(self._letter(self.chosen), mix))
         detail.part_asked.connect(self._set_part)
         detail.load_asked.connect(self._set_load)
         detail.back_asked.connect(lambda: self._wishes.search_again(self._letter(self.chosen)))
         detail.wishes_asked.connect(self._open_wishes)
         detail.toner_asked.connect(self._look_at_toner)
         self.plan_bar.asked.connect(lambda: self.show_plan(True))
+        self.plan.print_asked.connect(lambda: workspace.cards.open("plan"))
         self.plan.closed.connect(lambda: self.show_plan(False))
-        self.plan.sheet_chosen.connect(self._choose_sheet)
-        self.plan.figure_asked.connect(self._set_figure)
+        self.plan.sheet_chosen.connect(self.edits.choose_sheet)
+        self.plan.figure_asked.connect(self.edits.set_figure)
 
     @property
     def _study(self) -> Study:
@@ -175,82 +145,15 @@ class MixPage(Page):
             return None
         return plan.bands[self.chosen]
 
-    def _change(
-        self, text: str, edit: Callable[[Study], Study], gesture: Gesture | None = None
-    ) -> None:
-        with self._workspace.notices.reporting():
-            self._workspace.document.change(text, edit(self._study), gesture)
-
-    def _choose_box(self, number: int) -> None:
-        box = self._boxes[number]
-        self._change(
-            translate("undo", "choose another box"), lambda study: mixing.choose_box(study, box)
-        )
-        self._show_box()
-
-    def _tick(self, key: str, owned: bool) -> None:
-        text = (
-            translate("undo", "put paint into the box")
-            if owned
-            else translate("undo", "take paint out of the box")
-        )
-        self._change(text, lambda study: mixing.tick_paint(study, key, owned))
-
-    def _allow_white(self, allowed: bool) -> None:
-        self._change(
-            translate("undo", "allow white paint"),
-            lambda study: mixing.allow_white(study, allowed),
-        )
-
-    def _choose_sheet(self, number: int) -> None:
-        sheet = list(SHEETS.values())[number]
-        self._change(
-            translate("undo", "choose sheet size"), lambda study: mixing.set_sheet(study, sheet)
-        )
-
-    def _set_figure(self, ml: float | None) -> None:
-        self._change(
-            translate("undo", "set your own figure"),
-            lambda study: mixing.set_own_figure(study, ml),
-            self._gesture("figure"),
-        )
-
-    def _use_mix(self, mix: Mix) -> None:
-        letter = self._letter(self.chosen)
-        self._change(
-            translate("undo", "take another mix"),
-            lambda study: mixing.use_mix(study, letter, mix),
-        )
-
     def _set_part(self, key: str, count: int) -> None:
         band = self._band()
-        if band is None or band.classroom is None:
-            return
-        mix = band.classroom.mix
-        self._change(
-            translate("undo", "set parts by hand"),
-            lambda study: mixing.set_part(study, band.letter, mix, key, count),
-            self._gesture((band.letter, key)),
-        )
+        if band is not None and band.classroom is not None:
+            self.edits.set_part(band.letter, band.classroom.mix, key, count)
 
     def _set_load(self, steps: int) -> None:
         band = self._band()
-        if band is None or band.classroom is None:
-            return
-        mix = band.classroom.mix
-        self._change(
-            translate("undo", "set the wash's strength"),
-            lambda study: mixing.set_load(study, band.letter, mix, steps),
-            self._gesture((band.letter, "load")),
-        )
-
-    def _gesture(self, what: object) -> Gesture:
-        """One gesture for a run of presses on the same thing."""
-        rested = not self._run_clock.isValid() or self._run_clock.elapsed() > RUN_MS
-        if self._run is None or self._run[0] != what or rested:
-            self._run = (what, Gesture())
-        self._run_clock.restart()
-        return self._run[1]
+        if band is not None and band.classroom is not None:
+            self.edits.set_load(band.letter, band.classroom.mix, steps)
 
     def _look_at_toner(self, number: int) -> None:
         plan, band = self._plan_now(), self._band()
@@ -278,24 +181,12 @@ class MixPage(Page):
     # What is shown
 
     def _on_study(self, before: Study, after: Study) -> None:
-        if before.box != after.box or before.mix.allow_white != after.mix.allow_white:
-            self._show_box()
         if before.mix != after.mix and self._plan_now() is not None:
             band = self._band()
             parts = after.mix.choice(band.letter).parts if band is not None else None
             if parts is not None:
                 # The next press counts from here, even before the plan has followed.
                 self.rows.detail.hand.set_counts(dict(parts))
-
-    def _show_box(self) -> None:
-        study = self._study
-        self._boxes, current = boxes_to_choose(self._workspace.boxes.boxes(), study.box)
-        if self._box_shown is None or self._box_shown.name != study.box.name:
-            self._order = []
-        self._box_shown = study.box
-        view = box_view(self._boxes, current, self._order, allow_white=study.mix.allow_white)
-        self._order = [paint.key for paint in view.paints]
-        self.box.set_view(view)
 
     def _show_plan(self, plan: MixPlan | None) -> None:
         opened = self._workspace.reader.opened is not None
@@ -311,17 +202,7 @@ class MixPage(Page):
             self.plan_bar.set_line(translate("mix page", "The mixes are being planned."))
         self._show_rows()
         self._place()
-        self._ahead.start()
-
-    def _look_ahead(self) -> None:
-        """While the page is looked at, have every tick of the box planned before it is made."""
-        if not self.isVisible():
-            return
-        study, ticked = self._study, []
-        for key in self._order:
-            with suppress(BoxError):  # the last paint stays
-                ticked.append(mixing.tick_paint(study, key, key not in study.box.by_key))
-        self._workspace.planner.look_ahead(ticked)
+        self.box_desk.look_ahead_soon()
 
     def _show_rows(self) -> None:
         plan = self._plan_now()
@@ -365,7 +246,7 @@ class MixPage(Page):
         super().showEvent(event)
         if self.focusWidget() is None:
             self.rows.focus_chosen(Qt.FocusReason.OtherFocusReason)
-        self._ahead.start()
+        self.box_desk.look_ahead_soon()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -373,32 +254,19 @@ class MixPage(Page):
 
     def _place(self) -> None:
         width, height = self.width(), self.height()
-        self._body.setGeometry(0, 0, width, height)
-        scale = look().type
-        box = min(
-            scale.grow(BOX_WIDTH_WIDE if scale.wide else BOX_WIDTH), int(BOX_SHARE_MOST * width)
-        )
-        column = scale.grow(PLAN_WIDTH)
-        left = width - box - column - self.rows.wall_width()
-        wide = left >= scale.grow(ROWS_LEAST)
-        column = column if wide else 0
-        planned = self._plan_now() is not None
-        bar = 0
+        share = widths(width, self.rows.wall_width())
+        wide, bar = share.column > 0, 0
         if not wide:
-            bar = max(
-                self.plan_bar.sizeHint().height(),
-                self.plan_bar.heightForWidth(width - box),
-                scale.grow(54),
-            )
-        self.box.setGeometry(0, 0, box, height)
-        self.rows.setGeometry(box, 0, width - box - column, height - bar)
+            needs = (self.plan_bar.sizeHint().height(), self.plan_bar.heightForWidth(share.middle))
+            bar = max(*needs, look().type.grow(BAR_LEAST))
+        planned = self._plan_now() is not None
+        self._body.setGeometry(0, 0, width, height)
+        self.box.setGeometry(0, 0, share.box, height)
+        self.rows.setGeometry(share.box, 0, share.middle, height - bar)
         self.plan_bar.setVisible(not wide)
         self.plan_bar.button.setVisible(planned)
-        self.plan_bar.setGeometry(box, height - bar, width - box, bar)
+        self.plan_bar.setGeometry(share.box, height - bar, share.middle, bar)
         self.plan.set_overlay(not wide)
         self.plan.setVisible(planned and (wide or self._plan_open))
-        over = min(max(scale.grow(PLAN_WIDTH), int(0.34 * width)), width - 40)
-        self.plan.setGeometry(
-            width - (column if wide else over), 0, column if wide else over, height
-        )
+        self.plan.setGeometry(plan_place(width, height, share.column))
         self.plan.raise_()

@@ -90,7 +90,7 @@ def plan_colour(
         chosen,
         show,
         _alternatives(box, paints, known, others, choice.pinned),
-        _ladder(box, target, chosen),
+        _ladder(box, paints, target, chosen),
         reach_of(closest, target),
     )
 
@@ -169,7 +169,9 @@ def _preferred_first(built: list[Built], prefer: frozenset[str]) -> list[Built]:
     return built
 
 
-def _ladder(box: Box, target: ColourReading, chosen: PlannedMix) -> Ladder | None:
+def _ladder(
+    box: Box, paints: tuple[Paint, ...], target: ColourReading, chosen: PlannedMix
+) -> Ladder | None:
     """The chosen mix without its toner, and the toner put back step by step."""
     mix = chosen.mix
     if not mix.parts:
@@ -180,7 +182,8 @@ def _ladder(box: Box, target: ColourReading, chosen: PlannedMix) -> Ladder | Non
         del parts[chosen.toner]
         base = make_mix(box, parts, mix.load_ml * (1 - toner_share))
         return _rungs(box.only(mix.keys), base, ((chosen.toner, 1),), target)
-    best = toners(box, mix, target.hue.wheel_deg)
+    allowed = box.only((*(paint.key for paint in paints), *mix.keys))
+    best = toners(allowed, mix, target.hue.wheel_deg)
     if not best:
         return None
     toner = best[0].parts

@@ -6,8 +6,8 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QMenu
 
-from app.mix.head import MeetingHead
-from app.mix.views import MeetingView
+from app.mix.meeting_head import MeetingHead
+from app.mix.meeting_view import MeetingView
 from app.pages import PAGES
 from app.pages.mix import MixPage
 from core import mixing
@@ -222,7 +222,7 @@ def test_the_last_paint_cannot_be_taken_out(page, qtbot) -> None:
 
 @no_popups
 def test_a_box_is_kept_saved_opened_and_forgotten(page, qtbot, monkeypatch, tmp_path) -> None:
-    document, menu = page.window_.document, page._box_menu
+    document, menu = page.window_.document, page.box_desk.menu
     qtbot.mouseClick(page.box.row("sap_green"), LEFT, pos=QPoint(130, 10))
     monkeypatch.setattr(QInputDialog, "getText", lambda *a, **k: ("Our cupboard", True))
     action(menu.open(QPoint(0, 0)), "Keep this box as...").trigger()
@@ -251,7 +251,7 @@ def test_a_box_is_kept_saved_opened_and_forgotten(page, qtbot, monkeypatch, tmp_
 
 
 def test_a_paint_of_ones_own(page, qtbot) -> None:
-    menu = page._box_menu
+    menu = page.box_desk.menu
     menu.put("sky blue", "cerulean_blue")
     assert "own_sky_blue" in page.window_.document.study.box.by_key
     assert "measured as cerulean blue" in page.box.row("own_sky_blue").accessibleName()
@@ -272,7 +272,7 @@ def test_pinning_and_leaving_out_from_the_menu(page, qtbot) -> None:
     assert "prussian_blue" in plan.band("B").classroom.mix.keys
     assert "pinned: prussian blue" in page.rows.heads[2].accessibleName().lower()
     assert action(page.menu_of(1), "Always use", "Prussian blue").isChecked()
-    action(page.menu_of(1), "Leave out", "Prussian blue").trigger()
+    action(page.menu_of(1), "Leave out of this band", "Prussian blue").trigger()
     assert choice(page, "B") == BandChoice(forbidden=("prussian_blue",))
     settle(page, qtbot)
     assert "prussian_blue" not in page.window_.planner.plan.band("B").classroom.mix.keys
@@ -280,6 +280,80 @@ def test_pinning_and_leaving_out_from_the_menu(page, qtbot) -> None:
     assert choice(page, "B") == BandChoice()
     assert page.window_.document.stack.undoText() == "forget what was asked"
     settle(page, qtbot)
+
+
+def test_a_paint_is_left_out_of_every_mix_and_used_again(page, qtbot) -> None:
+    document = page.window_.document
+    key = page.window_.planner.plan.band("A").classroom.mix.keys[0]
+    name = page.box.row(key).view.name
+    words = name[:1].upper() + name[1:]
+    action(page.menu_of(0), "Leave out of every mix", words).trigger()
+    assert document.study.mix.forbidden == (key,)
+    assert key in document.study.box.by_key
+    settle(page, qtbot)
+    for band in page.window_.planner.plan.bands:
+        assert key not in band.classroom.mix.keys
+    row = page.box.row(key)
+    assert row.isChecked()
+    assert "left out of every mix" in row.accessibleName()
+    assert row.view.colours
+    assert action(page.menu_of(1), "Leave out of every mix", words).isChecked()
+    document.stack.undo()
+    assert document.study.mix.forbidden == ()
+    assert "left out" not in row.accessibleName()
+    settle(page, qtbot)
+
+
+@no_popups
+def test_a_paints_own_menu_leaves_it_out_and_takes_it_out_of_the_box(page, qtbot) -> None:
+    document, row = page.window_.document, page.box.row("crimson")
+    row.setFocus()
+    for keys in ((Qt.Key.Key_Menu,), (Qt.Key.Key_F10, Qt.KeyboardModifier.ShiftModifier)):
+        qtbot.keyClick(row, *keys)
+        menu = QApplication.activePopupWidget()
+        assert [(a.text(), a.isChecked()) for a in menu.actions()] == [
+            ("In this box", True),
+            ("Leave out of every mix", False),
+        ]
+        menu.close()
+    qtbot.keyClick(row, Qt.Key.Key_Menu)
+    action(QApplication.activePopupWidget(), "Leave out of every mix").trigger()
+    QApplication.activePopupWidget().close()
+    assert document.study.mix.forbidden == ("crimson",)
+    assert document.stack.undoText() == "leave paint out of every mix"
+    qtbot.keyClick(row, Qt.Key.Key_Menu)
+    action(QApplication.activePopupWidget(), "In this box").trigger()
+    QApplication.activePopupWidget().close()
+    assert "crimson" not in document.study.box.by_key
+    assert document.study.mix.forbidden == ()
+    qtbot.keyClick(row, Qt.Key.Key_Menu)
+    menu = QApplication.activePopupWidget()
+    assert not action(menu, "Leave out of every mix").isEnabled()
+    menu.close()
+    settle(page, qtbot)
+
+
+@no_popups
+def test_the_boxs_menu_leaves_paints_out_too(page, qtbot) -> None:
+    qtbot.mouseClick(page.box.more, LEFT)
+    menu = QApplication.activePopupWidget()
+    action(menu, "Leave out of every mix", "Black").trigger()
+    menu.close()
+    assert page.window_.document.study.mix.forbidden == ("black",)
+    settle(page, qtbot)
+
+
+def test_the_plan_is_printed_from_the_panel(page, qtbot) -> None:
+    for size in ((1920, 1080), (1366, 768)):
+        page.window_.resize(*size)
+        page.show_plan(True)
+        assert page.plan.print_button.isVisible()
+        qtbot.mouseClick(page.plan.print_button, LEFT)
+        dialog = QApplication.activeModalWidget()
+        assert dialog.choice.kind == "plan"
+        dialog.reject()
+    page.show_plan(False)
+    assert not page.plan.print_button.isVisible()
 
 
 @no_popups

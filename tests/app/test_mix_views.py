@@ -5,10 +5,11 @@ from dataclasses import replace
 import pytest
 
 from app.mix.band_detail import detail_view, toners_of
-from app.mix.box_panel import shown_order
-from app.mix.box_view import box_view, boxes_to_choose
+from app.mix.box_view import box_view, boxes_to_choose, shown_order
+from app.mix.meeting_view import meeting_view, stretches
 from app.mix.plan_view import plan_view
-from app.mix.views import about_text, band_view, compared, meeting_view, offers, stretches
+from app.mix.stage_views import compared
+from app.mix.views import about_text, band_view, offers
 from app.widgets.preview import sample_readings
 from core.paint.box import SPLIT_PRIMARY, TWELVE_PAN, Box
 from core.paint.options import BandChoice, MixOptions
@@ -119,14 +120,14 @@ def test_the_plan_in_one_line_and_in_rows_agree() -> None:
 def test_a_changed_box_says_so_until_it_is_kept() -> None:
     changed = Box(TWELVE_PAN.name, TWELVE_PAN.paints[1:])
     boxes, current = boxes_to_choose((), changed)
-    view = box_view(boxes, current, (), allow_white=False)
+    view = box_view(boxes, current, (), MixOptions())
     assert view.boxes[current] == "Twelve-pan school box, changed"
     assert view.boxes[0] == "Twelve-pan school box"
     boxes, current = boxes_to_choose((), TWELVE_PAN)
     assert boxes[current] == TWELVE_PAN
     own = Box("Ours", SPLIT_PRIMARY.paints)
     boxes, current = boxes_to_choose((own,), own)
-    assert box_view(boxes, current, (), allow_white=False).boxes[current] == "Ours"
+    assert box_view(boxes, current, (), MixOptions()).boxes[current] == "Ours"
 
 
 def test_no_paint_jumps_when_it_is_ticked() -> None:

@@ -91,6 +91,32 @@ def test_pinned_and_forbidden_exclude_each_other() -> None:
     assert study == STUDY
 
 
+def test_a_paint_is_left_out_of_every_mix_and_used_again() -> None:
+    study = mixing.pin(STUDY, "A", "ultramarine", True)
+    study = mixing.pin(study, "A", "crimson", True)
+    study = mixing.set_parts(study, "B", (("ultramarine", 2), ("crimson", 1)), 0.01)
+    study = mixing.set_parts(study, "C", (("crimson", 1),), 0.01)
+    out = mixing.forbid_everywhere(study, "ultramarine", True)
+    assert out.box == study.box
+    assert out.mix.forbidden == ("ultramarine",)
+    assert out.mix.choice("A") == BandChoice(pinned=("crimson",))
+    assert out.mix.choice("B") == BandChoice()
+    assert out.mix.choice("C") == study.mix.choice("C")
+    assert mixing.forbid_everywhere(out, "ultramarine", True) == out
+    back = mixing.forbid_everywhere(out, "ultramarine", False)
+    assert back.mix.forbidden == ()
+    # Taken out of the box it is forgotten here too.
+    assert mixing.tick_paint(out, "ultramarine", False).mix.forbidden == ()
+
+
+def test_one_paint_at_least_is_left_to_mix_with() -> None:
+    study = STUDY
+    for key in study.box.keys[1:]:
+        study = mixing.forbid_everywhere(study, key, True)
+    with pytest.raises(BoxError, match="No paint is left"):
+        mixing.forbid_everywhere(study, study.box.keys[0], True)
+
+
 def test_three_paints_are_pinned_at_most() -> None:
     study = STUDY
     for key in TWELVE_PAN.keys[:3]:

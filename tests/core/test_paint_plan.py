@@ -88,6 +88,15 @@ def test_pinned_and_forbidden_paints():
         assert "crimson" not in band.classroom.mix.keys
 
 
+def test_a_paint_left_out_is_not_proposed_as_toner_either():
+    readings = sky("dusk")
+    before = plan_mixes(readings, TWELVE_PAN).band("A").tone_down
+    toner = before.toner[0][0]
+    after = plan_mixes(readings, TWELVE_PAN, MixOptions(forbidden=(toner,))).band("A").tone_down
+    assert after.base.parts == before.base.parts
+    assert after.toner != before.toner
+
+
 def test_other_bands_are_searched_as_before_when_one_wish_changes():
     readings = sky("dusk")
     before = plan_mixes(readings, TWELVE_PAN)

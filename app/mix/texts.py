@@ -1,0 +1,25 @@
+"""Texts that several views share."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from core.i18n import translate
+
+VerdictKind = Literal["matches", "close", "off", "unknown"]
+
+VERDICTS: dict[str, VerdictKind] = {"matches": "matches", "close": "close", "far": "off"}
+
+
+def sentence_case(text: str) -> str:
+    """The text with a capital first letter."""
+    return text[:1].upper() + text[1:]
+
+
+def verdict_text_of(verdict: str) -> str:
+    """The word for a verdict."""
+    return {
+        "matches": translate("mix", "Matches"),
+        "close": translate("mix", "Close"),
+        "far": translate("mix", "Well off"),
+    }[verdict]
