@@ -12,9 +12,9 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.cards import ask
 from app.cards.card import CardChoice, lay_out_card
+from app.cards.choice_panel import ChoicePanel
 from app.cards.drawing import Drawn, Wish, draw_card
 from app.cards.page import Page
-from app.cards.paper import PAPERS
 from app.cards.pdf import pdf_of
 from app.cards.preview import CardPreview
 from app.cards.printing import PrintJob, paper_of, printer_for
@@ -25,7 +25,6 @@ from app.look.space import GROUP, INSIDE, WITHIN
 from app.tasks import Latest
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
 from app.widgets.focus import FocusRing
-from app.widgets.segmented import SegmentedControl
 from core.cards import CardData, Kind
 from core.cards.file import write_card
 from core.i18n import translate
@@ -71,7 +70,6 @@ class CardDialog(QDialog):
         self._make_controls()
         self._lay_out()
         self._ring = FocusRing(self)
-        self._show_choice()
         self.draw()
 
     @property
@@ -95,7 +93,7 @@ class CardDialog(QDialog):
             return
         self._choice = choice
         self._keep(choice)
-        self._show_choice()
+        self.choices.show_choice(choice)
         self.draw()
 
     def draw(self) -> None:
@@ -202,27 +200,8 @@ class CardDialog(QDialog):
     # Controls
 
     def _make_controls(self) -> None:
-        kinds = (
-            ("plan", translate("cards", "Plan")),
-            ("worksheet", translate("cards", "Worksheet")),
-            ("findings", translate("cards", "Findings")),
-        )
-        papers = (("a4", translate("cards", "A4")), ("letter", translate("cards", "US Letter")))
-        inks = (
-            ("colour", translate("cards", "Colour")),
-            ("bw", translate("cards", "Black and white")),
-        )
-        fills = (("filled", translate("cards", "As it is")), ("blank", translate("cards", "Blank")))
-        self.kind = SegmentedControl(kinds, translate("cards", "Card"), self)
-        self.paper = SegmentedControl(papers, translate("cards", "Paper"), self)
-        self.ink = SegmentedControl(inks, translate("cards", "Printer"), self)
-        self.fill = SegmentedControl(fills, translate("cards", "Answers"), self)
-        self.kind.chosen.connect(lambda key: self.choose(replace(self._choice, kind=key)))
-        self.paper.chosen.connect(lambda key: self.choose(replace(self._choice, paper=PAPERS[key])))
-        self.ink.chosen.connect(lambda key: self.choose(replace(self._choice, bw=key == "bw")))
-        self.fill.chosen.connect(
-            lambda key: self.choose(replace(self._choice, blank=key == "blank"))
-        )
+        self.choices = ChoicePanel(self._choice, self)
+        self.choices.chosen.connect(self.choose)
         self.preview = CardPreview(self)
         self.status = QLabel(self)
         self.status.setWordWrap(True)
@@ -244,10 +223,7 @@ class CardDialog(QDialog):
         left = QVBoxLayout()
         left.setContentsMargins(INSIDE, INSIDE, INSIDE, INSIDE)
         left.setSpacing(WITHIN)
-        self._labelled(left, translate("cards", "Card"), self.kind)
-        self._answers = self._labelled(left, translate("cards", "Answers"), self.fill)
-        self._labelled(left, translate("cards", "Paper"), self.paper)
-        self._labelled(left, translate("cards", "Printer"), self.ink)
+        left.addWidget(self.choices)
         left.addWidget(self.status)
         left.addStretch(1)
         for button in (self.save_button, self.print_button, self.close_button):
@@ -274,26 +250,6 @@ class CardDialog(QDialog):
         row.addWidget(column)
         row.addLayout(right, 1)
         self.resize(look().type.grow(WIDTH), look().type.grow(HEIGHT))
-
-    def _labelled(self, column: QVBoxLayout, text: str, control: QWidget) -> QWidget:
-        both = QWidget(self)
-        inner = QVBoxLayout(both)
-        inner.setContentsMargins(0, 0, 0, WITHIN)
-        inner.setSpacing(WITHIN)
-        label = QLabel(text, both)
-        label.setProperty("role", "strong")
-        inner.addWidget(label)
-        inner.addWidget(control)
-        column.addWidget(both)
-        return both
-
-    def _show_choice(self) -> None:
-        choice = self._choice
-        self.kind.set_chosen(choice.kind)
-        self.paper.set_chosen(choice.paper.name)
-        self.ink.set_chosen("bw" if choice.bw else "colour")
-        self.fill.set_chosen("blank" if choice.blank else "filled")
-        self._answers.setVisible(choice.kind == "worksheet")
 
     def _follow(self) -> None:
         """What can be done now."""

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from app.guide.blocks import Chapter, Figure, Heading, Points, Steps, Text
-from app.guide.reference import cautions, glossary, keys, licences, numbers
+from app.guide.glossary import glossary
+from app.guide.keys import keys
+from app.guide.reference import cautions, licences, numbers
 from core.i18n import translate
 
 

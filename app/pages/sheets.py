@@ -13,27 +13,19 @@ from PySide6.QtGui import (
     QDropEvent,
     QResizeEvent,
 )
-from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QStackedLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QStackedLayout, QVBoxLayout, QWidget
 
 from app.look import look
-from app.menus import make_action
 from app.opening import can_open
 from app.pages.base import Menu, Page, Workspace
 from app.pages.sheet_corners import CornerDesk
+from app.sheets.actions import sheet_actions
 from app.sheets.adding import SheetAdder
-from app.sheets.asking import findings_view, place_view, strip_view
+from app.sheets.asking import findings_view, place_view
 from app.sheets.board import SheetBoard
-from app.sheets.column import SheetColumn
-from app.sheets.findings import FindingsPanel
-from app.sheets.teach import Teach
-from app.sheets.views import (
-    aspect_of,
-    band_rows,
-    board_view,
-    sheet_on_board,
-    sky_on_board,
-    spoken_lines,
-)
+from app.sheets.lower import LowerPart
+from app.sheets.showing import board_of
+from app.sheets.views import spoken_lines
 from app.widgets.notice import EmptyState
 from core.i18n import translate
 from core.sheet.result import SheetOptions
@@ -56,11 +48,9 @@ class SheetsPage(Page):
         self.setAcceptDrops(True)
         self._body = QWidget(self)
         self.board = SheetBoard(self._body)
-        self._scroll = QScrollArea(self._body)
-        self._lower = QWidget()
-        self.findings = FindingsPanel(self._lower)
-        self.columns = (SheetColumn(0, self._lower), SheetColumn(1, self._lower))
-        self.teach = Teach(self._lower)
+        self.lower = LowerPart(self._body)
+        self.findings, self.columns = self.lower.findings, self.lower.columns
+        self.teach = self.lower.teach
         self.empty = EmptyState(
             translate("sheets page", "No photo yet."),
             translate("sheets page", "Sheets are checked against the sky of a photo: open one."),
@@ -74,7 +64,9 @@ class SheetsPage(Page):
         )
         self.corners = CornerDesk(workspace, self)
         self._lay_out()
-        self._actions = self._make_actions()
+        self._actions = sheet_actions(
+            self, self._toggle_measured, self.adder.choose, self.set_corners
+        )
         self._connect()
         self._refresh()
 
@@ -202,6 +194,9 @@ class SheetsPage(Page):
     def _show_measured(self, show: bool) -> None:
         self._workspace.checker.show_measured = show
 
+    def _toggle_measured(self) -> None:
+        self._show_measured(not self._workspace.checker.show_measured)
+
     def _close_corners(self) -> None:
         if self._top.currentWidget() is self.corners.editor:
             self._top.setCurrentWidget(self._body)
@@ -236,41 +231,17 @@ class SheetsPage(Page):
         checker = self._workspace.checker
         if opened is None:
             return
-        horizon = bands.horizon if bands else 1.0
-        lines = tuple(y / horizon for y in bands.lines) if bands else ()
-        letters = bands.letters if bands else ("A",)
-        sky_aspect = opened.photo.width / (horizon * opened.photo.height)
-        first = next((check for check in checker.checks if check is not None), None)
-        aspect = aspect_of(first, sky_aspect)
-        sheets = tuple(
-            sheet_on_board(
-                checker.checks[index],
-                checker.pictures[index],
-                measured=self._is_shown(index),
-                lines=len(lines),
-            )
-            for index in INDEXES
-        )
-        self.board.set_view(
-            board_view(
-                sky_on_board(opened.picture, sky_aspect, horizon, aspect),
-                sheets,
-                letters,
-                lines,
-                aspect,
-                look(),
-                chosen=self._chosen,
-                aimed=self._aimed,
-                ratio=self.devicePixelRatioF(),
-            )
-        )
+        shown = tuple(self._is_shown(index) for index in INDEXES)
+        view = board_of(opened, bands, checker.checks, checker.pictures, shown)
+        ratio = self.devicePixelRatioF()
+        self.board.set_view(replace(view, chosen=self._chosen, aimed=self._aimed, ratio=ratio))
         spoken = []
         for index in INDEXES:
             self.board.places[index].set_view(place_view(self._study, checker, index))
             sheet, check = self._study.sheets[index], checker.checks[index]
             scan = sheet is not None and sheet.options.scan
             self.board.titles[index].show_sheet(sheet is not None, scan)
-            if check is not None and self._is_shown(index):
+            if check is not None and shown[index]:
                 name = translate("sheets page", "Sheet {number}").format(number=index + 1)
                 spoken.append(f"{name}. {spoken_lines(check)}")
         self.board.setAccessibleName(
@@ -285,30 +256,27 @@ class SheetsPage(Page):
 
     def _show_lower(self) -> None:
         checker, study = self._workspace.checker, self._study
-        count = study.bands.count if study.bands else 0
-        badge, chip = self._chip_widths()
+        badge, chip = self.board.chip_widths
         for index, column in enumerate(self.columns):
-            check = checker.checks[index]
-            fits = check is not None and len(check.band_checks) == count
-            column.strip.set_view(strip_view(check))
-            column.show_closed(not self._is_shown(index), fits, checker.is_open(index))
-            if check is not None and fits:
-                heading = (
-                    translate("sheets page", "Band by band")
-                    if index == 0 or checker.checks[0] is None
-                    else translate("sheets page", "After the change")
-                )
-                rows = band_rows(check, look(), self._chosen, badge_width=badge, chip_width=chip)
-                column.bands.set_rows(heading, rows)
-        view = findings_view(study, checker, self._wanted)
-        self.findings.setVisible(view is not None)
-        if view is not None:
-            self.findings.set_view(view)
-        nothing = not any(study.sheets)
-        self.teach.setVisible(nothing)
-        for column in self.columns:
-            column.setVisible(not nothing)
-        self._arrange()
+            column.show_check(
+                checker.checks[index],
+                study.bands.count if study.bands else 0,
+                shown=self._is_shown(index),
+                is_open=checker.is_open(index),
+                heading=self._heading(index),
+                chosen=self._chosen,
+                badge=badge,
+                chip=chip,
+            )
+        self.lower.show_findings(
+            findings_view(study, checker, self._wanted), nothing=not any(study.sheets)
+        )
+        self.lower.arrange([self.board.column(index).left() - badge for index in INDEXES])
+
+    def _heading(self, index: int) -> str:
+        if index == 0 or self._workspace.checker.checks[0] is None:
+            return translate("sheets page", "Band by band")
+        return translate("sheets page", "After the change")
 
     # Layout
 
@@ -317,73 +285,11 @@ class SheetsPage(Page):
         self._top.addWidget(self.empty)
         self._top.addWidget(self._body)
         self._top.addWidget(self.corners.editor)
-        self._row = QHBoxLayout(self._lower)
-        self._row.setContentsMargins(0, 0, 0, 0)
-        self._row.setSpacing(0)
-        self._row.addWidget(self.findings)
-        for column in self.columns:
-            self._row.addWidget(column)
-        self._row.addWidget(self.teach)
-        self._lower.setProperty("ground", "wall")
-        self._lower.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setWidget(self._lower)
         column = QVBoxLayout(self._body)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.board)
-        column.addWidget(self._scroll, 1)
-
-    def _chip_widths(self) -> tuple[float, float]:
-        """Of badge and chip: the chips stand under the picture's left edge."""
-        shape = self.board.shape
-        return 0.62 * shape.gap, min(0.2 * self.board.column(0).width(), 4.4 * self.board.view.text)
-
-    def _arrange(self) -> None:
-        """The lower columns stand under the pictures."""
-        shape = self.board.shape
-        badge, _ = self._chip_widths()
-        lefts = [round(shape.pictures[index + 1].left() - badge) for index in INDEXES]
-        self.findings.setFixedWidth(lefts[0])
-        self.columns[0].setFixedWidth(lefts[1] - lefts[0])
-        if self.findings.isHidden():
-            self._row.setContentsMargins(
-                0 if self.teach.isVisibleTo(self._lower) else lefts[0], 0, 0, 0
-            )
-        else:
-            self._row.setContentsMargins(0, 0, 0, 0)
-
-    def _make_actions(self) -> dict[Menu, tuple[QAction, ...]]:
-        checker = self._workspace.checker
-        show = make_action(
-            self,
-            translate("sheets page", "Show what was &measured before own scores"),
-            lambda: self._show_measured(not checker.show_measured),
-        )
-        show.setCheckable(True)
-        add = tuple(
-            make_action(
-                self,
-                translate("sheets page", "Add or replace sheet &{number}...").format(
-                    number=index + 1
-                ),
-                lambda index=index: self.adder.choose(index),
-                f"Ctrl+{index + 1}",
-            )
-            for index in INDEXES
-        )
-        corners = tuple(
-            make_action(
-                self,
-                translate("sheets page", "Corners of sheet {number}...").format(number=index + 1),
-                lambda index=index: self.set_corners(index),
-                f"Ctrl+Shift+{index + 1}",
-            )
-            for index in INDEXES
-        )
-        return {"edit": (*add, *corners), "view": (show,)}
+        column.addWidget(self.lower, 1)
 
     # Qt
 

@@ -75,6 +75,12 @@ class SheetBoard(QWidget):
         area = QRectF(0, top, self.width(), max(self._most - top - PHOTO_CLEAR, 60))
         return board_shape(area, self._view.aspect, self._view.text)
 
+    @property
+    def chip_widths(self) -> tuple[float, float]:
+        """Of badge and chip in the rows below: the chips stand under the picture's left edge."""
+        gap, width = self.shape.gap, self.column(0).width()
+        return 0.62 * gap, min(0.2 * width, 4.4 * self._view.text)
+
     def place_at(self, x: float, y: float) -> int | None:
         """Which sheet's column a point lies in; None over the sky."""
         shape = self.shape

@@ -8,9 +8,12 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 from app.look import look
 from app.look.icons import pixmap
 from app.look.space import GROUP, INSIDE, WITHIN
+from app.sheets.asking import strip_view
 from app.sheets.bands import SheetBands
 from app.sheets.strip import SheetStrip
+from app.sheets.views import band_rows
 from core.i18n import translate
+from core.sheet.result import SheetCheck
 
 
 class SheetColumn(QWidget):
@@ -44,6 +47,38 @@ class SheetColumn(QWidget):
         column.addWidget(self.bands, 1)
         column.addWidget(self._paper, 1)
         self._fit()
+
+    def show_check(
+        self,
+        check: SheetCheck | None,
+        count: int,
+        *,
+        shown: bool,
+        is_open: bool,
+        heading: str,
+        chosen: int | None,
+        badge: float,
+        chip: float,
+    ) -> None:
+        """Show what was found of a sheet.
+
+        Parameters
+        ----------
+        count : int
+            Bands of the study: a check of other bands is an old one.
+        shown, is_open : bool
+            Whether verdicts may be seen, and whether it is the own scores that they wait for.
+        chosen : int or None
+            The band whose row is open.
+        badge, chip : float
+            Widths that put the chips under the picture.
+        """
+        fits = check is not None and len(check.band_checks) == count
+        self.strip.set_view(strip_view(check))
+        self.show_closed(not shown, fits, is_open)
+        if check is not None and fits:
+            rows = band_rows(check, look(), chosen, badge_width=badge, chip_width=chip)
+            self.bands.set_rows(heading, rows)
 
     def show_closed(self, closed: bool, there: bool, is_open: bool) -> None:
         """Show paper instead of the bands, with a lock unless it is open; else bare wall."""

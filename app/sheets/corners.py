@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRect, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
-    QFocusEvent,
-    QKeyEvent,
-    QMouseEvent,
     QPainter,
     QPaintEvent,
     QResizeEvent,
@@ -19,10 +16,7 @@ from app.document import Gesture
 from app.look import look
 from app.look.theme import WALL
 from app.paint.sheet_corners import (
-    HandleView,
     LensView,
-    paint_handle,
-    paint_lens,
     paint_outline,
     paint_turned,
 )
@@ -33,6 +27,8 @@ from app.sheets.corner_geometry import (
     screen_order,
     with_corner,
 )
+from app.sheets.corner_handle import CornerHandle
+from app.sheets.corner_lens import Lens
 from core.i18n import translate
 from core.sheet.result import Corners, Point
 
@@ -40,94 +36,6 @@ _HANDLE = 40
 _MARGIN = 44
 _LENS = 104
 _LENS_ZOOM = 4.0
-_KEYS = {
-    Qt.Key.Key_Left: (-1, 0),
-    Qt.Key.Key_Right: (1, 0),
-    Qt.Key.Key_Up: (0, -1),
-    Qt.Key.Key_Down: (0, 1),
-}
-
-
-def corner_names() -> tuple[str, str, str, str]:
-    """What the corners are called, as seen on the screen."""
-    return (
-        translate("sheets page", "Top left corner"),
-        translate("sheets page", "Top right corner"),
-        translate("sheets page", "Bottom right corner"),
-        translate("sheets page", "Bottom left corner"),
-    )
-
-
-class CornerHandle(QWidget):
-    """One corner to take hold of; `spot` counts clockwise from the top left of the screen.
-
-    Signals
-    -------
-    moved(spot: int, point: QPointF)
-        Dragged to a point of the canvas.
-    stepped(spot: int, right: int, down: int)
-        Moved by so many pixels of the photo.
-    taken(spot: int), let_go(spot: int), looked_at(spot: int, looked: bool)
-    """
-
-    moved = Signal(int, QPointF)
-    stepped = Signal(int, int, int)
-    taken = Signal(int)
-    let_go = Signal(int)
-    looked_at = Signal(int, bool)
-
-    def __init__(self, spot: int, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._spot = spot
-        self._offset: QPointF | None = None
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setCursor(Qt.CursorShape.SizeAllCursor)
-        self.setProperty("own_focus", True)
-        self.setAccessibleName(corner_names()[spot])
-        self.setAccessibleDescription(
-            translate(
-                "sheets page", "Arrow keys move it by one pixel of the photo, with Shift by ten."
-            )
-        )
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        if event.button() == Qt.MouseButton.LeftButton:
-            self._offset = event.position() - QPointF(self.width() / 2, self.height() / 2)
-            self.setFocus(Qt.FocusReason.MouseFocusReason)
-            self.taken.emit(self._spot)
-
-    def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        if self._offset is not None:
-            at = QPointF(self.mapToParent(QPoint(0, 0))) + event.position() - self._offset
-            self.moved.emit(self._spot, at)
-
-    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        if self._offset is not None:
-            self._offset = None
-            self.let_go.emit(self._spot)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        step = _KEYS.get(Qt.Key(event.key()))
-        if step is None:
-            super().keyPressEvent(event)
-            return
-        by = 10 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1
-        self.stepped.emit(self._spot, by * step[0], by * step[1])
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        super().focusInEvent(event)
-        self.looked_at.emit(self._spot, True)
-        self.update()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        self.looked_at.emit(self._spot, False)
-        self.update()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        paint_handle(painter, QRectF(self.rect()), HandleView(self.hasFocus()))
-        painter.end()
 
 
 class CornerCanvas(QWidget):
@@ -160,7 +68,7 @@ class CornerCanvas(QWidget):
             handle.taken.connect(lambda spot: self._begin())
             handle.let_go.connect(lambda spot: self._end())
             handle.looked_at.connect(self._look_at)
-        self._lens = _Lens(self)
+        self._lens = Lens(self.lens_view, self)
 
     def set_photo(self, picture: Pyramid | None, size: tuple[int, int], turned: int) -> None:
         """Show a photo of a size (width, height), turned by quarter turns clockwise."""
@@ -292,25 +200,3 @@ class CornerCanvas(QWidget):
             )
             self._lens.raise_()
         self.update()
-
-
-class _Lens(QWidget):
-    """The magnifier over the canvas; the mouse goes through it."""
-
-    def __init__(self, canvas: CornerCanvas) -> None:
-        super().__init__(canvas)
-        self._canvas = canvas
-        self._spot = 0
-        self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
-        self.hide()
-
-    def show_corner(self, spot: int) -> None:
-        self._spot = spot
-        self.update()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        view = self._canvas.lens_view(self._spot)
-        if view is not None:
-            painter = QPainter(self)
-            paint_lens(painter, QRectF(self.rect()).adjusted(3, 3, -3, -3), view)
-            painter.end()

@@ -5,13 +5,11 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
-    QFocusEvent,
-    QKeyEvent,
     QPainter,
     QPaintEvent,
     QResizeEvent,
 )
-from PySide6.QtWidgets import QApplication, QLabel, QMenu, QRadioButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QLabel, QMenu, QSizePolicy, QWidget
 
 from app.document import Gesture
 from app.look import look
@@ -25,6 +23,7 @@ from app.paint.score_scale import (
     scale_height,
     score_boxes,
 )
+from app.worksheet.score_target import ScoreTarget
 from core.i18n import translate
 from core.quality import Quality
 from core.worksheet_words import anchor_word, quality_title, score_hint
@@ -35,48 +34,6 @@ _LEAST_PITCH, _PITCH = 28, 32
 _DIGITS = {Qt.Key(Qt.Key.Key_0.value + digit): digit or COUNT for digit in range(COUNT)}
 _CLEARING = (Qt.Key.Key_Delete, Qt.Key.Key_Backspace)
 _CHOOSING = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter)
-
-
-class _Target(QRadioButton):
-    """One score; a radio button to a screen reader, drawn by the scale around it."""
-
-    def __init__(self, score: int, parent: ScoreScale) -> None:
-        super().__init__(str(score), parent)
-        self.score = score
-        self._scale = parent
-        self.setCursor(Qt.CursorShape.PointingHandCursor)
-        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-
-    def hitButton(self, pos: object) -> bool:
-        return True
-
-    def nextCheckState(self) -> None:
-        """A click asks; the tick comes back with the study."""
-
-    def enterEvent(self, event: object) -> None:
-        self._scale.point_at(self.score)
-
-    def leaveEvent(self, event: object) -> None:
-        self._scale.point_at(None)
-
-    def focusInEvent(self, event: QFocusEvent) -> None:
-        super().focusInEvent(event)
-        self._scale.update()
-
-    def focusOutEvent(self, event: QFocusEvent) -> None:
-        super().focusOutEvent(event)
-        if QApplication.focusWidget() not in self._scale.targets:
-            self._scale.end_run()
-        self._scale.update()
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier or not self._scale.press(
-            Qt.Key(event.key()), self.score
-        ):
-            event.ignore()
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """The scale draws all ten at once."""
 
 
 class ScoreScale(QWidget):
@@ -117,7 +74,7 @@ class ScoreScale(QWidget):
         keys = translate(
             "worksheet", "Type 1 to 9, or 0 for 10. Delete takes the score back. {meaning}"
         )
-        self.targets = tuple(_Target(score, self) for score in range(1, COUNT + 1))
+        self.targets = tuple(ScoreTarget(score, self, self) for score in range(1, COUNT + 1))
         for target in self.targets:
             meaning = score_hint(quality, target.score)
             target.setAccessibleName(f"{name} {target.score}")

@@ -58,14 +58,14 @@ def test_it_shows_the_card_that_is_chosen(dialog, qtbot) -> None:
     shown = dialog()
     assert shown.drawn is not None
     assert shown.preview.count == 1
-    qtbot.mouseClick(segment(shown.kind, "worksheet"), Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(segment(shown.choices.kind, "worksheet"), Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: not shown.working, timeout=10_000)
     assert shown.choice == CardChoice("worksheet")
     assert shown.preview.count == 2
     assert "Keep the sheet wetter." in shown.preview.accessibleDescription()
-    qtbot.mouseClick(segment(shown.fill, "blank"), Qt.MouseButton.LeftButton)
-    qtbot.mouseClick(segment(shown.paper, "letter"), Qt.MouseButton.LeftButton)
-    qtbot.mouseClick(segment(shown.ink, "bw"), Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(segment(shown.choices.fill, "blank"), Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(segment(shown.choices.paper, "letter"), Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(segment(shown.choices.ink, "bw"), Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: not shown.working, timeout=10_000)
     assert shown.drawn.choice == CardChoice("worksheet", LETTER, bw=True, blank=True)
     assert "Keep the sheet wetter." not in shown.preview.accessibleDescription()
@@ -90,9 +90,9 @@ def test_pages_can_be_turned_by_button_and_key(dialog, qtbot) -> None:
 
 def test_blank_or_filled_is_only_asked_of_a_worksheet(dialog) -> None:
     shown = dialog()
-    assert not shown.fill.isVisible()
+    assert not shown.choices.fill.isVisible()
     shown.choose(CardChoice("worksheet"))
-    assert shown.fill.isVisible()
+    assert shown.choices.fill.isVisible()
 
 
 def test_a_card_that_cannot_be_is_one_sentence(dialog) -> None:

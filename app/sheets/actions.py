@@ -1,0 +1,48 @@
+"""What the Sheets page puts into the menus."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QWidget
+
+from app.menus import make_action
+from app.pages.base import Menu
+from core.i18n import translate
+
+_SHEETS = (0, 1)
+
+
+def sheet_actions(
+    page: QWidget,
+    toggle_measured: Callable[[], None],
+    add: Callable[[int], None],
+    set_corners: Callable[[int], None],
+) -> dict[Menu, tuple[QAction, ...]]:
+    """The actions of each menu; the last of "view" is ticked while what was measured is shown."""
+    show = make_action(
+        page,
+        translate("sheets page", "Show what was &measured before own scores"),
+        toggle_measured,
+    )
+    show.setCheckable(True)
+    adding = tuple(
+        make_action(
+            page,
+            translate("sheets page", "Add or replace sheet &{number}...").format(number=index + 1),
+            lambda index=index: add(index),
+            f"Ctrl+{index + 1}",
+        )
+        for index in _SHEETS
+    )
+    corners = tuple(
+        make_action(
+            page,
+            translate("sheets page", "Corners of sheet {number}...").format(number=index + 1),
+            lambda index=index: set_corners(index),
+            f"Ctrl+Shift+{index + 1}",
+        )
+        for index in _SHEETS
+    )
+    return {"edit": (*adding, *corners), "view": (show,)}
