@@ -43,7 +43,7 @@ def fill_study_menu(
     menu.addAction(make_action(menu, translate("menu", "&Open..."), opener.choose, keys.Open))
     recent = menu.addMenu(translate("menu", "Open &recent"))
     menu.aboutToShow.connect(lambda: _list_recent(recent, opener))
-    samples = menu.addMenu(translate("menu", "Sample &skies"))
+    samples = menu.addMenu(translate("menu", "Sample s&kies"))
     for name in sample_scenes.names():
         title = sample_scenes.title(name)
         samples.addAction(make_action(samples, title, partial(opener.open_sample, name)))
@@ -52,7 +52,7 @@ def fill_study_menu(
     menu.addAction(
         make_action(menu, translate("menu", "Save &as..."), files.save_as, "Ctrl+Shift+S")
     )
-    menu.addAction(make_action(menu, translate("menu", "Re&name the study..."), ask_title))
+    menu.addAction(make_action(menu, translate("menu", "Rena&me the study..."), ask_title))
     mark = menu.addSeparator()
     menu.addAction(make_action(menu, translate("menu", "&Quit"), quit_program, keys.Quit))
     return mark

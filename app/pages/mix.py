@@ -233,7 +233,7 @@ class MixPage(Page):
         old = self._wishes_action.menu()
         letter = self._letter(self.chosen)
         self._wishes_action.setText(
-            translate("mix page", "&Paints of band {letter}").format(letter=letter)
+            translate("mix page", "Pai&nts of band {letter}").format(letter=letter)
         )
         if plan is not None:
             self._wishes_action.setMenu(self.menu_of(self.chosen))

@@ -30,7 +30,7 @@ class ReadActions:
         group = QActionGroup(page)
         self._views: dict[str, QAction] = {}
         for key, text, keys in (
-            ("colour", translate("menu", "&Colour"), "Ctrl+1"),
+            ("colour", translate("menu", "Colo&ur"), "Ctrl+1"),
             ("values", translate("menu", "&Values"), "Ctrl+2"),
             ("steps 3", translate("menu", "Values in &3 steps"), "Ctrl+3"),
             ("steps 5", translate("menu", "Values in &5 steps"), "Ctrl+5"),
@@ -83,7 +83,7 @@ class ReadActions:
         self._remove.setEnabled(bands is not None and chosen < len(bands.lines))
         if bands is not None:
             letter = bands.letters[chosen]
-            self._split.setText(translate("menu", "S&plit band {letter}").format(letter=letter))
+            self._split.setText(translate("menu", "Sp&lit band {letter}").format(letter=letter))
             self._remove.setText(
                 translate("menu", "Re&move the line below band {letter}").format(letter=letter)
             )

@@ -132,11 +132,11 @@
     </message>
     <message>
         <source>The box used last cannot be read: this study begins with the {box}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La caja usada por última vez no se puede leer: este estudio empieza con: {box}.</translation>
     </message>
     <message>
         <source>The box {name}, used last, is not kept any more: this study begins with the {box}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La caja {name}, usada por última vez, ya no está guardada: este estudio empieza con: {box}.</translation>
     </message>
 </context>
 <context>
@@ -2272,7 +2272,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Abrir &amp;reciente</translation>
     </message>
     <message>
-        <source>Sample &amp;skies</source>
+        <source>Sample s&amp;kies</source>
         <translation>Cielos de &amp;muestra</translation>
     </message>
     <message>
@@ -2284,7 +2284,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Guardar &amp;como...</translation>
     </message>
     <message>
-        <source>Re&amp;name the study...</source>
+        <source>Rena&amp;me the study...</source>
         <translation>Cam&amp;biar el nombre del estudio...</translation>
     </message>
     <message>
@@ -2352,7 +2352,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Pr&amp;oponer de nuevo las bandas</translation>
     </message>
     <message>
-        <source>&amp;Colour</source>
+        <source>Colo&amp;ur</source>
         <translation>C&amp;olor</translation>
     </message>
     <message>
@@ -2400,7 +2400,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>&amp;Foto entera</translation>
     </message>
     <message>
-        <source>S&amp;plit band {letter}</source>
+        <source>Sp&amp;lit band {letter}</source>
         <translation>Di&amp;vidir la banda {letter}</translation>
     </message>
     <message>
@@ -3426,6 +3426,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>no está en esta caja</translation>
     </message>
     <message>
+        <source>left out of every mix</source>
+        <translation>excluida de todas las mezclas</translation>
+    </message>
+    <message>
         <source>Take this mix instead</source>
         <translation>Tomar esta mezcla</translation>
     </message>
@@ -3468,6 +3472,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Close the plan</source>
         <translation>Cerrar el plan</translation>
+    </message>
+    <message>
+        <source>Print the plan</source>
+        <translation>Imprimir el plan</translation>
     </message>
     <message>
         <source>Size of the sheet</source>
@@ -3662,8 +3670,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Usar siempre</translation>
     </message>
     <message>
-        <source>Leave out</source>
-        <translation>Excluir</translation>
+        <source>Leave out of this band</source>
+        <translation>Excluir de esta banda</translation>
     </message>
     <message>
         <source>Set the parts by hand</source>
@@ -3690,7 +3698,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Se están planeando las mezclas.</translation>
     </message>
     <message>
-        <source>&amp;Paints of band {letter}</source>
+        <source>Pai&amp;nts of band {letter}</source>
         <translation>Pin&amp;turas de la banda {letter}</translation>
     </message>
     <message>
@@ -3715,11 +3723,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Leave out of every mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Excluir de todas las mezclas</translation>
     </message>
     <message>
         <source>In this box</source>
-        <translation type="unfinished"></translation>
+        <translation>En esta caja</translation>
     </message>
 </context>
 <context>
@@ -5620,11 +5628,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>leave paint out of every mix</source>
-        <translation type="unfinished"></translation>
+        <translation>excluir la pintura de todas las mezclas</translation>
     </message>
     <message>
         <source>use paint again</source>
-        <translation type="unfinished"></translation>
+        <translation>volver a usar la pintura</translation>
     </message>
     <message>
         <source>put paint into the box</source>

@@ -397,7 +397,7 @@ def test_a_study_without_a_photo_opens_empty(window, chosen, qtbot) -> None:
 
 def test_the_study_is_renamed_in_a_field(sky_window, qtbot) -> None:
     menu = sky_window.header.menu("study")
-    next(a for a in menu.actions() if a.text() == "Re&name the study...").trigger()
+    next(a for a in menu.actions() if a.text() == "Rena&me the study...").trigger()
     dialog = QApplication.activeModalWidget()
     dialog.field.setText("  ")
     assert not dialog.button.isEnabled()
@@ -405,7 +405,7 @@ def test_the_study_is_renamed_in_a_field(sky_window, qtbot) -> None:
     qtbot.keyClick(dialog.field, Qt.Key.Key_Return)
     assert sky_window.document.study.title == "Dusk two"
     assert sky_window.document.stack.undoText() == "rename study"
-    next(a for a in menu.actions() if a.text() == "Re&name the study...").trigger()
+    next(a for a in menu.actions() if a.text() == "Rena&me the study...").trigger()
     qtbot.keyClick(QApplication.activeModalWidget(), Qt.Key.Key_Escape)
     assert sky_window.document.study.title == "Dusk two"
 
