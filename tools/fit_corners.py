@@ -1,0 +1,121 @@
+"""Fit the weights that tell a right painted rectangle from a wrong one.
+
+    python tools/fit_corners.py [--rows FILE.npz]
+
+Simulated sheets (tests/simulator): plain ones, some with the tape left on, some in shadow, of the
+seeds below. Of each photo the best few proposals of both looks are checked; a proposal is right
+when its worst corner lies within 2% of the side. One along the tape's outer edge looks right in
+every way but that it is tape, which `core.sheet.tape` tells: it counts neither way. The weights of
+`core.sheet.evidence` are a logistic regression with a small penalty; the wrong ones are many, so
+right and wrong weigh alike.
+`--rows` keeps what was measured, so that fitting again takes no time.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from pathlib import Path
+
+os.environ.setdefault("OMP_NUM_THREADS", "1")
+
+import numpy as np
+from scipy.optimize import minimize
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "tests"))
+sys.path.insert(0, str(Path(__file__).parents[1]))
+
+from simulator import Scene, cases, measure, scene
+
+from core.colour import srgb8_to_linear
+from core.photo import open_photo
+from core.sheet import corners
+from core.sheet.evidence import EVIDENCE, terms_of
+from core.sheet.quads import candidates
+from core.sheet.straighten import aspect_of, straighten
+from core.sheet.tape import shows_tape
+
+PLAIN = range(200, 400)
+TAPED = range(200, 260)
+SHADOWED = range(200, 230)
+PENALTY = 0.001
+
+
+def rows_of(one: Scene) -> list[list[float]]:
+    """Right or wrong, then the terms, of each proposal checked."""
+    linear = srgb8_to_linear(open_photo(one.jpeg, name="sheet.jpg").pixels)
+    found = corners.propose(linear, *candidates(linear), 4)
+    found += corners.propose(linear, *candidates(linear, on_paper=True), 4)
+    if one.shot.tape is not None:
+        found = [each for each in found if not known_as_tape(linear, each, one.shot.scan)]
+    return [
+        [
+            float(error_of(each.quad, one.corners) < measure.FOUND),
+            *terms_of(each.score, each.evidence),
+        ]
+        for each in found
+    ]
+
+
+def known_as_tape(linear: np.ndarray, each: corners.Proposal, scan: bool) -> bool:
+    """Whether the check would tell of tape there; unlikely proposals are never asked about."""
+    height, width = linear.shape[:2]
+    if each.score < 2:
+        return False
+    return shows_tape(straighten(linear, each.quad, aspect_of(each.quad, width, height, scan)))
+
+
+def error_of(quad: np.ndarray, truth: np.ndarray) -> float:
+    """The worst corner's distance from the truth, a share of the side, whichever way up."""
+    side = np.linalg.norm(np.roll(truth, -1, axis=0) - truth, axis=1).mean()
+    turns = (np.roll(truth, turn, axis=0) for turn in range(4))
+    return float(min(np.linalg.norm(turn - quad, axis=1).max() for turn in turns) / side)
+
+
+def fit(rows: np.ndarray) -> np.ndarray:
+    """Weights of the terms, by penalised logistic regression; the constant goes free."""
+    right, terms = rows[:, 0] > 0.5, rows[:, 1:]
+    share = np.where(right, 0.5 / right.sum(), 0.5 / (~right).sum())
+    sign = np.where(right, 1.0, -1.0)
+
+    def loss(w: np.ndarray) -> tuple[float, np.ndarray]:
+        margin = sign * (terms @ w)
+        chance = 1 / (1 + np.exp(np.clip(margin, -30, 30)))
+        value = (share * np.logaddexp(0, -margin)).sum() + 0.5 * PENALTY * (w[1:] ** 2).sum()
+        slope = -(share * sign * chance) @ terms + PENALTY * np.concatenate([[0.0], w[1:]])
+        return float(value), slope
+
+    return np.asarray(minimize(loss, np.zeros(terms.shape[1]), jac=True, method="L-BFGS-B").x)
+
+
+def report(rows: np.ndarray, weights: np.ndarray) -> None:
+    """Print the weights and how the proposals they were fitted on come out."""
+    right = rows[:, 0] > 0.5
+    odds = rows[:, 1:] @ weights
+    print(f"{len(rows)} proposals, {right.sum()} right")
+    print(f"right ones called unsure {np.mean(odds[right] < 0):.1%}")
+    print(f"wrong ones called sure {np.mean(odds[~right] >= 0):.1%}")
+    names = [name for name in EVIDENCE if name != "out of sight"]
+    print(", ".join(("1", "score", *names)))
+    print("WEIGHTS = np.array([" + ", ".join(f"{w:.3f}" for w in weights) + "])")
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--rows", type=Path)
+    args = parser.parse_args()
+    if args.rows and args.rows.exists():
+        rows = np.load(args.rows)["rows"]
+    else:
+        scenes = ((scene, PLAIN), (cases.taped, TAPED), (cases.shadowed, SHADOWED))
+        rows = np.array(
+            [row for draw, seeds in scenes for seed in seeds for row in rows_of(draw(seed))]
+        )
+        if args.rows:
+            np.savez(args.rows, rows=rows)
+    report(rows, fit(rows))
+
+
+if __name__ == "__main__":
+    main()
