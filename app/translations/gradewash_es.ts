@@ -1957,6 +1957,14 @@
         <translation>A&amp;yuda</translation>
     </message>
     <message>
+        <source>More menus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unsaved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title}, unsaved</source>
         <translation>{title}, sin guardar</translation>
     </message>
@@ -2927,6 +2935,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{paints}, tres primarios, hacen juntos un gris</translation>
     </message>
     <message>
+        <source>{paints} make an orange between them, which tones it down</source>
+        <translation>{paints} hacen juntos un naranja, que lo apaga</translation>
+    </message>
+    <message>
         <source>{paints} turns the grey towards {hue}</source>
         <translation>con {paints} el gris tira al {hue}</translation>
     </message>
@@ -3047,10 +3059,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{paints} quedan al mismo lado del {hue}</translation>
     </message>
     <message>
-        <source>{paints} stands a little beside {hue}</source>
-        <translation>{paints} queda un poco al lado del {hue}</translation>
-    </message>
-    <message>
         <source>it greys less cleanly</source>
         <translation>el gris sale menos limpio</translation>
     </message>
@@ -3093,6 +3101,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>{paints} covers rather than glows</source>
         <translation>con {paints} el color cubre más que brilla</translation>
+    </message>
+    <message>
+        <source>{paints} stands beside {hue} on the wheel</source>
+        <translation>{paints} queda junto al {hue} en el círculo</translation>
     </message>
     <message>
         <source>it brings in {paints}</source>

@@ -64,7 +64,12 @@ def describe_built(
     if structure.toner is None:
         why = [_hue_of(structure.base, hue)]
     elif structure.greys and len(structure.base) == 2:
-        why = [Reason("three primaries", built.mix.keys)]
+        yellow, blue = structure.base
+        if target.hue.family is None:
+            why = [Reason("three primaries", built.mix.keys)]
+        else:
+            orange = Reason("toned by orange", (structure.toner, yellow))
+            why = [_hue_of((blue,), hue), orange]
     elif structure.greys:
         why = [Reason("greys", (*structure.base, structure.toner))]
         if structure.steer is not None:

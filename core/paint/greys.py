@@ -39,9 +39,9 @@ def _grey(blue: Paint, brown: Paint, price: float, steer: str | None) -> Structu
     return Structure((blue.key,), brown.key, (cost,), steer, True)
 
 
-def grey_threes(paints: tuple[Paint, ...]) -> list[Structure]:
+def grey_threes(paints: tuple[Paint, ...], dear: float = 0.0) -> list[Structure]:
     """A yellow, a red and a blue; the red is called the toner, for the ladder's sake."""
-    cost = Cost("greys less cleanly", GREY_THREE_PRICE)
+    cost = Cost("greys less cleanly", GREY_THREE_PRICE + dear)
     threes = product(_plain(paints, "yellow"), _plain(paints, "red"), _plain(paints, "blue"))
     return [
         Structure((yellow.key, blue.key), red.key, (cost,), None, True)

@@ -16,6 +16,7 @@ ReasonCode = Literal[
     "no neighbours",
     "greys",
     "three primaries",
+    "toned by orange",
     "steers",
     "toned and turned",
     "same mix",

@@ -19,6 +19,12 @@ from core.reading import ColourReading
 SINGLE_WITHIN_DEG = 26.0
 """A paint this near the hue counts as standing at it: less than one step of the wheel."""
 
+SINGLE_AT_MOST_DEG, BESIDE_SLOPE = 45.0, 0.04
+"""Further off a paint may still serve alone, untoned: thin washes turn from the full colour."""
+
+THREES_BELOW_CHROMA, DULL_THREE_PRICE = 4.0, 1.5
+"""A dull blue may be toned with the orange that a red and a yellow make; an earth is simpler."""
+
 WIDEST_ARC_DEG = 140.0
 EASY_ARC_DEG = 105.0
 """Between two paints up to this far apart the hues stay clean; wider, they pass through grey.
@@ -94,6 +100,8 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
     best: dict[frozenset[str], Structure] = {}
     if grey:
         best = {way.keys: way for way in (*grey_threes(paints), *grey_pairs(paints))}
+    elif target.munsell.chroma < THREES_BELOW_CHROMA and BLUES_DEG[0] < hue < BLUES_DEG[1]:
+        best = {way.keys: way for way in grey_threes(paints, dear=DULL_THREE_PRICE)}
     for base, plain in _bases(off, grey=grey):
         costs = list(plain)
         if len(base) == 2 and any(by_key[key].group in ("green", "brown") for key in base):
@@ -114,7 +122,8 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
         if fought:
             costs.append(Cost("fights green", GREEN_PRICE, fought))
         options = [Structure(base, None, tuple(costs))]
-        for key, away in off.items():
+        within = grey or len(base) > 1 or abs(off[base[0]]) <= SINGLE_WITHIN_DEG
+        for key, away in off.items() if within else ():
             astray = 180 - abs(away)
             if key not in base and astray <= ACROSS_WITHIN_DEG:
                 toned = [*costs, Cost("turns hue", _astray_price(astray, target), (key,))]
@@ -148,10 +157,9 @@ def offsets(paints: tuple[Paint, ...], hue_deg: float) -> dict[str, float]:
 
 def _bases(off: dict[str, float], *, grey: bool) -> list[tuple[tuple[str, ...], tuple[Cost, ...]]]:
     """One paint at the hue, or two on either side of it, with what each way costs."""
-    reach = GREY_REACH_DEG if grey else SINGLE_WITHIN_DEG
-    slope = 0.0 if grey else SINGLE_SLOPE
+    reach = GREY_REACH_DEG if grey else SINGLE_AT_MOST_DEG
     bases: list[tuple[tuple[str, ...], tuple[Cost, ...]]] = [
-        ((key,), (Cost("beside", slope * abs(away), (key,)),))
+        ((key,), (Cost("beside", 0.0 if grey else _beside_price(abs(away)), (key,)),))
         for key, away in off.items()
         if abs(away) <= reach
     ]
@@ -170,6 +178,10 @@ def _bases(off: dict[str, float], *, grey: bool) -> list[tuple[tuple[str, ...], 
             )
             bases.append(((one, other), costs))
     return bases
+
+
+def _beside_price(away_deg: float) -> float:
+    return SINGLE_SLOPE * away_deg + BESIDE_SLOPE * max(0.0, away_deg - SINGLE_WITHIN_DEG)
 
 
 _SECONDARY_OF = {

@@ -60,6 +60,9 @@ def _building(reason: Reason) -> str | None:
         ),
         "greys": translate("mix", "{paints} grey each other: a clean grey"),
         "three primaries": translate("mix", "{paints}, three primaries, make a grey between them"),
+        "toned by orange": translate(
+            "mix", "{paints} make an orange between them, which tones it down"
+        ),
         "steers": translate("mix", "{paints} turns the grey towards {hue}")
         if reason.hue is not None
         else translate("mix", "{paints} keeps the grey neutral"),
@@ -110,7 +113,7 @@ def _warning(reason: Reason) -> str | None:
         "turns hue": translate("mix", "{paints} turns the hue as well"),
         "to green": translate("mix", "{paints} soon turns it green"),
         "same side": translate("mix", "{paints} both stand on one side of {hue}"),
-        "beside": translate("mix", "{paints} stands a little beside {hue}"),
+        "beside": translate("mix", "{paints} stands beside {hue} on the wheel"),
         "greys less cleanly": translate("mix", "it greys less cleanly"),
         "not shared": translate("mix", "then {letters} no longer share one mix"),
         "new paint": translate("mix", "it brings in {paints}"),

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+import numpy as np
 import pytest
 from paint_tools import bands, lab, sky, sky_plan
 
@@ -52,11 +53,21 @@ READ = {
 BOXES = (TWELVE_PAN, SPLIT_PRIMARY, THIRTEEN)
 
 
+def made_up():
+    """Skies that nobody drew: from one colour at the top to another at the bottom."""
+    rng = np.random.default_rng(11)
+    for number in range(14):
+        top = rng.uniform((25, -20, -40), (85, 25, 10))
+        bottom = rng.uniform((50, -10, -15), (95, 35, 55))
+        shares = np.linspace(0, 1, 1 + number % 4)
+        yield f"made up {number}", [tuple(top + (bottom - top) * share) for share in shares]
+
+
 def plans():
     for box in BOXES:
         for name in sample_scenes.names():
             yield f"{name}, {box.name}", sky_plan(name, box)
-        for name, colours in READ.items():
+        for name, colours in [*READ.items(), *made_up()]:
             yield f"{name}, {box.name}", plan_mixes(bands([lab(*c) for c in colours]), box)
 
 
@@ -255,6 +266,19 @@ def test_a_strong_blue_makes_greens_where_the_weak_one_leans_to_violet():
     mix = sky_plan("pines", SPLIT_PRIMARY).band("C").classroom.mix
     assert set(mix.keys) == {"cool_blue", "lemon_yellow"}
     assert mix.share("cool_blue") >= 0.25
+
+
+def test_a_thin_wash_of_one_paint_serves_where_its_full_colour_stands_further_off():
+    plan = plan_mixes(bands([lab(76, 26, -3)]), SPLIT_PRIMARY)
+    assert plan.band("A").classroom.mix.keys == ("crimson",)
+    assert plan.band("A").classroom.verdict == "matches"
+
+
+def test_a_dull_blue_is_toned_with_orange_from_a_box_without_earths():
+    plan = plan_mixes(bands([lab(60, -1, -12)]), SPLIT_PRIMARY)
+    own = plan.band("A").classroom
+    assert own.verdict == "matches"
+    assert "make an orange between them, which tones it down" in why_text(SPLIT_PRIMARY, own)
 
 
 # Words
