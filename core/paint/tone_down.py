@@ -11,15 +11,12 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.colour import delta_E_2000
 from core.paint.box import Box
-from core.paint.classroom import Built, classroom_mixes
 from core.paint.hues import paint_deg, turn
 from core.paint.measured import load_Lab
 from core.paint.mix import Mix, make_mix
-from core.paint.names import paint_name
 from core.paint.shortfall import CLOSE_WITHIN
-from core.reading import BandReading, ColourReading, read_colours
+from core.reading import ColourReading, read_colours
 from core.wheel import NEAR_NEUTRAL_CHROMA, complement, family_of, hue_of_wheel_deg, wheel_distance
-from core.words.toning import ToneDownParts
 
 FRACTIONS: tuple[Fraction, ...] = (
     Fraction(0),
@@ -202,28 +199,3 @@ def _is_mud(colour: ColourReading, first: ColourReading, wanted_chroma: float | 
     start, end = first.hue.wheel_deg, colour.hue.wheel_deg
     turned = start is not None and end is not None and abs(turn(start, end)) > TURNED_DEG
     return turned and colour.munsell.chroma < first.munsell.chroma / 2
-
-
-def tone_down_parts(reading: BandReading | ColourReading, box: Box) -> ToneDownParts | None:
-    """Parts of a paint in the box for the sentence about toning a band down.
-
-    Returns
-    -------
-    ToneDownParts or None
-        None when the band has no colour, or its classroom mix holds no toner.
-    """
-    colour = reading.colour if isinstance(reading, BandReading) else reading
-    if colour is None:
-        return None
-    paints = tuple(paint for paint in box.paints if paint.group != "white")
-    built = classroom_mixes(box, paints, colour)
-    return parts_of(box, built[0]) if built else None
-
-
-def parts_of(box: Box, built: Built) -> ToneDownParts | None:
-    """The same from a mix already built."""
-    toner = built.structure.toner
-    if toner is None:
-        return None
-    parts = dict(built.mix.parts)[toner]
-    return ToneDownParts(paint_name(box.paint(toner)), parts, built.mix.total - parts)
