@@ -2683,7 +2683,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Apagar con {toner} ({complement} es el complementario)</translation>
     </message>
     <message>
-        <source>Toning down with {toner} (close to the complement, {complement})</source>
+        <source>Toning down with {toner} (near the complement, {complement})</source>
         <translation>Apagar con {toner} (cerca del complementario, {complement})</translation>
     </message>
     <message>

@@ -14,14 +14,14 @@ from core.words.names import family_name
 
 
 def ladder_title(box: Box, ladder: Ladder) -> str:
-    """ "Toning down with sap green (close to the complement, green)"."""
+    """ "Toning down with sap green (near the complement, green)"."""
     toner = listed([paint_name(box.paint(key)) for key, _ in ladder.toner])
     if ladder.complement is None:
         return translate("mix", "Toning down with {toner}").format(toner=toner)
     if ladder.toner_family == ladder.complement:
         text = translate("mix", "Toning down with {toner} ({complement} is the complement)")
     elif ladder.toner_family and wheel_distance(ladder.toner_family, ladder.complement) == 1:
-        text = translate("mix", "Toning down with {toner} (close to the complement, {complement})")
+        text = translate("mix", "Toning down with {toner} (near the complement, {complement})")
     else:
         text = translate("mix", "Toning down with {toner} (the true complement is {complement})")
     return text.format(toner=toner, complement=family_name(ladder.complement))
@@ -42,7 +42,7 @@ def _fraction(fraction: Fraction) -> str:
 def ladder_text(box: Box, ladder: Ladder, letter: str) -> str:
     """The whole ladder in a sentence: what matches first, then what is too little and too much.
 
-    "Toning down with burnt sienna (close to the complement, orange): 1 part in 5 matches A; 1 in
+    "Toning down with burnt sienna (near the complement, orange): 1 part in 5 matches A; 1 in
     10 is still too intense, 1 in 3 too dull."
     """
     matched = ladder.matched

@@ -76,7 +76,7 @@ def test_mud_is_said_where_the_hue_is_gone():
 def test_ladder_in_words():
     band = sky_plan("dusk").band("D")
     text = ladder_text(TWELVE_PAN, band.tone_down, "D")
-    assert text.startswith("Toning down with sap green (close to the complement, green): ")
+    assert text.startswith("Toning down with sap green (near the complement, green): ")
     assert text.endswith("1 part in 5 matches D; 1 in 10 is still too intense, 1 in 3 too dull.")
     intense = sky_plan("ember").band("C")
     assert ladder_text(TWELVE_PAN, intense.tone_down, "C").endswith(
