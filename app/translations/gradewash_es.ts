@@ -2703,16 +2703,20 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>no hace falta nada</translation>
     </message>
     <message>
-        <source>{part} matches {letter}</source>
-        <translation>{part} coincide con {letter}</translation>
+        <source>1 part in {n} matches {letter}</source>
+        <translation>1 parte de {n} coincide con {letter}</translation>
     </message>
     <message>
-        <source>{part} comes nearest to {letter}</source>
-        <translation>{part} es lo más cercano a {letter}</translation>
+        <source>1 part in {n} comes nearest to {letter}</source>
+        <translation>1 parte de {n} es lo más cercano a {letter}</translation>
     </message>
     <message>
-        <source>1 part in {n}</source>
-        <translation>1 parte de {n}</translation>
+        <source>{parts} parts in {n} match {letter}</source>
+        <translation>{parts} partes de {n} coinciden con {letter}</translation>
+    </message>
+    <message>
+        <source>{parts} parts in {n} come nearest to {letter}</source>
+        <translation>{parts} partes de {n} son lo más cercano a {letter}</translation>
     </message>
     <message>
         <source>plain is too intense</source>

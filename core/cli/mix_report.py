@@ -217,7 +217,7 @@ def _band_lines(
         if (text := alternative_text(box, chosen, item)) not in said
     ]
     if band.tone_down is not None:
-        lines.append(ladder_text(box, band.tone_down, band.letter))
+        lines.append(ladder_text(box, band.tone_down, band.letter, chosen))
         lines.append(toners_text(box, compare_toners(box, band.tone_down)))
     return ["  " + line for line in lines if line]
 

@@ -81,9 +81,10 @@ def describe_built(
         why = [_hue_of(structure.base, hue), _toned(box, target, structure.toner)]
     if pinned:
         why.append(Reason("pinned", pinned))
-    return describe(
-        box, target, "classroom", built.mix, structure.base, structure.toner, tuple(why)
-    )
+    base, toner = structure.base, structure.toner
+    if structure.greys and len(base) == 2:  # of three primaries the least part does the toning
+        base, toner = built.mix.keys[:-1], built.mix.keys[-1]
+    return describe(box, target, "classroom", built.mix, base, toner, tuple(why))
 
 
 def _hue_of(base: tuple[str, ...], hue: str | None) -> Reason:

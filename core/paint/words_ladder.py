@@ -7,6 +7,7 @@ from fractions import Fraction
 from core.i18n import translate
 from core.paint.box import Box
 from core.paint.names import paint_name
+from core.paint.planned import PlannedMix
 from core.paint.tone_down import Ladder, LadderStep, StepNote
 from core.paint.words_parts import listed
 from core.wheel import wheel_distance
@@ -39,52 +40,84 @@ def _fraction(fraction: Fraction) -> str:
     return f"{fraction.numerator}/{fraction.denominator}"
 
 
-def ladder_text(box: Box, ladder: Ladder, letter: str) -> str:
+def ladder_text(box: Box, ladder: Ladder, letter: str, chosen: PlannedMix | None = None) -> str:
     """The whole ladder in a sentence: what matches first, then what is too little and too much.
 
-    "Toning down with burnt sienna (near the complement, orange): 1 part in 5 matches A; 1 in
-    10 is still too intense, 1 in 3 too dull."
+    "Toning down with burnt sienna (near the complement, orange): 1 part in 6 matches A; 1 in 10
+    is still too intense, 1 in 3 too dull."
+
+    Parameters
+    ----------
+    box : Box
+    ladder : Ladder
+    letter : str
+    chosen : PlannedMix, optional
+        The band's mix: its own share of the toner is named rather than the nearest step.
     """
-    matched = ladder.matched
-    if matched is None:
+    share, exact = _matching_share(ladder, chosen)
+    if share is None:
         said = _out_of_reach(ladder, letter)
     else:
-        step = ladder.steps[matched]
-        too_much = _too_much(ladder, matched)
-        if not step.fraction:
-            head, rest = translate("mix", "none is needed"), too_much
+        rest = _too_much(ladder, share)
+        if not share:
+            head = translate("mix", "none is needed")
         else:
-            head = (
-                translate("mix", "{part} matches {letter}")
-                if step.note == "matches"
-                else translate("mix", "{part} comes nearest to {letter}")
-            ).format(part=_part_in(step.fraction), letter=letter)
-            rest = [*_too_little(ladder, matched), *too_much]
+            head = _suits(share, letter, exact=exact)
+            rest = [*_too_little(ladder, share), *rest]
         said = "; ".join([head, ", ".join(rest)]) if rest else head
     return translate("mix", "{title}: {steps}.").format(title=ladder_title(box, ladder), steps=said)
 
 
-def _part_in(fraction: Fraction) -> str:
-    return translate("mix", "1 part in {n}").format(n=fraction.denominator)
+def _matching_share(ladder: Ladder, chosen: PlannedMix | None) -> tuple[Fraction | None, bool]:
+    """The share of toner that suits the band, and whether it matches; None where none does."""
+    if chosen is not None and chosen.toner is not None and chosen.verdict != "far":
+        mix = chosen.mix
+        share = Fraction(dict(mix.parts)[chosen.toner], mix.total)
+        return share, chosen.verdict == "matches"
+    if ladder.matched is None:
+        return None, False
+    step = ladder.steps[ladder.matched]
+    return step.fraction, step.note == "matches"
 
 
-def _too_little(ladder: Ladder, matched: int) -> list[str]:
-    before = ladder.steps[matched - 1].fraction
+def _suits(share: Fraction, letter: str, *, exact: bool) -> str:
+    """ "1 part in 6 matches A", "2 parts in 7 come nearest to A"."""
+    if share.numerator == 1:
+        text = (
+            translate("mix", "1 part in {n} matches {letter}")
+            if exact
+            else translate("mix", "1 part in {n} comes nearest to {letter}")
+        )
+    else:
+        text = (
+            translate("mix", "{parts} parts in {n} match {letter}")
+            if exact
+            else translate("mix", "{parts} parts in {n} come nearest to {letter}")
+        )
+    return text.format(parts=share.numerator, n=share.denominator, letter=letter)
+
+
+def _too_little(ladder: Ladder, share: Fraction) -> list[str]:
+    """The largest step that does not tone down enough."""
+    weak = [step for step in ladder.steps if step.fraction < share and step.note == "more intense"]
+    if not weak:
+        return []
+    before = weak[-1].fraction
     if not before:
         return [translate("mix", "plain is too intense")]
     return [translate("mix", "1 in {n} is still too intense").format(n=before.denominator)]
 
 
-def _too_much(ladder: Ladder, matched: int) -> list[str]:
+def _too_much(ladder: Ladder, share: Fraction) -> list[str]:
     """The first step that is too dull, and the first that is mud."""
     said = []
-    after = ladder.steps[matched + 1 :]
+    after = [step for step in ladder.steps if step.fraction > share]
     dull = next((step for step in after if step.note == "duller"), None)
     mud = next((step for step in after if step.note == "mud"), None)
     if dull is not None:
         text = (
             translate("mix", "1 in {n} too dull")
-            if matched
+            if share
             else translate("mix", "1 part in {n} is already too dull")
         )
         said.append(text.format(n=dull.fraction.denominator))

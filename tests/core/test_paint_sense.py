@@ -6,6 +6,8 @@ Each rule is held over the sample scenes and over skies read from photographs, i
 from __future__ import annotations
 
 import re
+from fractions import Fraction
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -29,7 +31,7 @@ from core.paint.words_mix import (
     shortfall_text,
     why_text,
 )
-from core.paint.words_plan import order_texts
+from core.paint.words_plan import ladder_text, order_texts
 
 READ = {
     "clouds over blue": [(41.7, 2.2, -36.6), (34.6, 4.9, -36.6), (26.3, 9.3, -38.8)],
@@ -231,7 +233,7 @@ def test_no_brush_is_rinsed_for_a_grey():
     for name in ("quay", "marsh"):
         assert not any(step.stage == "rinse" for step in sky_plan(name).order.steps)
     for where, plan in PLANS.items():
-        for before, after in zip(plan.order.steps, plan.order.steps[1:], strict=False):
+        for before, after in pairwise(plan.order.steps):
             if before.stage == "rinse":
                 chroma = plan.band(after.letters[0]).classroom.mix.colour.munsell.chroma
                 assert chroma >= 2, where
@@ -279,6 +281,32 @@ def test_a_dull_blue_is_toned_with_orange_from_a_box_without_earths():
     own = plan.band("A").classroom
     assert own.verdict == "matches"
     assert "make an orange between them, which tones it down" in why_text(SPLIT_PRIMARY, own)
+
+
+def test_of_three_primaries_the_least_part_does_the_toning():
+    found = [
+        (where, band.classroom)
+        for where, _, band in BANDS
+        if band.classroom.why[0].code == "three primaries"
+    ]
+    assert found
+    for where, own in found:
+        assert own.toner == own.mix.keys[-1], where
+        assert set(own.base) == set(own.mix.keys[:-1]), where
+
+
+def test_the_ladder_names_the_share_that_is_in_the_mix():
+    for where, plan, band in BANDS:
+        own, ladder = band.classroom, band.tone_down
+        if ladder is None or own.toner is None or own.verdict == "far":
+            continue
+        text = ladder_text(plan.box, ladder, band.letter, own)
+        share = Fraction(dict(own.mix.parts)[own.toner], own.mix.total)
+        plural = "s" if share.numerator > 1 else ""
+        assert f": {share.numerator} part{plural} in {share.denominator} " in text, where
+        assert (" match" in text) == (own.verdict == "matches"), where
+        steps = [int(n) for n in re.findall(r"1 in (\d+) ", text)]
+        assert all(a > b for a, b in pairwise(steps)), text
 
 
 # Words
