@@ -3,8 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QAction, QFontMetricsF, QKeySequence, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QMenuBar, QSizePolicy, QWidget
+from PySide6.QtGui import QAction, QFontMetricsF, QIcon, QKeySequence, QResizeEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QMenuBar,
+    QSizePolicy,
+    QToolButton,
+    QWidget,
+)
 from shiboken6 import isValid
 
 from app.look import look
@@ -16,6 +24,8 @@ from core.i18n import translate
 
 _LEAST_MENUS = 90
 """Room for one menu and the sign that opens the folded ones."""
+_LEAST_NAME = 3
+"""Letters; a shorter rest of a name says nothing."""
 
 
 class Header(QWidget):
@@ -41,10 +51,19 @@ class Header(QWidget):
             "view": self._bar.addMenu(translate("header", "&View")),
             "help": self._bar.addMenu(translate("header", "&Help")),
         }
+        self._more = IconButton("more", translate("header", "More menus"), self)
+        self._more.setToolTip(translate("header", "More menus"))
+        self._more.clicked.connect(self._open_folded)
+        self._more.hide()
+        # Qt keeps menus without room in a button of its own, which stays as small as an icon.
+        self._folded = self._bar.findChild(QToolButton, "qt_menubar_ext_button")
+        if self._folded is not None:
+            self._folded.setIcon(QIcon())
+            self._folded.setStyleSheet("background: transparent; border: none;")
         self._rule = QWidget(self)
         self._tabs = PageTabs(self)
         self._tabs.currentChanged.connect(self.page_chosen)
-        self._title_text = ""
+        self._name, self._unsaved = "", False
         self._title = QLabel(self)
         self._title.setProperty("role", "second")
         self._title.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
@@ -52,7 +71,7 @@ class Header(QWidget):
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(MARGIN - 10, 0, MARGIN, 0)
         self._row.setSpacing(WITHIN)
-        for widget in (self._bar, self._rule, self._tabs):
+        for widget in (self._bar, self._more, self._rule, self._tabs):
             self._row.addWidget(widget)
         self._row.addWidget(self._title, 1)
         self._row.addSpacing(12)
@@ -88,15 +107,20 @@ class Header(QWidget):
 
     def show_title(self, title: str, unsaved: bool) -> None:
         """Say what is open and whether something would be lost."""
-        if unsaved and title:
-            title = translate("header", "{title}, unsaved").format(title=title)
-        self._title_text = title
+        self._name, self._unsaved = title, unsaved
         self._elide()
 
     @property
     def title(self) -> str:
         """What the title says, whole."""
-        return self._title_text
+        return self._told(self._name)
+
+    def _told(self, name: str) -> str:
+        if not (self._unsaved and self._name):
+            return name
+        if not name:
+            return translate("header", "unsaved")
+        return translate("header", "{title}, unsaved").format(title=name)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -121,14 +145,29 @@ class Header(QWidget):
         if rest + menus + self._button.sizeHint().width() > self.width():
             self._button.setText("")
         room = self.width() - rest - self._button.sizeHint().width()
+        self._more.setVisible(room < menus)
+        if room < menus:
+            room -= self._more.sizeHint().width() + WITHIN
         self._bar.setFixedWidth(min(menus, max(room, look().type.grow(_LEAST_MENUS))))
 
+    def _open_folded(self) -> None:
+        """Show the menus that have no room."""
+        menu = None if self._folded is None else self._folded.menu()
+        if menu is not None:
+            menu.popup(self._more.mapToGlobal(self._more.rect().bottomLeft()))
+
     def _elide(self) -> None:
+        """The name gives way, never the word that something would be lost."""
         self._row.activate()
-        metrics = QFontMetricsF(self._title.font())
-        mode = Qt.TextElideMode.ElideMiddle
-        self._title.setText(metrics.elidedText(self._title_text, mode, self._title.width()))
-        self._title.setToolTip(self._title_text)
+        metrics, room = QFontMetricsF(self._title.font()), self._title.width()
+        shown = self.title
+        if metrics.horizontalAdvance(shown) > room:
+            # What stands around the name takes its room first.
+            around = metrics.horizontalAdvance(self._told("n")) - metrics.horizontalAdvance("n")
+            name = metrics.elidedText(self._name, Qt.TextElideMode.ElideRight, room - around)
+            shown = self._told(name if len(name) > _LEAST_NAME else "")
+        self._title.setText(shown)
+        self._title.setToolTip(self.title)
 
     def _fit(self) -> None:
         grow = look().type.grow

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import time
 from pathlib import Path
 
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
 from app.files_ask import ask_title, ask_unsaved
 from app.help import show_about
+from app.recovery import RecoveryDialog
+from core.study_file.contents import Contents
+from core.study_file.recovery import Recovered
 from tools.screenshot_lesson import whole_lesson
 from tools.screenshot_scenes import BLUE, PALE, PEACH, draw_sky, sample_study, set_bands
 from tools.screenshot_stage import LARGE_TEXT, PLAIN, Stage, Variation, scene
@@ -59,6 +63,23 @@ def dialog_title(stage: Stage) -> QWidget | None:
     """What the study is called."""
     ask_title(stage.window, "Dusk over Lake Fennary", lambda title: None)
     return _dialog(stage)
+
+
+@scene(PLAIN, LARGE_TEXT, SPANISH)
+def dialog_recovery(stage: Stage) -> QWidget | None:
+    """Unsaved work of two windows that were cut off."""
+    day = 86_400
+    found = (
+        _recovered(stage, "Dusk over Lake Fennary", "dusk.gradewash", day / 24),
+        _recovered(stage, "Evening over the Linnet Moor, second try of class 7b", None, 3 * day),
+    )
+    RecoveryDialog(stage.window, found, lambda one: None, lambda one: None).open()
+    return _dialog(stage)
+
+
+def _recovered(stage: Stage, title: str, name: str | None, ago_s: float) -> Recovered:
+    place = None if name is None else stage.folder / name
+    return Recovered(title, title, place, time.time() - ago_s, Contents(b"", {}))
 
 
 @scene(PLAIN, LARGE_TEXT, SPANISH)

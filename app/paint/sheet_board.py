@@ -195,9 +195,20 @@ def _paint_marks(painter: QPainter, place: QRectF, sheet: PictureOnBoard, text: 
         if mark.kind == "edge" and mark.end - mark.start < 0.9:
             _paint_extent(painter, place, mark, text)
     for mark, width, centre in zip(sheet.marks, widths, centres, strict=True):
+        if centre is None:
+            _paint_dot(painter, _anchor(mark, place, text), text)
+            continue
         box = QRectF(centre[0] - width / 2, centre[1] - height / 2, width, height)
         end = _stem_end(mark, place, centre, text)
         paint_tag(painter, box, TagView(mark.text, end))
+
+
+def _paint_dot(painter: QPainter, at: tuple[float, float], text: float) -> None:
+    """Where something is that has no room for its tag; the findings name it."""
+    spot = QPointF(*at)
+    painter.setPen(QPen(QColor(WHITE), 0.14 * text))
+    painter.setBrush(QColor(BLACK))
+    painter.drawEllipse(spot, 0.32 * text, 0.32 * text)
 
 
 def _anchor(mark: MarkOnSheet, place: QRectF, text: float) -> tuple[float, float]:

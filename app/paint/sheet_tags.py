@@ -23,7 +23,7 @@ def place_tags(
     area: Box,
     keep_clear: Sequence[Box] = (),
     better_clear: Sequence[Box] = (),
-) -> tuple[tuple[float, float], ...]:
+) -> tuple[tuple[float, float] | None, ...]:
     """Centres of tags near their anchors, inside `area`, covering nothing they need not cover.
 
     Parameters
@@ -43,12 +43,13 @@ def place_tags(
 
     Returns
     -------
-    tuple of (x, y)
-        In the order given. Where nothing fits, the place that covers least is taken.
+    tuple of (x, y) or None
+        In the order given. Where nothing fits, the place that covers least is taken; None for
+        a tag that would lie on another: a small picture has room for the first ones only.
     """
     placed: list[Box] = []
+    centres: list[tuple[float, float] | None] = []
     stems: list[Box] = []
-    centres = []
     for anchor, width in zip(anchors, widths, strict=True):
         best, centre = math.inf, anchor
         others = [*placed, *(_around(other, 0.25 * height) for other in anchors), *keep_clear]
@@ -58,7 +59,7 @@ def place_tags(
                 y = anchor[1] + down * height * reach
                 x = min(max(x, area[0] + width / 2), area[2] - width / 2)
                 y = min(max(y, area[1] + height / 2), area[3] - height / 2)
-                box = (x - width / 2, y - height / 2, x + width / 2, y + height / 2)
+                box = _box((x, y), width, height)
                 grown = (box[0] - 4, box[1] - 4, box[2] + 4, box[3] + 4)
                 cost = sum(_shared(grown, other) for other in others)
                 cost += 0.1 * sum(_shared(box, other) for other in better_clear)
@@ -69,14 +70,11 @@ def place_tags(
                 cost += 0.03 * height * math.dist((x, y), anchor)
                 if cost < best:
                     best, centre = cost, (x, y)
-        placed.append(
-            (
-                centre[0] - width / 2,
-                centre[1] - height / 2,
-                centre[0] + width / 2,
-                centre[1] + height / 2,
-            )
-        )
+        box = _box(centre, width, height)
+        if any(_shared(box, other) > 0 for other in placed):
+            centres.append(None)
+            continue
+        placed.append(box)
         stems += _stem(anchor, centre)
         centres.append(centre)
     return tuple(centres)
@@ -95,6 +93,11 @@ def _stem(start: tuple[float, float], end: tuple[float, float]) -> list[Box]:
         )
         for k in range(pieces)
     ]
+
+
+def _box(centre: tuple[float, float], width: float, height: float) -> Box:
+    x, y = centre
+    return x - width / 2, y - height / 2, x + width / 2, y + height / 2
 
 
 def _around(point: tuple[float, float], reach: float) -> Box:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
@@ -67,6 +67,7 @@ class SheetBands(QWidget):
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._heading = ""
+        self._shared_size: Callable[[], float] = self.heading_size
         self._views: tuple[BandRowView, ...] = ()
         self._rows: list[_Row] = []
         self.setProperty("ground", "wall")
@@ -96,6 +97,19 @@ class SheetBands(QWidget):
             row.setChecked(view.open)
         self._lay_out()
         self.updateGeometry()
+
+    def heading_size(self) -> float:
+        """The largest size the heading has room for; 0 without rows."""
+        if not self._views:
+            return 0.0
+        view = self._views[0]
+        size = 1.1 * view.text
+        room = self.width() - view.words_left - 2.1 * view.second
+        return min(size, size * room / max(text_size(self._heading, size, CHOSEN)[0], 1.0))
+
+    def share_heading_size(self, size: Callable[[], float]) -> None:
+        """Draw the heading at the size that it and its neighbour's both have room for."""
+        self._shared_size = size
 
     @property
     def rows(self) -> tuple[BandRowView, ...]:
@@ -137,9 +151,7 @@ class SheetBands(QWidget):
             painter.fillRect(paper, QColor(theme.paper))
             middle = self._header() / 2 + 2
             heading = QPointF(left + 1.05 * second, middle)
-            size = 1.1 * view.text
-            room = self.width() - heading.x() - 0.4 * second
-            size = min(size, size * room / max(text_size(self._heading, size, CHOSEN)[0], 1.0))
+            size = self._shared_size()
             draw_text(painter, heading, self._heading, size, theme.ink, CHOSEN, align=0.0)
             chip = view.chip_width or 0.0
             badge = view.badge_width or 0.0

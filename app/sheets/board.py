@@ -154,11 +154,13 @@ class SheetBoard(QWidget):
         room = round(shape.pictures[1].left() - sky.left()) - PHOTO_CLEAR
         words = min(self.sky_title.sizeHint().width(), room)
         self.sky_title.setGeometry(round(sky.left()), 0, max(words, round(sky.width())), titles)
+        # Both titles have the same room, so that both show the same buttons.
+        room = min(self.column(index).width() for index in (0, 1)) - 1
         for index, (title, place) in enumerate(zip(self.titles, self.places, strict=True)):
             area = shape.pictures[index + 1]
             column = self.column(index)
             left = round(area.left())
-            title.setGeometry(left, 0, max(column.right() - left, title.least), titles)
+            title.setGeometry(left, 0, max(room, title.least), titles)
             wide = QRectF(area)
             wide.setRight(max(area.right(), column.right()))
             place.setGeometry(wide.toAlignedRect())

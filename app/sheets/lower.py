@@ -22,6 +22,8 @@ class LowerPart(QScrollArea):
         self._body.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.findings = FindingsPanel(self._body)
         self.columns = (SheetColumn(0, self._body), SheetColumn(1, self._body))
+        for column in self.columns:
+            column.bands.share_heading_size(self._heading_size)
         self.teach = Teach(self._body)
         self._row = QHBoxLayout(self._body)
         self._row.setContentsMargins(0, 0, 0, 0)
@@ -32,6 +34,10 @@ class LowerPart(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setWidget(self._body)
+
+    def _heading_size(self) -> float:
+        shown = [column.bands for column in self.columns if column.bands.isVisible()]
+        return min(bands.heading_size() for bands in shown)
 
     def show_findings(self, view: FindingsView | None, *, nothing: bool) -> None:
         """Show the findings, none before a check; `nothing` shows how it is done instead."""

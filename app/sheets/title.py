@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QAction, QResizeEvent
+from PySide6.QtGui import QAction, QFontMetricsF, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QProgressBar, QSizePolicy, QWidget
 
 from app.look import look
@@ -28,8 +28,7 @@ class SheetTitle(QWidget):
         self._index = index
         self._there = False
         self._busy = False
-        name = translate("sheets page", "Sheet {number}").format(number=index + 1)
-        self.label = QLabel(name, self)
+        self.label = QLabel(_name(index), self)
         self.label.setProperty("role", "line")
         self.label.setProperty("on", "wall")
         self.corners = self._button("corners", translate("sheets page", "Corners"), "")
@@ -112,7 +111,7 @@ class SheetTitle(QWidget):
     @property
     def least(self) -> int:
         """Width that name and menu need."""
-        return self.label.sizeHint().width() + self.more.sizeHint().width() + 3 * WITHIN
+        return self._name_width() + self.more.sizeHint().width() + 3 * WITHIN
 
     def action(self, key: str) -> QAction:
         """An entry of the menu."""
@@ -135,13 +134,19 @@ class SheetTitle(QWidget):
     def _open_menu(self) -> None:
         self.menu.exec(self.more.mapToGlobal(self.more.rect().bottomLeft()))
 
+    def _name_width(self) -> int:
+        """As much for both sheets, so that both show the same buttons."""
+        self.label.ensurePolished()
+        metrics = QFontMetricsF(self.label.font())
+        return round(max(metrics.horizontalAdvance(_name(index)) for index in (0, 1)) + 1.5)
+
     def _fit(self) -> None:
         """Buttons as far as there is room; what has none is in the menu all the same."""
         self._progress.setFixedSize(look().type.grow(84), look().type.grow(12))
         self._progress.setVisible(self._busy)
         self._cancel.setVisible(self._busy)
         usable = self._there and not self._busy
-        room = self.width() - self.label.sizeHint().width() - WITHIN
+        room = self.width() - self._name_width() - WITHIN
         for button in (self.more, self.corners, self.turn):
             needed = button.sizeHint().width() + WITHIN
             # The menu holds everything, so its button always stays.
@@ -149,3 +154,7 @@ class SheetTitle(QWidget):
             button.setVisible(fits)
             if fits:
                 room -= needed
+
+
+def _name(index: int) -> str:
+    return translate("sheets page", "Sheet {number}").format(number=index + 1)

@@ -1958,11 +1958,11 @@
     </message>
     <message>
         <source>More menus</source>
-        <translation type="unfinished"></translation>
+        <translation>Más menús</translation>
     </message>
     <message>
         <source>unsaved</source>
-        <translation type="unfinished"></translation>
+        <translation>sin guardar</translation>
     </message>
     <message>
         <source>{title}, unsaved</source>
