@@ -2,7 +2,8 @@
 
 White paper all around tells how bright and how coloured the light was at the edge of the
 painting. A low-order surface through it, in the logarithm of linear light and robust against
-stains, is divided out; what the surface leaves of the border is the residual.
+stains, is divided out; what the surface leaves of the border is the residual. A shadow with a
+sharp edge is one more factor (`cast_shadow`).
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.sheet.cast_shadow import shaded_part, two_levels
 from core.sheet.space import Floats
 from core.sheet.straighten import Flat
 
@@ -52,12 +54,13 @@ def undo_light(flat: Flat) -> Lit:
     if len(places) < 6 * _SEGMENTS // 2:
         return Lit(flat.painted, None, np.ones(3), colours)
     logs = np.log(np.maximum(colours, 1e-4))
-    coefficients = np.empty((6, 3))
-    rest = np.empty_like(logs)
-    for c in range(3):
-        coefficients[:, c], rest[:, c] = _robust_surface(places, logs[:, c])
-    even = np.sort(np.abs(rest.mean(axis=1)))
-    residual = float(np.sqrt(np.mean(even[: max(1, int(0.97 * len(even)))] ** 2)))
+    coefficients, residual = _smooth_light(places, logs)
+    shade, step = None, np.zeros(3)
+    if residual > SHADOW_RESIDUAL and (levels := two_levels(places, logs, _terms(places))):
+        dark, step = levels
+        shade = shaded_part(flat, places, dark, step)
+        if shade is not None:
+            coefficients, _ = _smooth_light(places, logs - dark[:, None] * step)
     H, W = flat.painted.shape[:2]
     # The surface is smooth: worked out on a coarse grid and enlarged, it costs nothing.
     y = np.linspace(-1, 1, 2 * H + 1)[1::2]
@@ -68,8 +71,19 @@ def undo_light(flat: Flat) -> Lit:
         k = coefficients[:, c]
         rows = np.stack([k[0] + k[2] * y + k[5] * y * y, k[1] + k[4] * y, k[3] * one_y], -1)
         light[..., c] = rows @ np.stack([one_x, x, x * x])
+    if shade is not None:
+        light += (shade[..., None] * step).astype(np.float32)
     painted = flat.painted * np.exp(-light)
     return Lit(painted.astype(np.float32, copy=False), residual, colours.mean(axis=0), colours)
+
+
+def _smooth_light(places: Floats, logs: Floats) -> tuple[Floats, float]:
+    """A surface for each channel, (6, 3), and the residual of all."""
+    coefficients, rest = np.empty((6, 3)), np.empty_like(logs)
+    for c in range(3):
+        coefficients[:, c], rest[:, c] = _robust_surface(places, logs[:, c])
+    even = np.sort(np.abs(rest.mean(axis=1)))
+    return coefficients, float(np.sqrt(np.mean(even[: max(1, int(0.97 * len(even)))] ** 2)))
 
 
 def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
