@@ -28,6 +28,7 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from simulator import REPORT_SEED, cases, measure, scene
 
+from core.colour import delta_E_2000, srgb8_to_linear
 from core.errors import Cancelled
 from core.photo import open_photo
 from core.sheet import check_sheet
@@ -101,6 +102,7 @@ def lie_case(seed: int) -> dict[str, Any]:
         reference, one = cases.sideways(seed, mirrored=mirrored)
         check = checked(one, measure.reference_from(reference, one.lines))
         result["mirrored" if mirrored else "straight"] = "mirrored" in measure.keys(check)
+        result["sides differ"] = sides_differ(reference, one.lines)
     one = cases.turned(seed, 1 + seed % 3)
     check = checked(one)
     result["turn"] = check.better_turn == (4 - one.shot.turn) % 4
@@ -110,6 +112,12 @@ def lie_case(seed: int) -> dict[str, Any]:
     keys = measure.keys(stranger)
     result["other"] = bool(keys & {"other sky", "turn"})
     return result
+
+
+def sides_differ(reference: np.ndarray, lines: tuple[float, ...]) -> bool:
+    """Whether an eye would see it if this sky were mirrored: left against right, mean dE00 >= 3."""
+    cells = measure.cell_colours(srgb8_to_linear(reference), lines).reshape(-1, 3, 3)
+    return float(np.mean(delta_E_2000(cells[:, 0], cells[:, 2]))) >= 3.0
 
 
 def curve_case(seed: int) -> list[float]:
@@ -181,10 +189,13 @@ def other_rows(
     flagged = share([r["flagged"] for r in shadow])
     wrong = [r for r in (*main, *tape) if r["corner"] >= measure.FOUND]
     unsure = share([r["confidence"] < SURE or "tape" in r["keys"] for r in wrong])
+    bare = [r for r in main if r["corner"] >= measure.FOUND]
+    told = share([r["confidence"] < SURE or "tape" in r["keys"] for r in bare])
     said = share([r["said"] for r in tape])
     tens = share([r["tens"] for r in copies])
     quiet = share([not r["complaints"] for r in copies])
     mirrored = share([r["mirrored"] for r in lies])
+    uneven = [r["mirrored"] for r in lies if r["sides differ"]]
     straight = share([r["straight"] for r in lies])
     turn = share([r["turn"] for r in lies])
     other = share([r["other"] for r in lies])
@@ -197,14 +208,21 @@ def other_rows(
             f"{unsure:.1%}",
             unsure >= 0.8,
         ),
+        (f"  without tape, of {len(bare)}", "", f"{told:.1%}", None),
         (f"tape left on: something said, of {len(tape)}", "", f"{said:.1%}", None),
         (f"perfect copies scored 10 all round, of {len(copies)}", "all", f"{tens:.1%}", tens == 1),
         ("perfect copies without complaint", "all", f"{quiet:.1%}", quiet == 1),
         (f"mirrored noticed, of {len(lies)}", "", f"{mirrored:.1%}", None),
+        (
+            f"  where left and right differ, of {len(uneven)}",
+            ">= 95%",
+            f"{share(uneven):.1%}",
+            share(uneven) >= 0.95,
+        ),
         ("straight ones called mirrored", "", f"{straight:.1%}", None),
         ("turned ones asked about", "", f"{turn:.1%}", None),
-        ("another sky told apart", "", f"{other:.1%}", None),
-        ("own sky called another, turned or mirrored", "", f"{own:.1%}", None),
+        ("another sky told apart", ">= 95%", f"{other:.1%}", other >= 0.95),
+        ("own sky called another, turned or mirrored", "<= 1%", f"{own:.1%}", own <= 0.01),
         ("phone tone curve, dE00 mean", "", f"{np.mean(curve):.1f}", None),
     ]
 

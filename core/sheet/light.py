@@ -18,7 +18,7 @@ from core.sheet.cast_shadow import shaded_part, two_levels
 from core.sheet.space import Floats
 from core.sheet.straighten import Flat
 
-SHADOW_RESIDUAL = 0.03
+SHADOW_RESIDUAL = 0.02
 """Above this the light changed faster than the surface can follow: a shadow."""
 
 _SEGMENTS = 16  # along each side

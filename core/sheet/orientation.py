@@ -14,7 +14,10 @@ _BETTER = 0.6  # another way up must cost at most this share of the present one
 _LEAST_GAIN = 6.0  # and this many squared working units a sample less
 OTHER_SKY = 12.0
 """Working units between the bands' colours beyond which it is hardly the same sky."""
-_MIRRORED_SIDES = 3.0  # working units between left and right for a mirror to show
+OTHER_HUES = 5.5
+"""The same of their hue and intensity alone, when the bands also follow another pattern."""
+_SAME_PATTERN = 0.85  # a sheet painted too pale or too strong keeps its pattern of hues
+_MIRRORED_SIDES = 2.0  # working units between left and right for a mirror to show
 
 
 @dataclass(frozen=True)
@@ -37,7 +40,7 @@ class Lie:
     distance: float
 
 
-def judge_lie(reference: Reference, W: Floats, sides_compared: bool) -> Lie:
+def judge_lie(reference: Reference, W: Floats, light_undone: bool) -> Lie:
     """Compare the sheet (h, w, 3, working colours) with the reference in four ways up."""
     lines = reference.bands.lines
     wanted = band_colours(reference.profile, lines)
@@ -56,8 +59,18 @@ def judge_lie(reference: Reference, W: Floats, sides_compared: bool) -> Lie:
         turn = best
     gap = found[turn] - wanted
     distance = float(np.linalg.norm(gap, axis=1).mean())
-    mirrored = sides_compared and turn == 0 and _is_mirrored(reference, W, lines)
-    return Lie(turn, mirrored, distance > OTHER_SKY, distance)
+    other = distance > OTHER_SKY or (light_undone and _other_hues(wanted, found[turn]))
+    mirrored = light_undone and turn == 0 and _is_mirrored(reference, W, lines)
+    return Lie(turn, mirrored, other, distance)
+
+
+def _other_hues(wanted: Floats, found: Floats) -> bool:
+    """Whether the bands (bands, 3) differ in hue and intensity, and in how these follow from band
+    to band: a whole sheet too pale or too strong is the same sky still."""
+    a, b = wanted[:, 1:], found[:, 1:]
+    apart = float(np.linalg.norm(b - a, axis=1).mean())
+    both = float(np.linalg.norm(a) * np.linalg.norm(b))
+    return apart > OTHER_HUES and float((a * b).sum()) < _SAME_PATTERN * both
 
 
 def _is_mirrored(reference: Reference, W: Floats, lines: tuple[float, ...]) -> bool:
