@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
 
@@ -62,10 +63,11 @@ def plan_colour(
     steerable = {frozenset(item.mix.keys) for item in built}
     closest = closest_planned(box, paints, target, choice.pinned, steerable)
     first: Built | None = None
+    others: Sequence[Built] = ()
     if choice.parts is not None:
         chosen, others = _by_hand(box, target, choice), built
     elif is_paper(target, choice):
-        chosen, others = describe(box, target, "paper", bare_paper(), why=(Reason("paper"),)), []
+        chosen = describe(box, target, "paper", bare_paper(), why=(Reason("paper"),))
     elif built:
         first, *others = _preferred_first(built, place.prefer)
         if place.shared is not None and place.prefer == frozenset(first.mix.keys):
@@ -75,7 +77,7 @@ def plan_colour(
             taken = first
         chosen = describe_built(box, target, taken, choice.pinned)
     else:
-        chosen, others = _without_structure(box, target, closest), []
+        chosen = _without_structure(box, target, closest)
     known = Chosen(chosen, first, target, place)
     show = _closest_beside(box, known, closest, built)
     shown = frozenset(show.mix.keys) if show is not None else frozenset()
@@ -96,7 +98,7 @@ def plan_colour(
 
 
 def _closest_beside(
-    box: Box, chosen: Chosen, closest: PlannedMix, built: list[Built]
+    box: Box, chosen: Chosen, closest: PlannedMix, built: Sequence[Built]
 ) -> PlannedMix | None:
     """The closest mix when it is clearly closer, with what is odd about it; else None."""
     own = chosen.planned
@@ -141,7 +143,7 @@ def _alternatives(
     box: Box,
     paints: tuple[Paint, ...],
     chosen: Chosen,
-    others: list[Built],
+    others: Sequence[Built],
     pinned: tuple[str, ...],
 ) -> tuple[Alternative, ...]:
     target = chosen.target
@@ -161,7 +163,7 @@ def _alternatives(
     return (*found, Alternative(item, False, reasons))
 
 
-def _preferred_first(built: list[Built], prefer: frozenset[str]) -> list[Built]:
+def _preferred_first(built: Sequence[Built], prefer: frozenset[str]) -> Sequence[Built]:
     """Put the mix of the preferred paints first, when there is one."""
     for number, item in enumerate(built):
         if frozenset(item.mix.keys) == prefer:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 import numpy as np
 
 from core.colour import delta_E_2000
@@ -90,22 +88,9 @@ def own_mix(
 
 def built_ways(
     box: Box, paints: tuple[Paint, ...], target: ColourReading, choice: BandChoice
-) -> list[Built]:
+) -> tuple[Built, ...]:
     """A teacher's mixes for a band, the best of every set of paints, the best set first."""
-    pinned = frozenset(choice.pinned)
-    return built_differently(classroom_mixes_kept(box, paints, target, pinned))
-
-
-def built_differently(built: Sequence[Built]) -> list[Built]:
-    """The best mix of every set of paints, keeping the order."""
-    seen: set[frozenset[str]] = set()
-    kept = []
-    for item in built:
-        key = frozenset(item.mix.keys)
-        if key not in seen:
-            seen.add(key)
-            kept.append(item)
-    return kept
+    return classroom_mixes_kept(box, paints, target, frozenset(choice.pinned))
 
 
 def is_paper(target: ColourReading, choice: BandChoice) -> bool:
