@@ -71,7 +71,9 @@ def find_corners(
     if not proposals or proposals[0].log_odds < _CLEAR:
         proposals = propose(linear, quads, features, _CHECKED)
         step(0.75, progress, should_stop)
-        proposals += propose(linear, *candidates(linear, on_paper=True), _CHECKED)
+        quads, features = candidates(linear, on_paper=True)
+        step(0.9, progress, should_stop)
+        proposals += propose(linear, quads, features, _CHECKED)
     step(1.0, progress, should_stop)
     if not proposals:
         return FoundCorners(((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0)), 0.0)

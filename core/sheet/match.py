@@ -19,7 +19,7 @@ from core.sheet.steps import Steps, Target, fit_steps
 
 SAMPLES = 400
 """Rows of a profile."""
-TELLABLE = 5.0
+TELLABLE = 4.0
 """Neighbouring bands closer than this, in working units, give no line that can be told."""
 
 _PULL = 40.0  # samples' worth of trust in the reference's colour (plus a shift common to all)

@@ -51,6 +51,18 @@ def test_a_line_is_not_told_where_the_profile_gives_it_no_place():
     assert not any(line.sure for line in found)
 
 
+@pytest.mark.parametrize(("edge", "share"), [(0.1, 0.65), (0.5, 0.5)])
+def test_a_line_that_a_drying_edge_draws_away_is_not_told(edge, share):
+    # Below the edge the wash is weaker; the fit takes the edge for the line's own transition.
+    shares = shares_of(Y, np.asarray(LINES), np.asarray([0.25, 0.25]))
+    density = shares @ np.asarray([BLUE, ROSE, YELLOW])
+    density = density * np.where(edge < Y, share, 1.0)[:, None]
+    found = match_lines(profile(LINES), LINES, linear_to_W(np.exp(-density)))
+    off = [abs(line.at - true) > 0.02 for line, true in zip(found, LINES, strict=True)]
+    assert any(off)
+    assert not any(line.sure for line, wrong in zip(found, off, strict=True) if wrong)
+
+
 def test_lines_in_plain_places_are_told():
     sheet = profile((0.3, 0.75), widths=(0.02, 0.15))
     found = match_lines(profile(LINES), LINES, sheet)
