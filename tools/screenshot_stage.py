@@ -12,7 +12,7 @@ from pathlib import Path
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from PySide6.QtCore import QEventLoop, QTimer
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from app.language import LANGUAGES, use_language
 from app.pages import PAGES
@@ -102,7 +102,9 @@ class Stage:
         return page
 
     def close(self) -> None:
-        """Take the window down without questions."""
+        """Take the window down without questions, what is open above it first."""
+        while (popup := QApplication.activePopupWidget()) is not None:
+            popup.close()
         self.window.document.stack.setClean()
         self.window.close()
         self.window.deleteLater()

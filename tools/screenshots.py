@@ -20,7 +20,11 @@ from pathlib import Path
 from PySide6.QtWidgets import QApplication
 
 from app.pages import PAGES
-from tools import screenshot_dialogs, screenshot_lesson  # noqa: F401 - they register scenes
+from tools import (  # noqa: F401 - they register scenes
+    screenshot_dialogs,
+    screenshot_lesson,
+    screenshot_mix,
+)
 from tools.screenshot_scenes import page_of_sample_study
 from tools.screenshot_stage import EVERY, PLAIN, SCENES, Act, Stage, Variation
 

@@ -7,16 +7,8 @@ from pathlib import Path
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import (
-    QComboBox,
-    QDialog,
-    QDialogButtonBox,
     QFileDialog,
-    QFormLayout,
-    QInputDialog,
-    QLabel,
-    QLineEdit,
     QMenu,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -24,13 +16,14 @@ from app.boxes import BoxShelf
 from app.document import Document
 from app.mix.edits import MixEdits
 from app.mix.left_out import add_left_out
-from app.mix.texts import sentence_case
+from app.mix.own_paint import OwnPaintDialog
 from app.notices import Notices
+from app.widgets.ask_line import AskLine
 from core import mixing
 from core.i18n import translate
+from core.paint.box import GENERIC_BOXES
 from core.paint.box_file import open_box, own_paint, save_box
-from core.paint.catalogue import CATALOGUE
-from core.paint.names import box_name, paint_name
+from core.paint.names import box_name
 
 
 class BoxMenu:
@@ -76,13 +69,12 @@ class BoxMenu:
 
     def keep(self) -> None:
         """Ask for a name and keep the box under it."""
-        name, given = QInputDialog.getText(
-            self._page,
-            translate("mix page", "Keep this box"),
-            translate("mix page", "What do you call it? For example: Our cupboard"),
-        )
-        if given:
-            self.keep_as(name)
+        label = translate("mix page", "What do you call it? For example: Our cupboard")
+        box = self._document.study.box
+        generic = {other.name for other in GENERIC_BOXES.values()}
+        text = "" if box.name in generic else box.name
+        keep = translate("mix page", "Keep this box")
+        AskLine(self._page, label, text, keep, self.keep_as).open()
 
     def keep_as(self, name: str) -> None:
         """Keep the box under a name."""
@@ -129,45 +121,10 @@ class BoxMenu:
 
     def add_paint(self) -> None:
         """Ask for a paint's name and what it behaves like."""
-        dialog = OwnPaintDialog(self._page)
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.accepted.connect(lambda: self.put(dialog.name.text(), dialog.like.currentData()))
-        dialog.open()
+        OwnPaintDialog(self.put, self._page).open()
 
     def put(self, name: str, like: str) -> None:
         """Put a paint of one's own into the box."""
         with self._notices.reporting():
             after = mixing.put_paint(self._document.study, own_paint(name, like))
             self._document.change(translate("undo", "add paint"), after)
-
-
-class OwnPaintDialog(QDialog):
-    """A name, and the paint of the list it behaves like."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(translate("mix page", "A paint of your own"))
-        self.name = QLineEdit(self)
-        self.like = QComboBox(self)
-        for paint in CATALOGUE.values():
-            self.like.addItem(sentence_case(paint_name(paint)), paint.key)
-        explained = QLabel(
-            translate(
-                "mix page",
-                "Nobody measured your tube: its mixes are reckoned with the paint it behaves "
-                "like, and the box says so.",
-            )
-        )
-        explained.setWordWrap(True)
-        form = QFormLayout()
-        form.addRow(translate("mix page", "Its name"), self.name)
-        form.addRow(translate("mix page", "It behaves like"), self.like)
-        buttons = QDialogButtonBox(
-            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel
-        )
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
-        column = QVBoxLayout(self)
-        column.addWidget(explained)
-        column.addLayout(form)
-        column.addWidget(buttons)

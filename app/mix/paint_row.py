@@ -28,8 +28,8 @@ from app.mix.head import BY_KEY
 from app.paint.mix_swatch import SwatchView, paint_swatch
 from app.widgets.fit import Fitted, fit
 
-TONGUE = 100
-_SWATCH_LEFT, _SWATCH_WIDTH = 16, 68
+TONGUE = 96
+_SWATCH_LEFT, _SWATCH_WIDTH = 16, 64
 _TEXT_LEFT = TONGUE + 12
 _TICK = 20
 
@@ -157,12 +157,13 @@ class PaintRow(QCheckBox):
 
     def _texts(self, width: int, view: PaintRowView) -> tuple[Fitted, ...]:
         scale = look().type
-        room = width - _TEXT_LEFT - scale.grow(_TICK) - MARGIN - WITHIN
-        caution = scale.grow(22) if view.caution else 0
+        room = width - _TEXT_LEFT - MARGIN
+        beside = scale.grow(_TICK) + WITHIN + (scale.grow(22) if view.caution else 0)
         weight = SECOND if view.unused else FIRST
         size, note = round(1.07 * scale.px("control")), scale.px("note")
-        name = fit(view.name, (size, scale.px("control"), note), weight, room - caution)
-        return name, *(fit(text, (note,), SECOND, room, 9) for text in view.said)
+        name = fit(view.name, (size, scale.px("control"), note), weight, room - beside)
+        said = "; ".join(view.said)
+        return (name, fit(said, (note,), SECOND, room, 9)) if said else (name,)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self.view is None:
@@ -178,6 +179,7 @@ class PaintRow(QCheckBox):
         paint_swatch(painter, swatch, SwatchView(self.view.colours if self.view.owned else ()))
         texts = self._texts(width, self.view)
         top = (height - sum(text.height for text in texts)) / 2
+        self._paint_marks(painter, top + texts[0].pitch / 2)
         for number, text in enumerate(texts):
             painter.setFont(font(text.size, text.weight))
             first = number == 0 and not self.view.unused
@@ -188,24 +190,23 @@ class PaintRow(QCheckBox):
                     int(Qt.AlignmentFlag.AlignVCenter) | int(Qt.TextFlag.TextDontClip),
                     line,
                 )
-                if number == 0 and line is text.lines[-1] and self.view.caution:
-                    side = scale.grow(18)
-                    place = QRectF(0, 0, side, side)
-                    place.moveTo(width - MARGIN - scale.grow(_TICK) - WITHIN - side, top)
-                    paint_icon(painter, place, "caution", theme.ink)
                 top += text.pitch
-        self._paint_tick(painter, QRectF(width - MARGIN - scale.grow(_TICK), 0, 0, height))
         if self.hasFocus() and self._by_key:
             painter.setPen(QPen(QColor(theme.ink), FOCUS_WIDTH))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(QRectF(TONGUE + 4, 2, width - TONGUE - 9, height - 4), 5, 5)
         painter.end()
 
-    def _paint_tick(self, painter: QPainter, column: QRectF) -> None:
-        theme, side = look().theme, look().type.grow(_TICK)
-        box = QRectF(column.left(), column.center().y() - side / 2, side, side)
-        box.adjust(EDGE / 2, EDGE / 2, -EDGE / 2, -EDGE / 2)
+    def _paint_marks(self, painter: QPainter, middle: float) -> None:
+        """The tick, and the caution beside it, level with the name."""
         assert self.view is not None
+        theme, side, mark = look().theme, look().type.grow(_TICK), look().type.grow(18)
+        left = self.width() - MARGIN - side
+        if self.view.caution:
+            place = QRectF(left - WITHIN - mark, middle - mark / 2, mark, mark)
+            paint_icon(painter, place, "caution", theme.ink)
+        box = QRectF(left, middle - side / 2, side, side)
+        box.adjust(EDGE / 2, EDGE / 2, -EDGE / 2, -EDGE / 2)
         painter.setPen(
             QPen(QColor(theme.ink if self.view.owned or self.underMouse() else theme.edge), EDGE)
         )

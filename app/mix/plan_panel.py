@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QScrollArea,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -23,6 +24,9 @@ from app.mix.plan_parts import AmountsTable, Caution, StepList
 from app.mix.plan_shown import PlanView
 from app.widgets.buttons import EdgeButton, IconButton
 from core.i18n import translate
+
+FOOT = 12
+"""Above and below the button at the foot, which stays while the plan scrolls."""
 
 
 class PlanPanel(QWidget):
@@ -51,6 +55,7 @@ class PlanPanel(QWidget):
         self.close_button = IconButton("close", translate("mix page", "Close the plan"), self)
         self.close_button.clicked.connect(self.closed)
         self.print_button = EdgeButton(translate("mix page", "Print the plan"), "print", self)
+        self.print_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.print_button.clicked.connect(self.print_asked)
         self.sheets = QComboBox(self)
         self.sheets.setAccessibleName(translate("mix page", "Size of the sheet"))
@@ -136,6 +141,8 @@ class PlanPanel(QWidget):
             QRectF(0, 0, 2 if over else 1.25, self.height()),
             QColor(theme.ink if over else theme.rule),
         )
+        foot = self.print_button.y() - FOOT
+        painter.fillRect(QRectF(0, foot, self.width(), 1.25), QColor(theme.rule))
         painter.end()
 
     def _ask_own(self, checked: bool) -> None:
@@ -164,13 +171,9 @@ class PlanPanel(QWidget):
         head = QHBoxLayout()
         head.setSpacing(WITHIN)
         head.addWidget(title, 1)
-        head.addWidget(self.print_button)
+        head.addWidget(self.sheets)
         head.addWidget(self.close_button)
         column.addLayout(head)
-        sheet = QHBoxLayout()
-        sheet.addWidget(self.sheets)
-        sheet.addStretch(1)
-        column.addLayout(sheet)
         column.addWidget(self._painted)
         column.addSpacing(WITHIN)
         mixing = QHBoxLayout()
@@ -200,9 +203,14 @@ class PlanPanel(QWidget):
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setWidget(inside)
+        foot = QHBoxLayout()
+        foot.setContentsMargins(INSIDE, FOOT, INSIDE, FOOT)
+        foot.addWidget(self.print_button)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(2, 0, 0, 0)
-        whole.addWidget(scroll)
+        whole.setSpacing(0)
+        whole.addWidget(scroll, 1)
+        whole.addLayout(foot)
 
 
 def _label(role: str, text: str = "") -> QLabel:

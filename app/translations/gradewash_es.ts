@@ -3406,12 +3406,20 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Nadie ha medido tu tubo: sus mezclas se calculan con la pintura a la que se parece, y la caja lo dice.</translation>
     </message>
     <message>
+        <source>Put it into the box</source>
+        <translation>Ponerla en la caja</translation>
+    </message>
+    <message>
         <source>Its name</source>
         <translation>Su nombre</translation>
     </message>
     <message>
         <source>It behaves like</source>
         <translation>Se comporta como</translation>
+    </message>
+    <message>
+        <source>Give the paint a name first.</source>
+        <translation>Primero ponle un nombre a la pintura.</translation>
     </message>
     <message>
         <source>Paint box</source>
@@ -5173,6 +5181,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Choose another picture</source>
         <translation>Elegir otra imagen</translation>
+    </message>
+    <message>
+        <source>Nothing is told of this sheet until its corners are set.</source>
+        <translation>No se dice nada de esta lámina hasta que pongas sus esquinas.</translation>
+    </message>
+    <message>
+        <source>Nothing is told of this sheet until it lies upright.</source>
+        <translation>No se dice nada de esta lámina hasta que esté derecha.</translation>
     </message>
     <message>
         <source>One more thing stayed as it was.</source>

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QMenu
+from PySide6.QtWidgets import QApplication, QFileDialog, QMenu
 
 from app.mix.meeting_head import MeetingHead
 from app.mix.meeting_view import MeetingView
@@ -220,12 +220,19 @@ def test_the_last_paint_cannot_be_taken_out(page, qtbot) -> None:
     settle(page, qtbot)
 
 
+def name_it(name: str, qtbot) -> None:
+    dialog = QApplication.activeModalWidget()
+    dialog.field.clear()
+    qtbot.keyClicks(dialog.field, name)
+    qtbot.keyClick(dialog.field, Qt.Key.Key_Return)
+
+
 @no_popups
 def test_a_box_is_kept_saved_opened_and_forgotten(page, qtbot, monkeypatch, tmp_path) -> None:
     document, menu = page.window_.document, page.box_desk.menu
     qtbot.mouseClick(page.box.row("sap_green"), LEFT, pos=QPoint(130, 10))
-    monkeypatch.setattr(QInputDialog, "getText", lambda *a, **k: ("Our cupboard", True))
     action(menu.open(QPoint(0, 0)), "Keep this box as...").trigger()
+    name_it("Our cupboard", qtbot)
     assert document.study.box.name == "Our cupboard"
     assert page.box.boxes.currentText() == "Our cupboard"
     path = tmp_path / "ours.json"
@@ -244,15 +251,22 @@ def test_a_box_is_kept_saved_opened_and_forgotten(page, qtbot, monkeypatch, tmp_
     path.write_text("{", encoding="utf-8")
     menu.load()
     assert "not a paint box" in page.window_.notice_desk.text
-    monkeypatch.setattr(QInputDialog, "getText", lambda *a, **k: ("twelve-pan school box", True))
     menu.keep()
+    assert QApplication.activeModalWidget().field.text() == "Our cupboard"
+    name_it("twelve-pan school box", qtbot)
     assert "choose another name" in page.window_.notice_desk.text
     settle(page, qtbot)
 
 
 def test_a_paint_of_ones_own(page, qtbot) -> None:
     menu = page.box_desk.menu
-    menu.put("sky blue", "cerulean_blue")
+    menu.add_paint()
+    dialog = QApplication.activeModalWidget()
+    assert not dialog.button.isEnabled()
+    qtbot.keyClicks(dialog.name, "sky blue")
+    dialog.like.setCurrentIndex(dialog.like.findData("cerulean_blue"))
+    assert dialog.button.isEnabled()
+    qtbot.keyClick(dialog.name, Qt.Key.Key_Return)
     assert "own_sky_blue" in page.window_.document.study.box.by_key
     assert "measured as cerulean blue" in page.box.row("own_sky_blue").accessibleName()
     menu.put("sky blue", "cerulean_blue")

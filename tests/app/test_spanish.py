@@ -25,7 +25,7 @@ from app.cards.worksheet import lay_out_worksheet
 from app.guide.chapters import chapters
 from app.guide.window import GuideWindow
 from app.language import language_in_use, spoken_for, use_language
-from app.mix.box_menu import OwnPaintDialog
+from app.mix.own_paint import OwnPaintDialog
 from app.preferences_window import PreferencesWindow
 from app.settings import Preferences, load_settings, settings_file
 from core.colour import srgb_to_Lab
@@ -110,7 +110,8 @@ QUESTIONS_ASKED = {
     "changed": lambda window: files_ask.ask_changed_on_disk(window, "cielo", nothing, nothing),
     "elsewhere": lambda window: files_ask.ask_open_elsewhere(window, "cielo", nothing, nothing),
     "title": lambda window: files_ask.ask_title(window, "Un cielo", nothing),
-    "own paint": lambda window: OwnPaintDialog(window).open(),
+    "keep box": lambda window: window.page("mix").box_desk.menu.keep(),
+    "own paint": lambda window: OwnPaintDialog(nothing, window).open(),
 }
 
 

@@ -1,0 +1,169 @@
+"""The Mix page's menus, dialogs and extremes, for `tools.screenshots`."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
+
+from app.pages.mix import MixPage
+from core import mixing
+from tools.screenshot_scenes import sample_study, set_bands
+from tools.screenshot_stage import LARGE_TEXT, PLAIN, WIDE, Stage, Variation, scene
+
+SPANISH = Variation((1366, 768), "light", 100, "es")
+LARGE_SPANISH = Variation((1366, 768), "light", 150, "es")
+MENUS = (PLAIN, LARGE_TEXT, SPANISH)
+
+
+def _mix(stage: Stage) -> MixPage:
+    sample_study(stage)
+    page = stage.page("mix")
+    assert isinstance(page, MixPage)
+    return page
+
+
+def _popup(stage: Stage) -> QMenu:
+    stage.process(100)
+    menu = QApplication.activePopupWidget()
+    assert isinstance(menu, QMenu)
+    return menu
+
+
+@scene(*MENUS)
+def mix_menu_box(stage: Stage) -> QWidget | None:
+    """What can be done with the box."""
+    _mix(stage).box.more.click()
+    return _popup(stage)
+
+
+@scene(*MENUS)
+def mix_menu_paint(stage: Stage) -> QWidget | None:
+    """What can be done with one paint."""
+    page = _mix(stage)
+    row = page.box.rows[3]
+    row.menu_asked.emit(row.view.key, row.mapToGlobal(row.rect().center()))
+    return _popup(stage)
+
+
+@scene(*MENUS)
+def mix_menu_band(stage: Stage) -> QWidget | None:
+    """What can be asked for one band."""
+    page = _mix(stage)
+    stage.window.document.change("", mixing.pin(stage.window.document.study, "A", "crimson", True))
+    stage.settle()
+    page.rows.detail.wishes.click()
+    return _popup(stage)
+
+
+@scene(*MENUS)
+def mix_menu_band_paints(stage: Stage) -> QWidget | None:
+    """The paints to leave out of every mix."""
+    page = _mix(stage)
+    page.edits.leave_out("sap_green", True)
+    menu = page.menu_of(0)
+    sub = menu.actions()[2].menu()
+    sub.popup(page.mapToGlobal(page.rect().center()))
+    return _popup(stage)
+
+
+@scene(*MENUS)
+def mix_menu_drying(stage: Stage) -> QWidget | None:
+    """How much darker wet paint looks."""
+    page = _mix(stage)
+    menu = page.drying.action.menu()
+    menu.popup(page.mapToGlobal(page.rect().center()))
+    return _popup(stage)
+
+
+@scene(*MENUS)
+def mix_menu_edit(stage: Stage) -> QWidget | None:
+    """The Edit menu, with what the page puts there."""
+    _mix(stage)
+    menu = stage.window.header.menu("edit")
+    menu.popup(stage.window.mapToGlobal(stage.window.rect().center()))
+    return _popup(stage)
+
+
+@scene(*MENUS)
+def mix_dialog_paint(stage: Stage) -> QWidget | None:
+    """A paint of one's own."""
+    _mix(stage).box_desk.menu.add_paint()
+    return _dialog(stage)
+
+
+@scene(*MENUS)
+def mix_dialog_keep(stage: Stage) -> QWidget | None:
+    """The name of a box that is kept."""
+    _mix(stage).box_desk.menu.keep()
+    return _dialog(stage)
+
+
+def _dialog(stage: Stage) -> QWidget:
+    stage.process(200)
+    return next(
+        w for w in QApplication.topLevelWidgets() if isinstance(w, QDialog) and w.isVisible()
+    )
+
+
+@scene(PLAIN, LARGE_SPANISH)
+def mix_plan_over(stage: Stage) -> QWidget | None:
+    """The plan laid over a narrow page."""
+    _mix(stage).show_plan(True)
+    stage.settle()
+    return None
+
+
+@scene(PLAIN, WIDE, LARGE_SPANISH)
+def mix_by_hand(stage: Stage) -> QWidget | None:
+    """Parts counted by hand, and wishes said."""
+    page = _mix(stage)
+    document = stage.window.document
+    study = mixing.set_part(
+        document.study, "B", stage.window.planner.plan.band("B").classroom.mix, "sap_green", 1
+    )
+    document.change("", mixing.forbid_everywhere(study, "black", True))
+    stage.settle()
+    page.choose(1)
+    page.rows.detail.stages._segments["hand"].click()
+    return None
+
+
+@scene(PLAIN, WIDE, LARGE_SPANISH)
+def mix_compared(stage: Stage) -> QWidget | None:
+    """The blues side by side."""
+    page = _mix(stage)
+    page.rows.detail.stages._segments["compare"].click()
+    return None
+
+
+@scene(PLAIN, WIDE, LARGE_SPANISH)
+def mix_meeting(stage: Stage) -> QWidget | None:
+    """A meeting of two bands, opened."""
+    _mix(stage).choose_row(3)
+    return None
+
+
+@scene(PLAIN, WIDE)
+def mix_seven_bands(stage: Stage) -> QWidget | None:
+    """As many bands as a sky may have."""
+    sample_study(stage)
+    set_bands(stage, 0.08, 0.16, 0.25, 0.33, 0.41, 0.5, horizon=0.61)
+    page = stage.page("mix")
+    assert isinstance(page, MixPage)
+    page.choose(2)
+    return None
+
+
+@scene(PLAIN, WIDE)
+def mix_one_band(stage: Stage) -> QWidget | None:
+    """A sky of one band."""
+    sample_study(stage)
+    set_bands(stage, horizon=0.61)
+    stage.page("mix")
+    return None
+
+
+@scene(PLAIN)
+def mix_empty(stage: Stage) -> QWidget | None:
+    """No sky yet."""
+    stage.page("mix")
+    return None
