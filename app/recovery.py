@@ -88,7 +88,10 @@ class RecoveryDialog(QDialog):
         for label in (line, sentence):
             label.setWordWrap(True)
             column.addWidget(label)
-        self.rows = tuple(RecoveredRow(one, self) for one in found[:MOST_SHOWN])
+        self.rows = tuple(
+            RecoveredRow(one, self, newest=number == 0)
+            for number, one in enumerate(found[:MOST_SHOWN])
+        )
         for number, row in enumerate(self.rows):
             column.addSpacing(WITHIN)
             rule = QWidget(self)
@@ -129,7 +132,7 @@ class RecoveryDialog(QDialog):
 class RecoveredRow(QWidget):
     """One piece of unsaved work: what, when, and what to do with it."""
 
-    def __init__(self, recovered: Recovered, parent: QWidget) -> None:
+    def __init__(self, recovered: Recovered, parent: QWidget, *, newest: bool = False) -> None:
         super().__init__(parent)
         self.recovered = recovered
         self.given_up = False
@@ -144,7 +147,9 @@ class RecoveredRow(QWidget):
         words.setSpacing(2)
         words.addWidget(self._title)
         words.addWidget(self._about)
-        self.open_button: EdgeButton = InkButton(translate("recovery", "Open it"), parent=self)
+        # One ink button: the newest work is the likeliest to be wanted.
+        kind = InkButton if newest else EdgeButton
+        self.open_button = kind(translate("recovery", "Open it"), parent=self)
         self.give_up_button = EdgeButton(translate("recovery", "Give it up"), parent=self)
         for button in (self.open_button, self.give_up_button):
             button.setAutoDefault(True)
@@ -168,7 +173,8 @@ class RecoveredRow(QWidget):
             self.give_up_button.setText(translate("recovery", "Keep it after all"))
         else:
             when = when_words(self.recovered.when)
-            changed = translate("recovery", "Last changed {when}.").format(when=when)
+            # Some languages end an hour with a stop of its own: "8:06 p.m.".
+            changed = translate("recovery", "Last changed {when}.").format(when=when.rstrip("."))
             self._about.setText(f"{changed} {place_words(self.recovered.path)}")
             self.give_up_button.setText(translate("recovery", "Give it up"))
         self.give_up_button.updateGeometry()

@@ -145,13 +145,26 @@ class ReadControls(QWidget):
         self.view_chosen.emit(f"steps {number}")
 
     def _arrange(self) -> None:
-        views, bands = (
-            sum(part.sizeHint().width() + WITHIN for part in parts if not part.isHidden())
-            for parts in ((self._views, self._step_numbers, self._eyes), (self.stepper,))
-        )
-        propose = GROUP + 12 + self.propose.sizeHint().width()
         room = self.width() - GROUP
-        one_row = views + bands <= room
+        # A second row would take its height from the photo: the words move closer first.
+        for close in (False, True):
+            self._views.set_close(close)
+            views, bands = self._widths()
+            one_row = views + bands - WITHIN <= room
+            if one_row:
+                break
+        else:
+            self._views.set_close(False)
+        propose = GROUP + 12 + self.propose.sizeHint().width()
         self.propose.setVisible(views + bands + propose <= room or not one_row)
         directions = QBoxLayout.Direction
         self._row.setDirection(directions.LeftToRight if one_row else directions.TopToBottom)
+
+    def _widths(self) -> tuple[int, int]:
+        """What the ways of looking and the number of bands need."""
+        groups = ((self._views, self._step_numbers, self._eyes), (self.stepper,))
+        views, bands = (
+            sum(part.sizeHint().width() + WITHIN for part in parts if not part.isHidden())
+            for parts in groups
+        )
+        return views, bands

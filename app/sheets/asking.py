@@ -10,6 +10,7 @@ from app.sheets.scores import score_cells
 from app.sheets.sentences import Sentence
 from app.sheets.strip import StripView
 from core.i18n import translate
+from core.sheet.findings import CAUSES
 from core.sheet.result import SheetCheck
 from core.study import Study
 
@@ -75,7 +76,7 @@ def strip_view(check: SheetCheck | None, *, buttons_for_corners: bool = True) ->
             return StripView(
                 texts[key], (("corners", translate("sheets page", "Set the corners")),)
             )
-    if "other sky" in texts:
+    if "other sky" in texts and check.readable:
         return StripView(
             texts["other sky"], (("replace", translate("sheets page", "Choose another picture")),)
         )
@@ -112,11 +113,21 @@ def findings_view(study: Study, checker: Checker, wanted: str) -> FindingsView |
     return FindingsView(
         tabs,
         chosen,
-        _sentences(check),
+        _sentences(check) if check.readable else _unreadable(check),
         index=index,
         scores=scores,
         early=bool(missing),
     )
+
+
+def _unreadable(check: SheetCheck) -> tuple[Sentence, ...]:
+    """Why nothing is told of a sheet yet, and what may be the cause."""
+    if check.better_turn is None:
+        first = translate("sheets page", "Nothing is told of this sheet until its corners are set.")
+    else:
+        first = translate("sheets page", "Nothing is told of this sheet until it lies upright.")
+    causes = [notice.text for notice in check.notices if notice.key in CAUSES]
+    return (Sentence("note", first), *(Sentence("light", text) for text in causes))
 
 
 def _sentences(check: SheetCheck) -> tuple[Sentence, ...]:
@@ -151,6 +162,7 @@ def _change_view(study: Study, checker: Checker, tabs: tuple[str, ...]) -> Findi
 
 
 def _rest(count: int) -> str:
+    """What stands below the rows, about all that has none."""
     if count == 0:
         return ""
     if count == 1:

@@ -126,6 +126,8 @@ class FindingsPanel(QWidget):
         self.tabs.setVisible(several)
         if view.chosen in ("0", "1", CHANGE):
             self.tabs.set_chosen(view.chosen)
+        for key in ("0", "1", CHANGE):
+            self.tabs.set_shown(key, key in view.tabs)
         self._heading.setText(
             translate("sheets page", "Findings")
             if several
@@ -137,7 +139,7 @@ class FindingsPanel(QWidget):
             self.lock.set_missing(view.index, view.missing)
         self.sentences.setVisible(bool(view.sentences) and not closed)
         self.sentences.set_items(view.sentences, roomy=bool(view.lines) and look().type.wide)
-        self.table.setVisible(bool(view.lines or view.rest) and not closed)
+        self.table.setVisible(bool(view.lines) and not closed)
         self.table.set_lines(view.lines, view.rest)
         scored = bool(view.scores) and not closed
         self.scores.setVisible(scored)

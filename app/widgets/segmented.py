@@ -22,6 +22,7 @@ from app.look.space import CONTROL, EDGE, RADIUS
 from app.look.type import CHOSEN, MEDIUM
 
 _SIDE = 15
+_CLOSE_SIDE = 4
 
 
 class _Segment(QRadioButton):
@@ -31,6 +32,7 @@ class _Segment(QRadioButton):
 
     def __init__(self, text: str, parent: QWidget) -> None:
         super().__init__(text, parent)
+        self.side = _SIDE
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
 
@@ -40,7 +42,7 @@ class _Segment(QRadioButton):
     def sizeHint(self) -> QSize:
         scale = look().type
         width = QFontMetricsF(scale.font("control", CHOSEN)).horizontalAdvance(self.text())
-        return QSize(round(width + 2 * scale.grow(_SIDE)), scale.grow(CONTROL))
+        return QSize(round(width + 2 * scale.grow(self.side)), scale.grow(CONTROL))
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
@@ -128,7 +130,7 @@ class SegmentedControl(QWidget):
     def _move(self, step: int) -> None:
         keys = list(self._segments)
         place = keys.index(self.current) + step
-        while 0 <= place < len(keys) and not self._segments[keys[place]].isEnabled():
+        while 0 <= place < len(keys) and not self._usable(keys[place]):
             place += step
         if 0 <= place < len(keys):
             self.set_chosen(keys[place])
@@ -138,6 +140,21 @@ class SegmentedControl(QWidget):
     def set_chosen(self, key: str) -> None:
         """Show a key as chosen."""
         self._segments[key].setChecked(True)
+
+    def set_shown(self, key: str, shown: bool) -> None:
+        """Offer one choice or leave it out; the chosen one must be shown."""
+        self._segments[key].setVisible(shown)
+
+    def _usable(self, key: str) -> bool:
+        return self._segments[key].isEnabled() and not self._segments[key].isHidden()
+
+    def set_close(self, close: bool) -> None:
+        """Leave less room beside the words, where a row would not hold them otherwise."""
+        for segment in self._segments.values():
+            segment.side = _CLOSE_SIDE if close else _SIDE
+            segment.updateGeometry()
+        self.layout().invalidate()
+        self.updateGeometry()
 
     def set_available(self, key: str, available: bool) -> None:
         """Switch one choice on or off."""
@@ -172,7 +189,7 @@ class SegmentedControl(QWidget):
         path = QPainterPath()
         path.addRoundedRect(frame, RADIUS, RADIUS)
         painter.drawPath(path)
-        segments = list(self._segments.values())
+        segments = [one for one in self._segments.values() if not one.isHidden()]
         painter.setPen(QPen(QColor(theme.rule), 1.25))
         for left, right in pairwise(segments):
             if not (left.isChecked() or right.isChecked()):

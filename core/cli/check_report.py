@@ -9,6 +9,7 @@ from core.cli.report import Report
 from core.i18n import translate
 from core.photo import Photo
 from core.quality import QUALITIES
+from core.sheet.findings import CAUSES
 from core.sheet.result import (
     Change,
     Finding,
@@ -16,9 +17,6 @@ from core.sheet.result import (
 )
 from core.sheet.scores import nearest_meaning
 from core.sheet.words import line_remark, outcome_word, quality_word, short_remark
-
-_CAUSES = ("tape", "dark", "over-exposed")
-"""Notices that may tell why a painting was not found."""
 
 
 @dataclass(frozen=True)
@@ -65,7 +63,7 @@ def _sheet(check: SheetCheck, *, scores: bool, width: int | None) -> list[str]:
     notices = [
         f"! {notice.text}"
         for notice in check.notices
-        if notice.text not in said and (notice.key in _CAUSES or check.readable)
+        if notice.text not in said and (notice.key in CAUSES or check.readable)
         if notice.key != "phone"
     ]
     if not check.readable:

@@ -16,6 +16,9 @@ MOST = 5
 BLOCKING = ("corners not found", "turn")
 """Notices that make everything measured meaningless until they are seen to."""
 
+CAUSES = ("tape", "dark", "over-exposed")
+"""Notices that may tell why a painting was not found."""
+
 _FEW_STEPS = 2
 
 

@@ -15,11 +15,13 @@ from window_tools import answer, draw_sky, open_and_wait, wait_until_still
 
 import app.autosave
 import app.files_ask
+import app.recovery
 from app.recovery import RecoveryDialog, place_words, when_words
 from app.window import Window
 from core.study import split_band
+from core.study_file.contents import Contents
 from core.study_file.document import study_from_bytes, study_from_contents
-from core.study_file.recovery import left_behind
+from core.study_file.recovery import Recovered, left_behind
 
 CHILD = """
 import sys
@@ -226,3 +228,14 @@ def test_when_and_where_in_words() -> None:
     assert "2027" in when_words(then - 9 * 86_400, now)
     assert place_words(None) == "It was never saved."
     assert "dusk.gradewash" in place_words(Path("lessons/dusk.gradewash"))
+
+
+def test_only_the_newest_work_has_the_ink_button(qtbot, monkeypatch) -> None:
+    monkeypatch.setattr(app.recovery, "when_words", lambda when: "hoy a las 7:06 p.m.")
+    nothing = Contents(b"", {})
+    found = tuple(Recovered(str(n), f"sky {n}", None, 1.8e9, nothing) for n in range(3))
+    dialog = RecoveryDialog(None, found, lambda one: None, lambda one: None)
+    qtbot.addWidget(dialog)
+    assert [row.open_button.filled for row in dialog.rows] == [True, False, False]
+    # An hour that ends with a stop of its own gets no second one.
+    assert all(".." not in row._about.text() for row in dialog.rows)

@@ -11,6 +11,7 @@ from app.canvas.images import Pyramid, image_of
 from app.look.theme import WALL
 from app.paint.sheet_board import paint_board
 from app.paint.sheet_corners import HandleView, LensView, paint_handle, paint_lens
+from app.paint.sheet_gutter import gutter_words
 from app.paint.sheet_hints import HintView, paint_hint
 from app.paint.sheet_rows import BandRowView, Detail, paint_band_row, row_height
 from app.paint.sheet_shape import (
@@ -185,3 +186,18 @@ def test_handles_and_hints_draw_something() -> None:
         assert tuple(seen[20, 20]) == (134, 134, 134)
     for kind in ("dry", "photo", "score"):
         assert painted(200, 100, paint_hint, HintView(kind, "#141414", "#3d3d3d")).min() < 40
+
+
+def test_words_in_the_gutter_keep_clear_of_each_other(qapp) -> None:
+    """A line far off lies beyond its neighbour of which nothing can be told."""
+    lines = (LineOnSheet(None, "cannot tell"), LineOnSheet(0.28, "17% high", True))
+    sheet = PictureOnBoard(flat((200, 180, 60)), lines=lines)
+    sky = PictureOnBoard(flat((200, 180, 60)))
+    view = BoardView(sky, (sheet, sky), ("A", "B", "C"), (0.25, 0.45), 1.5, 13.0)
+    place = QRectF(300, 20, 240, 160)
+    words = gutter_words(place, lines, view)
+    assert [word.line.text for word in words] == ["17% high"]
+    apart = (LineOnSheet(None, "cannot tell"), LineOnSheet(0.8, "17% low", True))
+    boxes = [word.box(13.0) for word in gutter_words(place, apart, view)]
+    assert len(boxes) == 2
+    assert not boxes[0].intersects(boxes[1])

@@ -247,7 +247,6 @@ def test_wording_changes_at_once(sky_window, qtbot) -> None:
     assert page.strip.accessibleName() == dark_first
 
 
-# Text at 150 % in 1366 x 700 leaves 202 px of photo: less than the strip, and no more can be had.
 @pytest.mark.parametrize(
     ("size", "percent"),
     [
@@ -256,6 +255,7 @@ def test_wording_changes_at_once(sky_window, qtbot) -> None:
         ((1366, 768), 150),
         ((1366, 700), 100),
         ((1366, 700), 125),
+        ((1366, 700), 150),
         ((1920, 1080), 100),
         ((1920, 1080), 150),
     ],
@@ -268,6 +268,20 @@ def test_the_photo_yields_last(sky_window, qtbot, size, percent) -> None:
     assert (sky_window.width(), sky_window.height()) == size
     assert page.canvas.viewport.shown_height >= page.strip.height()
     assert page.strip.height() >= page.strip._plan_now().height - 1
+
+
+def test_controls_move_closer_before_they_take_a_second_row(sky_window, qtbot) -> None:
+    page = read_page(sky_window)
+    controls = page.controls
+    sky_window.preferences.set(text_percent=150)
+    sky_window.resize(1366, 700)
+    QApplication.processEvents()
+    assert controls.height() < 2 * controls.stepper.height()
+    close = controls._views.width()
+    sky_window.resize(1920, 1080)
+    QApplication.processEvents()
+    assert controls._views.width() > close
+    assert controls.height() < 2 * controls.stepper.height()
 
 
 def test_a_panorama_opens_in_its_middle_and_says_so(window, qtbot, tmp_path) -> None:
