@@ -15,6 +15,7 @@ from app.look.type import CHOSEN, FIRST
 from app.paint.ink import BLACK, draw_text, text_size
 from app.paint.sheet_rows import BandRowView, paint_band_row, row_height
 from app.widgets.choice_row import ChoiceRow
+from app.widgets.slide import Slide
 from core.i18n import translate
 
 _HEADER = 50
@@ -70,6 +71,8 @@ class SheetBands(QWidget):
         self._shared_size: Callable[[], float] = self.heading_size
         self._views: tuple[BandRowView, ...] = ()
         self._rows: list[_Row] = []
+        self._heights = Slide(self)
+        self._heights.moved.connect(self._place)
         self.setProperty("ground", "wall")
         self.setAccessibleName(name)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -79,6 +82,8 @@ class SheetBands(QWidget):
         rows = tuple(rows)
         if rows == self._views and heading == self._heading:
             return
+        opening = [row.open for row in rows] != [row.open for row in self._views]
+        same = [row.letter for row in rows] == [row.letter for row in self._views]
         self._heading, self._views = heading, rows
         while len(self._rows) > len(rows):
             row = self._rows.pop()
@@ -95,7 +100,7 @@ class SheetBands(QWidget):
             if row.accessibleName() != view.spoken:
                 row.setAccessibleName(view.spoken)
             row.setChecked(view.open)
-        self._lay_out()
+        self._lay_out(slide=opening and same and self.isVisible())
         self.updateGeometry()
 
     def heading_size(self) -> float:
@@ -176,21 +181,32 @@ class SheetBands(QWidget):
             self._rows[number].setFocus(Qt.FocusReason.TabFocusReason)
             self.band_chosen.emit(number)
 
-    def _lay_out(self) -> None:
+    def _lay_out(self, *, slide: bool = False) -> None:
+        """Share the height out; a row that was opened slides to its part."""
         if not self._views:
             return
         width = self.width()
         available = self.height() - self._header() - 6
         least = [round(row_height(view, width) + 0.5) for view in self._views]
-        heights = _shared(least, available, look().type.grow(_TALLEST))
-        top = self._header()
+        self._heights.to(
+            _shared(least, available, look().type.grow(_TALLEST)),
+            slide=slide or self._heights.running,
+        )
+        self._place()
+
+    def _place(self) -> None:
+        """Put the rows where they are now."""
+        width, heights = self.width(), self._heights.values
+        if len(heights) != len(self._rows):
+            return  # between two studies
+        bottom = float(self._header())
         for number, (row, height) in enumerate(zip(self._rows, heights, strict=True)):
+            top, bottom = bottom, bottom + height
             last = number == len(self._rows) - 1
             here, below = self._views[number], self._views[min(number + 1, len(self._rows) - 1)]
             row.ruled = not (last or here.open or below.open)
-            row.setGeometry(0, top, width, height)
+            row.setGeometry(0, round(top), width, round(bottom) - round(top))
             row.update()
-            top += height
         self.update()
 
 
