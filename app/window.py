@@ -9,7 +9,6 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QMimeData
 from PySide6.QtGui import (
-    QAction,
     QCloseEvent,
     QDragEnterEvent,
     QDropEvent,
@@ -30,13 +29,11 @@ from app.files import StudyFiles
 from app.files_ask import ask_title
 from app.first_run import FirstRun
 from app.header import Header
-from app.help import Help
 from app.last_box import LastBox
-from app.menus import fill_look_menus, fill_study_menu, make_action
 from app.notices import NoticeDesk, Notices
 from app.opening import Opener, can_open
 from app.pages import PAGES
-from app.pages.base import Menu, Page, Workspace
+from app.pages.base import Page, Workspace
 from app.planner import Planner
 from app.preferences import PreferencesDesk
 from app.reader import Reader
@@ -45,15 +42,13 @@ from app.settings import Preferences, config_folder, data_folder, read_json, wri
 from app.speech import Speech
 from app.tasks import cancel_all, wait_for_tasks
 from app.warmup import Warmup
-from app.widgets.buttons import InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.notice import NoticeBar
 from app.widgets.page_scroll import PageScroll
+from app.window_menus import WindowMenus
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.study import with_title
-
-_MENUS: tuple[Menu, ...] = ("study", "edit", "view", "help")
 
 
 class Window(QMainWindow):
@@ -110,7 +105,6 @@ class Window(QMainWindow):
         self._warmup: Warmup | None = None
         self._pages: dict[int, Page] = {}
         self._scrolls: dict[int, PageScroll] = {}
-        self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         install_hook(self.notices.problem)
 
         undo = self.document.stack.createUndoAction(self, translate("menu", "&Undo"))
@@ -124,7 +118,8 @@ class Window(QMainWindow):
         self._stack = QStackedWidget(self)
         self._assemble()
         self.preferences_desk = PreferencesDesk(self.preferences, self)
-        self._fill_menus(undo, redo)
+        self._menus = WindowMenus(self, undo, redo)
+        self.help = self._menus.help
         for kind in PAGES:
             self.header.add_tab(kind.title())
         self.header.page_chosen.connect(self.show_page)
@@ -145,7 +140,7 @@ class Window(QMainWindow):
         page = self._pages[index]
         self._stack.setCurrentWidget(self._scrolls[index])
         self.header.show_page(index)
-        self._show_page_actions(page)
+        self._menus.show_page(page)
 
     def page(self, key: str) -> Page:
         """The page of a key, made if need be."""
@@ -174,7 +169,7 @@ class Window(QMainWindow):
     def greet(self) -> None:
         """Show a newcomer, on the sample sky, where to begin."""
         page = self.page("read")
-        first_run = FirstRun(page, self._class_button, self._folder, self)
+        first_run = FirstRun(page, self._menus.class_button, self._folder, self)
         self.header.page_chosen.connect(first_run.end)
         self.reader.photo_changed.connect(first_run.on_photo)
         first_run.begin()
@@ -191,51 +186,7 @@ class Window(QMainWindow):
         column.addWidget(self._stack, 1)
         self.setCentralWidget(body)
 
-    def _fill_menus(self, undo: QAction, redo: QAction) -> None:
-        edit, view = self.header.menu("edit"), self.header.menu("view")
-        self._marks = {
-            "study": fill_study_menu(
-                self.header.menu("study"), self.opener, self.files, self._ask_title, self.close
-            )
-        }
-        print_keys = QKeySequence.StandardKey.Print
-        card = make_action(self, translate("menu", "&Print a card..."), self.cards.open, print_keys)
-        self.header.menu("study").insertAction(self._marks["study"], card)
-        paste_keys = QKeySequence.StandardKey.Paste
-        paste = make_action(self, translate("menu", "&Paste a picture"), self._paste, paste_keys)
-        edit.addActions([undo, redo])
-        edit.addSeparator()
-        edit.addAction(paste)
-        self._marks["edit"] = edit.addSeparator()
-        preferences = make_action(
-            self, translate("menu", "Pre&ferences..."), self.preferences_desk.show, "Ctrl+,"
-        )
-        edit.addAction(preferences)
-        class_view = make_action(
-            self, translate("menu", "&Class view"), self.class_room.toggle, "F5"
-        )
-        view.addAction(class_view)
-        view.addSeparator()  # drawn as one with the next where a page adds nothing between
-        button = InkButton(translate("header", "Class view"), "class_view", self)
-        button.setToolTip(translate("header", "One band at a time before the class (F5)"))
-        button.clicked.connect(self.class_room.toggle)
-        self.header.add_button(button)
-        self._class_button = button
-        self._marks["view"] = view.addSeparator()
-        fill_look_menus(view, self.preferences)
-        self.help = Help(self.header.menu("help"), self.preferences, self)
-
-    def _show_page_actions(self, page: Page) -> None:
-        for name in _MENUS:
-            menu = self.header.menu(name)
-            for action in self._page_actions[name]:
-                menu.removeAction(action)
-            self._page_actions[name] = list(page.actions_for(name))
-            mark = self._marks.get(name)
-            for action in self._page_actions[name]:
-                menu.insertAction(mark, action)
-
-    def _ask_title(self) -> None:
+    def ask_for_title(self) -> None:
         """Ask what the study is called."""
         study = self.document.study
 
@@ -262,7 +213,7 @@ class Window(QMainWindow):
         self.setWindowTitle(f"{shown}[*] - {name}" if shown else f"{name}[*]")
         self.setWindowModified(unsaved)
 
-    def _paste(self) -> None:
+    def paste(self) -> None:
         """The page shown has the first say; else it is a photo to open."""
         scroll, mime = self._stack.currentWidget(), QGuiApplication.clipboard().mimeData()
         if mime is not None and isinstance(scroll, PageScroll) and scroll.page.take(mime):

@@ -154,10 +154,10 @@ def test_a_pasted_picture_becomes_the_first_missing_sheet(page, window, qtbot) -
     photo = window.document.study.photo
     for index in (0, 1):
         with qtbot.waitSignal(page.adder.added, timeout=20_000):
-            window._paste()
+            window.paste()
         assert window.document.study.sheets[index] is not None
     assert window.document.study.photo == photo
-    window._paste()
+    window.paste()
     assert "Both sheets" in window.notice_desk.text
     wait_for_checks(window, qtbot)
 
