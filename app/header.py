@@ -166,8 +166,12 @@ class Header(QWidget):
             around = metrics.horizontalAdvance(self._told("n")) - metrics.horizontalAdvance("n")
             name = metrics.elidedText(self._name, Qt.TextElideMode.ElideRight, room - around)
             shown = self._told(name if len(name) > _LEAST_NAME else "")
+            if metrics.horizontalAdvance(shown) > room:
+                # Cut words may say the opposite; the mark is the one of the window's own title.
+                shown = "*" if self._unsaved and metrics.horizontalAdvance("*") <= room else ""
         self._title.setText(shown)
         self._title.setToolTip(self.title)
+        self._title.setAccessibleName(self.title)
 
     def _fit(self) -> None:
         grow = look().type.grow

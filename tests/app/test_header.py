@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QFontMetricsF
 from PySide6.QtWidgets import QApplication
 
 from app.header import Header
@@ -31,12 +31,26 @@ def test_the_name_gives_way_and_not_the_warning(header) -> None:
     header.show_title(NAME, True)
     assert header.title == f"{NAME}, unsaved"
     texts = []
+    least = QFontMetricsF(header._title.font()).horizontalAdvance("unsaved")
     for width in range(1366, 700, -7):
         header.resize(width, header.height())
-        texts.append(shown(header))
+        if header._title.width() >= least:
+            texts.append(shown(header))
     assert texts[0].startswith("Evening over")
     assert all(text.endswith("unsaved") for text in texts)
     assert any(text.endswith("…, unsaved") for text in texts)
+
+
+def test_no_word_is_cut_where_there_is_hardly_any_room(header) -> None:
+    header.show_title(NAME, True)
+    metrics = header._title.fontMetrics()
+    seen = set()
+    for width in range(900, 560, -5):
+        header.resize(width, header.height())
+        assert metrics.horizontalAdvance(shown(header)) <= max(header._title.width(), 0)
+        seen.add(shown(header))
+    assert "*" in seen
+    assert header._title.accessibleName() == f"{NAME}, unsaved"
 
 
 def test_a_saved_study_shows_what_there_is_of_its_name(header) -> None:
