@@ -97,6 +97,7 @@ class OwnPaintDialog(QDialog):
         self._ring = FocusRing(self)
         self._follow("")
         self._show_like()
+        self.setFixedHeight(column.totalHeightForWidth(self.width()))
         self.name.setFocus()
 
     def accept(self) -> None:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import accumulate
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import QScrollArea, QWidget
@@ -15,10 +15,10 @@ from app.mix.meeting_head import MeetingHead
 from app.mix.meeting_view import MeetingView
 from app.mix.row_detail import MeetingDetail, RowDetail
 from app.mix.row_heights import share_height
-from app.mix.strip_ground import WALL_WIDTH, WALL_WIDTH_WIDE, StripGround
+from app.mix.strip_ground import WALL_WIDTH, WALL_WIDTH_WIDE, StripGround, strip_zones
 from app.mix.views import BandView
 from app.paint.marks import BadgeView
-from app.paint.mix_strip import StripZone
+from app.widgets.slide import Slide
 from core.i18n import translate
 
 _TOP = 40
@@ -69,10 +69,15 @@ class MixRows(QScrollArea):
         self.setWidget(self._inside)
         self.setAccessibleName(translate("mix page", "Mix for each band, top to bottom"))
         self.heads: list[RowHead] = []
-        self.detail = BandDetail(self._inside)
-        self.meeting = MeetingDetail(self._inside)
+        self._drawer = QWidget(self._inside)
+        self.detail = BandDetail(self._drawer)
+        self.meeting = MeetingDetail(self._drawer)
         self.detail.hide()
         self.meeting.hide()
+        self._opens = 0
+        self._follows = False
+        self._slide = Slide(self)
+        self._slide.moved.connect(self._place)
         self.detail.resized.connect(self._lay_out)
 
     @property
@@ -92,6 +97,7 @@ class MixRows(QScrollArea):
         detail : DetailView or None
             What it opens, where it is a band with a mix.
         """
+        opening = chosen != self._chosen and self.isVisible()
         self._content, self._chosen = content, chosen
         self._match_heads(max(2 * len(content.bands) - 1, 0))
         for number, head in enumerate(self.heads):
@@ -116,14 +122,18 @@ class MixRows(QScrollArea):
         self.meeting.setVisible(meeting is not None)
         if chosen < len(self.heads) and self.detail.isVisibleTo(self):
             QWidget.setTabOrder(self.heads[chosen], self.detail.stages)
-        self._lay_out()
+        self._lay_out(slide=opening)
 
     def reveal(self) -> None:
-        """Scroll so that the open row is seen."""
+        """Scroll so that the open row is seen, all the way while it opens."""
+        self._follows = self._slide.running
+        self._reveal()
+
+    def _reveal(self) -> None:
         if self._chosen < len(self.heads):
             head, opened = self.heads[self._chosen], self._opened()
-            bottom = opened.geometry().bottom() if opened is not None else head.geometry().bottom()
-            self.ensureVisible(0, bottom, 0, 4)
+            last = head if opened is None else self._drawer
+            self.ensureVisible(0, last.geometry().bottom(), 0, 4)
             self.ensureVisible(0, head.y(), 0, 4)
 
     def focus_chosen(self, reason: Qt.FocusReason = Qt.FocusReason.TabFocusReason) -> None:
@@ -184,40 +194,56 @@ class MixRows(QScrollArea):
         """Width of the wall with badges and strip."""
         return WALL_WIDTH_WIDE if look().type.wide else WALL_WIDTH
 
-    def _lay_out(self) -> None:
-        width, available = self.viewport().width(), self.viewport().height()
-        wall = self.wall_width()
-        top = look().type.grow(_TOP)
-        room = width - wall
+    def _lay_out(self, *, slide: bool = False) -> None:
+        """Share the height out; a row that is opened slides to its part."""
+        available = self.viewport().height()
+        room = self.viewport().width() - self.wall_width()
         if not self.heads or room < 50:
-            self._inside.zones, self._inside.badges = (), ()
-            self._inside.resize(width, available)
-            self._inside.update()
-            return
-        heights, detail_height = self._heights(room, available - top - _END)
+            self._slide.to((), slide=False)
+        else:
+            heights, opens = self._heights(room, available - look().type.grow(_TOP) - _END)
+            self._opens = opens
+            parts = [(height, 0) for height in heights]
+            if self._opened() is not None:
+                parts[self._chosen] = (heights[self._chosen], opens)
+            self._slide.to(
+                [part for pair in parts for part in pair], slide=slide or self._slide.running
+            )
+        self._place()
+
+    def _place(self) -> None:
+        """Put everything where it is now."""
+        width, available = self.viewport().width(), self.viewport().height()
+        wall, top = self.wall_width(), look().type.grow(_TOP)
+        values = self._slide.values
+        if len(values) != 2 * len(self.heads):
+            return  # between two skies
+        edges = [top + round(y) for y in accumulate(values, initial=0.0)]
         opened = self._opened()
-        y, zones, places = top, [], []
         for number, head in enumerate(self.heads):
-            head.setGeometry(wall, y, room, heights[number])
-            start, y = y, y + heights[number]
+            start, end, over = edges[2 * number : 2 * number + 3]
+            head.setGeometry(wall, start, width - wall, end - start)
             if number == self._chosen and opened is not None:
-                opened.setGeometry(wall, y, room, detail_height)
-                y += detail_height
+                # Uncovered rather than stretched: what it shows is laid out once.
+                self._drawer.setGeometry(wall, end, width - wall, over - end)
+                opened.setGeometry(0, 0, width - wall, self._opens)
             last = number == len(self.heads) - 1
             beside = number == self._chosen or number + 1 == self._chosen
             head.ruled = not number % 2 and not last and not beside
-            zones.append((start, y))
-            if number % 2 == 0:
-                places.append((start, y))
             head.update()
-        self._inside.zones = self._strip(zones, top)
+        self._drawer.setVisible(opened is not None)
+        zones = [(edges[2 * n], edges[2 * n + 2]) for n in range(len(self.heads))]
+        self._inside.zones = strip_zones(self._content.bands, self._content.meetings, zones, top)
         self._inside.badges = tuple(
-            (BadgeView(view.letter, chosen=2 * number == self._chosen), sum(place) / 2)
-            for number, (view, place) in enumerate(zip(self._content.bands, places, strict=True))
+            (BadgeView(view.letter, chosen=2 * number == self._chosen), sum(zone) / 2)
+            for number, (view, zone) in enumerate(zip(self._content.bands, zones[::2], strict=True))
         )
         self._inside.strip_top, self._inside.wall = top, wall
-        self._inside.resize(width, max(y + _END, available))
+        self._inside.resize(width, max(edges[-1] + _END if self.heads else 0, available))
         self._inside.update()
+        if self._follows:
+            self._reveal()
+            self._follows = self._slide.running
 
     def _heights(self, room: int, available: int) -> tuple[list[int], int]:
         """Heights of the heads and of what the open row opens."""
@@ -234,25 +260,3 @@ class MixRows(QScrollArea):
         meetings = [i for i in range(1, len(heights), 2) if not self.heads[i].opened]
         opens = None if opened is None else (least, most)
         return share_height(heights, closed, meetings, opens, available)
-
-    def _strip(self, zones: Sequence[tuple[int, int]], top: int) -> tuple[StripZone, ...]:
-        found = []
-        for number, (start, end) in enumerate(zones):
-            if number % 2 == 0:
-                view = self._content.bands[number // 2]
-                photo = (view.photo,) if view.photo else ()
-                paint = (view.paint,) if view.paint else ()
-            else:
-                upper, lower = self._content.bands[number // 2 : number // 2 + 2]
-                meeting = self._content.meetings[number // 2]
-                photo = _joined(upper.photo, meeting.photo if meeting else (), lower.photo)
-                paint = _joined(upper.paint, meeting.paint if meeting else (), lower.paint)
-            found.append(StripZone(start - top, end - top, photo, paint))
-        return tuple(found)
-
-
-def _joined(upper: str | None, between: tuple[str, ...], lower: str | None) -> tuple[str, ...]:
-    """The run from one band's colour to the next one's."""
-    if upper is None or lower is None:
-        return ()
-    return (upper, *between[1:-1], lower)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
@@ -9,6 +11,8 @@ from PySide6.QtWidgets import QWidget
 from app.look import look
 from app.look.theme import WALL
 from app.look.type import FIRST
+from app.mix.meeting_view import MeetingView
+from app.mix.views import BandView
 from app.paint.ink import BLACK, draw_text, text_size
 from app.paint.marks import BadgeView, paint_badge
 from app.paint.mix_strip import StripView, StripZone, paint_strip
@@ -60,3 +64,42 @@ class StripGround(QWidget):
         place = QRectF(self.wall + 24, 0, self.width() - self.wall - 24, self.strip_top)
         painter.drawText(place, int(Qt.AlignmentFlag.AlignVCenter), heading)
         painter.end()
+
+
+def strip_zones(
+    bands: Sequence[BandView],
+    meetings: Sequence[MeetingView | None],
+    rows: Sequence[tuple[int, int]],
+    top: int,
+) -> tuple[StripZone, ...]:
+    """The strip beside all rows: a band's colours, and the runs where two meet.
+
+    Parameters
+    ----------
+    bands, meetings
+        What the rows show; one meeting fewer than bands.
+    rows : sequence of (top, bottom)
+        Where every row stands, pixels.
+    top : int
+        Where the strip begins.
+    """
+    found = []
+    for number, (start, end) in enumerate(rows):
+        if number % 2 == 0:
+            view = bands[number // 2]
+            photo = (view.photo,) if view.photo else ()
+            paint = (view.paint,) if view.paint else ()
+        else:
+            upper, lower = bands[number // 2 : number // 2 + 2]
+            meeting = meetings[number // 2]
+            photo = _joined(upper.photo, meeting.photo if meeting else (), lower.photo)
+            paint = _joined(upper.paint, meeting.paint if meeting else (), lower.paint)
+        found.append(StripZone(start - top, end - top, photo, paint))
+    return tuple(found)
+
+
+def _joined(upper: str | None, between: tuple[str, ...], lower: str | None) -> tuple[str, ...]:
+    """The run from one band's colour to the next one's."""
+    if upper is None or lower is None:
+        return ()
+    return (upper, *between[1:-1], lower)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Literal
 
 from core.i18n import translate
@@ -14,6 +15,11 @@ VERDICTS: dict[str, VerdictKind] = {"matches": "matches", "close": "close", "far
 def sentence_case(text: str) -> str:
     """The text with a capital first letter."""
     return text[:1].upper() + text[1:]
+
+
+def held_together(mix: str) -> str:
+    """A mix in parts that does not break into lines before a colon, nor after a count."""
+    return re.sub(r"(\d) ", "\\1\u00a0", mix).replace(" : ", "\u00a0: ")
 
 
 def verdict_text_of(verdict: str) -> str:

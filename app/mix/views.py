@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from app.mix.texts import VERDICTS, VerdictKind, sentence_case
 from core.colour.contrast import ink_on
@@ -60,6 +60,8 @@ class BandView:
         How close it comes, as a number.
     spoken : str
         The whole as sentences.
+    asked : str
+        What was pinned or left out: an open row says in a sentence that it was set by hand.
     """
 
     letter: str
@@ -73,6 +75,7 @@ class BandView:
     verdict_word: str
     difference: str
     spoken: str
+    asked: str = ""
 
 
 @dataclass(frozen=True)
@@ -141,6 +144,7 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
             "{close:g} it is close.",
         ).format(number=chosen.delta_E_2000, matches=MATCHES_WITHIN, close=CLOSE_WITHIN),
         spoken,
+        wishes_text(plan.box, replace(options.choice(band.letter), parts=None)),
     )
 
 

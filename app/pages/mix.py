@@ -257,8 +257,7 @@ class MixPage(Page):
         share = widths(width, self.rows.wall_width())
         wide, bar = share.column > 0, 0
         if not wide:
-            needs = (self.plan_bar.sizeHint().height(), self.plan_bar.heightForWidth(share.middle))
-            bar = max(*needs, look().type.grow(BAR_LEAST))
+            bar = max(self.plan_bar.heightForWidth(share.middle), look().type.grow(BAR_LEAST))
         planned = self._plan_now() is not None
         self._body.setGeometry(0, 0, width, height)
         self.box.setGeometry(0, 0, share.box, height)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -48,7 +49,7 @@ def wrap(text: str, size: int, weight: int, width: float) -> tuple[str, ...]:
     """Lines no wider than `width`, broken at spaces, and after hyphens in long words."""
     lines: list[str] = []
     line = ""
-    for word in text.split():
+    for word in re.split("[ \n]+", text.strip()):  # not at spaces that hold words together
         for piece in _pieces(word, size, weight, width):
             glue = "" if line.endswith("-") and piece in word.split("-", 1)[-1] else " "
             joined = f"{line}{glue}{piece}" if line else piece

@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QFileDialog, QMenu
 
+import app.widgets.slide
 from app.mix.meeting_head import MeetingHead
 from app.mix.meeting_view import MeetingView
 from app.pages import PAGES
@@ -87,12 +88,59 @@ def test_a_pressed_row_opens_and_a_pressed_meeting_shows_its_strip(page, qtbot) 
     heads = page.rows.heads
     qtbot.mouseClick(heads[4], LEFT, pos=QPoint(40, 12))
     assert page.chosen == 2
-    assert page.rows.detail.y() > heads[4].y()
+    assert page.rows.detail.mapTo(page, QPoint()).y() > heads[4].mapTo(page, QPoint()).y()
     assert page.rows.detail.isVisible()
     qtbot.mouseClick(heads[5], LEFT, pos=QPoint(40, 8))
     assert page.rows.meeting.isVisible()
     assert not page.rows.detail.isVisible()
     assert "passes through" in page.rows.meeting.accessibleName()
+
+
+def places(page: MixPage) -> list[tuple[int, int]]:
+    rows = page.rows
+    return [(head.y(), head.height()) for head in rows.heads] + [
+        (rows._drawer.y(), rows._drawer.height())
+    ]
+
+
+def test_a_row_slides_open_and_is_seen_whole(page, qtbot, monkeypatch) -> None:
+    rows, slide = page.rows, page.rows._slide
+    page.choose(3)
+    at_last, scrolled = places(page), rows.verticalScrollBar().value()
+    page.choose(0)
+    assert not slide.running  # nobody watches
+    before = places(page)
+    monkeypatch.setattr(app.widgets.slide, "wants_motion", lambda: True)
+    page.choose(3)
+    assert slide.running
+    assert rows.detail.isVisible()
+    assert places(page)[0] == before[0]
+    assert rows._drawer.height() == 0
+    seen = []
+
+    def look() -> None:
+        seen.append(rows._drawer.height())
+        # All the way the rows stand one below the other, and the detail is laid out once.
+        tops = [head.y() for head in rows.heads]
+        assert tops == sorted(tops)
+        assert rows.detail.height() == at_last[-1][1]
+
+    slide.moved.connect(look)
+    qtbot.waitUntil(lambda: not slide.running)
+    assert seen == sorted(seen)
+    assert len(seen) > 2
+    assert places(page) == at_last
+    assert rows.verticalScrollBar().value() == scrolled
+
+
+def test_what_is_edited_does_not_slide(page, qtbot, monkeypatch) -> None:
+    monkeypatch.setattr(app.widgets.slide, "wants_motion", lambda: True)
+    page.window_.resize(1366, 800)
+    assert not page.rows._slide.running
+    study = page.window_.document.study
+    page.window_.document.change("tick", mixing.tick_paint(study, "sap_green", False))
+    settle(page, qtbot)
+    assert not page.rows._slide.running
 
 
 def test_the_keyboard_walks_the_rows_and_into_the_open_one(page, qtbot) -> None:
