@@ -38,7 +38,7 @@ def _placement(said: Said) -> list[Step]:
     worst = max(off, key=lambda line: abs(line.shift_pct or 0.0))
     high = (worst.shift_pct or 0.0) < 0
     alike = [line for line in off if ((line.shift_pct or 0.0) < 0) == high]
-    weight = min(abs(worst.shift_pct or 0.0) / 2, _MOST_GAP) * _PLACEMENT_WEIGHT
+    weight = min(worst.gap or 0.0, _MOST_GAP) * _PLACEMENT_WEIGHT
     letters = tuple(line.letter for line in alike)
     if len(alike) > 1:
         text = _several_lines(alike, high)

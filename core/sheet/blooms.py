@@ -14,6 +14,9 @@ from core.sheet.space import Floats
 
 PALE_SHARE = 0.8
 """A corner with less paint than this share of the middle's is remarked on."""
+LEAST_LESS = 0.15
+"""And it must lack this much density, over the three channels together: the light in a corner is
+known to a few hundredths only, which in a very pale wash looks like half the paint."""
 
 _ROWS = 256
 _RADII = (0.028, 0.035, 0.044, 0.055, 0.068, 0.084, 0.104)
@@ -78,7 +81,7 @@ _WEIGHTS = np.array(
     [0.7518, 0.9924, 0.9425, 0.9816, -0.1282, 1.7508, -0.3548, 0.3539, 1.2447, -1.7281, -0.1631,
      0.2017]
 )  # fmt: skip
-_BIAS = -6.0  # a little stricter than fitted: a false alarm costs more than a miss
+_BIAS = -7.0  # stricter than fitted: a false alarm costs more than a miss
 
 
 def judge_blooms(features: Floats) -> Floats:
@@ -187,18 +190,28 @@ def find_pale_corners(
 
     `usual` has the reference's `corner_shares`: a corner as pale there as well is right.
     """
-    shares = corner_shares(painted)
+    middle, corner = _corner_densities(painted)
+    shares = _shares(middle, corner)
     wanted = np.ones(4) if usual is None else np.minimum(usual, 1.0)
     names = ("top left", "top right", "bottom right", "bottom left")
     return tuple(
         PaleCorner(name, float(share))  # type: ignore[arg-type]
-        for name, share, want in zip(names, shares, wanted, strict=True)
-        if share < PALE_SHARE * want
+        for name, share, want, less in zip(names, shares, wanted, middle - corner, strict=True)
+        if share < PALE_SHARE * want and less >= LEAST_LESS
     )
 
 
 def corner_shares(picture: NDArray[np.float32]) -> Floats:
     """Paint in each corner of a picture in linear light, over the middle's of the same rows."""
+    return _shares(*_corner_densities(picture))
+
+
+def _shares(middle: Floats, corner: Floats) -> Floats:
+    return np.where(middle > 0.15, (corner + 0.06) / (middle + 0.06), 1.0)
+
+
+def _corner_densities(picture: NDArray[np.float32]) -> tuple[Floats, Floats]:
+    """Density in the middle of the rows of each corner, and in the corner itself, (4,) each."""
     small = _smaller(picture, _ROWS)
     density = -np.log(np.clip(small.astype(np.float64), 0.004, 1.0)).sum(axis=-1)
     h, w = density.shape
@@ -209,9 +222,7 @@ def corner_shares(picture: NDArray[np.float32]) -> Floats:
         (slice(h - high, h - low), slice(w - high, w - low)),
         (slice(h - high, h - low), slice(low, high)),
     )
-    shares = []
-    for rows, columns in boxes:
-        middle = float(np.median(density[rows, round(0.3 * w) : round(0.7 * w)]))
-        corner = float(np.median(density[rows, columns]))
-        shares.append((corner + 0.06) / (middle + 0.06) if middle > 0.15 else 1.0)
-    return np.asarray(shares)
+    between = slice(round(0.3 * w), round(0.7 * w))
+    middle = [float(np.median(density[rows, between])) for rows, _ in boxes]
+    corner = [float(np.median(density[rows, columns])) for rows, columns in boxes]
+    return np.asarray(middle), np.asarray(corner)

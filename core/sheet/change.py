@@ -83,9 +83,9 @@ def _colour_row(quality: ChangeFirst, before: BandCheck, after: BandCheck) -> Ch
 
 
 def _line_row(before: LineCheck, after: LineCheck) -> ChangeRow | None:
-    if before.shift_pct is None or after.shift_pct is None:
+    if before.gap is None or after.gap is None:
         return None
-    outcome = _outcome(abs(before.shift_pct) / 2, abs(after.shift_pct) / 2, _LEAST)
+    outcome = _outcome(before.gap, after.gap, _LEAST)
     return ChangeRow(
         "placement", after.letter, line_remark(before), line_remark(after), outcome
     )  # fmt: skip

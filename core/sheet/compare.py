@@ -7,6 +7,7 @@ beyond it is off.
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from core.colour import delta_E_2000
 from core.reading import BandReading, ColourReading
@@ -94,6 +95,21 @@ def compare_bands(
             )
         )
     return tuple(checks)
+
+
+def kinder(checks: tuple[BandCheck, ...], others: tuple[BandCheck, ...]) -> tuple[BandCheck, ...]:
+    """Of two checks of each band the one that finds less; places are the first's.
+
+    Where a line cannot be told, a band is read with the line as found and as it should be: only
+    what shows both ways may be said of it.
+    """
+    kept = []
+    for check, other in zip(checks, others, strict=True):
+        if worst_gap(other) < worst_gap(check):
+            there = replace(other.sheet, top=check.sheet.top, bottom=check.sheet.bottom)
+            check = replace(other, top=check.top, bottom=check.bottom, sheet=there)
+        kept.append(check)
+    return tuple(kept)
 
 
 def difference(wanted: ColourReading | None, found: ColourReading | None) -> Difference | None:

@@ -65,6 +65,8 @@ class LineCheck:
         In the reference and on the sheet; `at` is the best guess even when unsure.
     shift_pct : float or None
         `at` minus `should` in percent of the height, positive = too low; None: cannot tell.
+    allowed_pct : float
+        Displacement that still matches: a line washes melt across has no sharp place.
     """
 
     letter: str
@@ -72,6 +74,12 @@ class LineCheck:
     at: float
     shift_pct: float | None
     verdict: Verdict
+    allowed_pct: float = 2.0
+
+    @property
+    def gap(self) -> float | None:
+        """The displacement in tolerances, None when it cannot be told."""
+        return None if self.shift_pct is None else abs(self.shift_pct) / self.allowed_pct
 
 
 @dataclass(frozen=True)

@@ -14,9 +14,6 @@ from core.quality import Quality
 from core.sheet.result import BandCheck, LineCheck, Scores
 from core.sheet.words import score_meaning
 
-PLACEMENT_STEP = 2.0
-"""Percent of the height a line may be off and still be in place."""
-
 _GAPS = (1.0, 2.0, 4.0, 8.0)
 _POINTS = (10.0, 7.0, 4.0, 1.0)
 
@@ -37,12 +34,11 @@ def nearest_meaning(quality: Quality, score: float) -> str:
 
 def score_sheet(bands: tuple[BandCheck, ...], lines: tuple[LineCheck, ...]) -> Scores:
     """The four scores; None where nothing can be judged (one band has no line)."""
-    shifts = [line.shift_pct for line in lines]
     return Scores(
         hue=_mean([band.hue_gap for band in bands]),
         value=_mean([band.value_gap for band in bands]),
         intensity=_mean([band.intensity_gap for band in bands]),
-        placement=_mean([None if s is None else abs(s) / PLACEMENT_STEP for s in shifts]),
+        placement=_mean([line.gap for line in lines]),
     )
 
 
