@@ -40,11 +40,21 @@ class Lie:
     distance: float
 
 
-def judge_lie(reference: Reference, W: Floats, light_undone: bool) -> Lie:
-    """Compare the sheet (h, w, 3, working colours) with the reference in four ways up."""
+def judge_lie(reference: Reference, W: Floats, rows: Floats, light_undone: bool) -> Lie:
+    """Compare the sheet with the reference in four ways up.
+
+    Parameters
+    ----------
+    reference : Reference
+    W : (h, w, 3) float64
+        The sheet in working colours.
+    rows : (SAMPLES, 3) float64
+        Its profile, see `match.profile_of`.
+    light_undone : bool
+        Left against right, and hues, say something only then.
+    """
     lines = reference.bands.lines
     wanted = band_colours(reference.profile, lines)
-    rows = profile_of(W)
     columns = profile_of(W.swapaxes(0, 1))
     # Turned a quarter clockwise, the left edge comes to the top.
     ways = {0: rows, 1: columns, 2: rows[::-1], 3: columns[::-1]}

@@ -8,6 +8,7 @@ from sheet_pictures import PAINT, plain_reference
 from simulator.camera import encode
 from simulator.measure import reference_from
 
+from core.sheet.match import profile_of
 from core.sheet.orientation import judge_lie
 from core.sheet.space import linear_to_W
 
@@ -22,7 +23,8 @@ def picture(bands, thin=None):
 
 
 def lie(reference, linear, *, light_undone=True):
-    return judge_lie(reference, linear_to_W(linear), light_undone)
+    W = linear_to_W(linear)
+    return judge_lie(reference, W, profile_of(W), light_undone)
 
 
 def glowing(strength):
