@@ -132,6 +132,8 @@ class CornerDesk(QObject):
             status = translate("sheets page", "These corners are set by hand.")
         elif check is None:
             status = ""
+        elif any(notice.key == "corners not found" for notice in check.notices):
+            status = translate("sheets page", "Not found: drag each ring to its corner.")
         elif check.corner_confidence >= SURE:
             status = translate("sheets page", "Proposed, and fairly sure.")
         else:

@@ -1202,8 +1202,8 @@
         <translation>Aún no tiene foto.</translation>
     </message>
     <message>
-        <source>Paints: {box}: {paints}.</source>
-        <translation>Pinturas: {box}: {paints}.</translation>
+        <source>Paints ({box}): {paints}.</source>
+        <translation>Pinturas ({box}): {paints}.</translation>
     </message>
     <message>
         <source>Student: {code}.</source>
@@ -5061,6 +5061,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>These corners are set by hand.</source>
         <translation>Estas esquinas están puestas a mano.</translation>
+    </message>
+    <message>
+        <source>Not found: drag each ring to its corner.</source>
+        <translation>No se encontraron: arrastra cada aro a su esquina.</translation>
     </message>
     <message>
         <source>Proposed, and fairly sure.</source>

@@ -155,7 +155,7 @@ def _table_head() -> tuple[str, ...]:
 
 
 def _row(reading: BandReading, wording: Wording) -> tuple[str, ...]:
-    place = f"{_percent(reading.top)} - {_percent(reading.bottom)}"
+    place = f"{100 * reading.top:.0f}-{_percent(reading.bottom)}"
     colour = reading.colour
     if colour is None:
         return (reading.letter, place, translate("command line", "no sky"), "", "", "", "")

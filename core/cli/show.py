@@ -95,7 +95,7 @@ def _in_words(study: Study, report: Report | None) -> str:
     paints = ", ".join(paint_name(paint) for paint in study.box.paints)
     parts.append("")
     parts.append(
-        translate("command line", "Paints: {box}: {paints}.").format(
+        translate("command line", "Paints ({box}): {paints}.").format(
             box=box_name(study.box), paints=paints
         )
     )

@@ -218,7 +218,11 @@ def test_where_nothing_was_found_the_corners_are_asked_for(page, window, qtbot) 
     strip = page.columns[0].strip
     assert "corners" in strip.view.text
     qtbot.mouseClick(strip.button("corners"), LEFT)
-    assert page.corners.editor.isVisible()
+    editor = page.corners.editor
+    assert editor.isVisible()
+    assert editor._status.text() == "Not found: drag each ring to its corner."
+    # Whether it is the same sky can only be asked of a painting that was found.
+    assert not editor.question.isVisible()
 
 
 def test_a_failed_check_says_why_and_offers_the_corners(page, window, qtbot) -> None:
