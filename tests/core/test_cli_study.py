@@ -128,7 +128,7 @@ def test_show_says_what_is_in_it(say, lesson) -> None:
     assert lines[0] == "dusk"
     assert "Band D is " in out
     assert "Band E is " not in out
-    assert "six-colour split primary box: lemon yellow, mid yellow" in out
+    assert "(six-colour split primary box): lemon yellow, mid yellow" in out
     assert "Student: K7. Class: 5b." in lines
     assert "Sheet 1: first.jpg." in lines
     assert "Painted on 2027-03-04." in lines
