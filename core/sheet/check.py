@@ -99,6 +99,7 @@ def check_sheet(
         _line_check(letter, line) for letter, line in zip(bands.letters, lines, strict=False)
     )
     if any(map(_in_doubt, line_checks)):
+        step(0.78, progress, should_stop)
         checks = kinder(checks, compare(_doubted_bands(line_checks)))
     step(0.8, progress, should_stop)
     even_light = not any(notice.key == "shadow" for notice in seen.light.notices)
