@@ -53,6 +53,7 @@ class CodesRow(QWidget):
             row.addWidget(label)
             row.addWidget(field)
             row.addSpacing(GROUP)
+        row.addStretch(1)  # or the labels would take what is left over, away from their fields
         order = Words(
             translate("worksheet", "Own scores first. Measured findings come after."),
             "second",

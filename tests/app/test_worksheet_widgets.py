@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QMarginsF, QPoint, QRectF, QSizeF, Qt
 from PySide6.QtGui import QAccessible, QColor, QImage, QPageSize, QPainter, QPdfWriter
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from app.paint.score_scale import (
     ScoreScaleView,
@@ -17,6 +17,7 @@ from app.paint.score_scale import (
     scale_height,
     score_boxes,
 )
+from app.worksheet.codes import CodesRow
 from app.worksheet.day import DayField
 from app.worksheet.fields import AnswerBox, CodeField, whole
 from app.worksheet.measured import MeasuredPanel, MeasuredView
@@ -337,3 +338,15 @@ def test_a_locked_panel_says_so_and_nothing_else(qtbot) -> None:
     panel.set_view(MeasuredView("Score intensity to open them.", locked=True))
     assert panel.texts() == ("Measured findings wait here", "Score intensity to open them.")
     assert panel.childAt(QPoint(5, 5)) is None
+
+
+def test_labels_stay_beside_their_codes_however_wide_the_row(qtbot) -> None:
+    row = CodesRow()
+    qtbot.addWidget(row)
+    row.show()
+    for width in (420, 700, 1600):
+        row.resize(width, 80)
+        for field in row.fields.values():
+            label = next(one for one in row.findChildren(QLabel) if one.buddy() is field)
+            assert label.width() <= label.sizeHint().width() + 2
+            assert field.x() - label.geometry().right() <= 12
