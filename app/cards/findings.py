@@ -148,7 +148,7 @@ def _sheet_picture(data: CardData, index: int, width: float, *, bw: bool) -> Pic
     if check is None or bands is None:
         return PictureOnBoard()
     picture = _picture(check.picture, width, bw=bw)
-    shown = sheet_on_board(check, picture, measured=data.is_open(index), lines=len(bands.lines))
+    shown = sheet_on_board(check, picture, measured=data.shows(index), lines=len(bands.lines))
     # Tags would cover so small a picture; the sentences tell of all.
     return replace(shown, marks=shown.marks[: 3 if width > LARGE else 0])
 

@@ -120,7 +120,7 @@ def band_rows(data: CardData, *, bw: bool) -> tuple[BandRow, ...]:
 
 def _cell(data: CardData, index: int, letter: str, *, bw: bool) -> CellView:
     check = data.checks[index]
-    if check is None or not data.is_open(index):
+    if check is None or not data.shows(index):
         return CellView()
     band: BandCheck | None = next((b for b in check.band_checks if b.letter == letter), None)
     if band is None:

@@ -65,6 +65,8 @@ def _sentences(data: CardData, index: int) -> list[tuple[str, str]]:
     if not data.is_open(index):
         missing = data.study.worksheet.pages[index].scores.missing
         return [("lock", f"{words.waits_text()} {waiting_sentence(missing, True)}")]
+    if not check.readable:
+        return [("info", words.unreadable_text())]
     return [_item(finding) for finding in check.findings]
 
 
@@ -134,7 +136,7 @@ def _put_score_table(
             own = data.study.worksheet.pages[index].scores.of(quality)
             check = data.checks[index]
             measured = None
-            if check is not None and data.is_open(index):
+            if check is not None and data.shows(index):
                 measured = shown_score(getattr(check.scores, quality))
             for end, score, weight in (
                 (ends[2 * index], own, CHOSEN),
@@ -150,8 +152,10 @@ def _put_score_table(
 def _change_items(data: CardData) -> list[tuple[str, str]]:
     if data.checks[0] is None or data.checks[1] is None:
         return [("minus", words.next_change_text())]
-    if data.change is None or not (data.is_open(0) and data.is_open(1)):
+    if not (data.is_open(0) and data.is_open(1)):
         return [("lock", words.waits_text())]
+    if data.change is None:
+        return [("info", words.no_change_text())]
     items = [_item(finding) for finding in data.change.findings]
     if data.change.intended is None:
         items.insert(0, ("minus", change_reminder(None)))

@@ -569,6 +569,14 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
+        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
+        <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
+    </message>
+    <message>
+        <source>The sheets are compared once both can be measured.</source>
+        <translation>Las láminas se comparan cuando las dos se puedan medir.</translation>
+    </message>
+    <message>
         <source>The second sheet will show what the change did.</source>
         <translation>La segunda lámina mostrará qué hizo el cambio.</translation>
     </message>

@@ -56,3 +56,8 @@ class CardData:
     def is_open(self, index: int) -> bool:
         """Whether what was measured of sheet `index`, 0 or 1, may be shown."""
         return self.show_measured or not self.study.worksheet.pages[index].scores.missing
+
+    def shows(self, index: int) -> bool:
+        """Whether verdicts of sheet `index` are printed: they may be seen, and mean something."""
+        check = self.checks[index]
+        return check is not None and check.readable and self.is_open(index)

@@ -30,6 +30,7 @@ from app.paint.wheel_layout import wheel_geometry
 from core.cards import words
 from core.cards.data import CardData
 from core.paint.words_mix import parts_text, strength_text
+from core.sheet.result import Notice
 from core.study import Study
 from core.units import length_number, size_text
 from core.wording import Wording
@@ -288,3 +289,17 @@ def test_cautions_are_for_the_paints_on_the_card() -> None:
         ),
     )
     assert "Cadmium yellow: The label" not in page_texts(lay_out_plan(bare, A4))
+
+
+def test_nothing_is_printed_of_a_sheet_that_cannot_be_judged() -> None:
+    data = findings_data()
+    lost = Notice("corners not found", "The painted rectangle could not be found.")
+    first, second = data.checks
+    blind = replace(second, notices=(lost,))
+    data = replace(data, checks=(first, blind), change=None, show_measured=True)
+    said = " ".join(page_texts(lay_out_findings(data, A4)).split())
+    assert words.unreadable_text() in said
+    assert words.no_change_text() in said
+    assert first.findings[0].text in said
+    told = {finding.text for finding in second.findings} - {f.text for f in first.findings}
+    assert not any(text in said for text in told)

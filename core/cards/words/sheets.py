@@ -88,6 +88,18 @@ def waits_text() -> str:
     return translate("cards", "What was measured waits for your own scores.")
 
 
+def unreadable_text() -> str:
+    """In place of what was measured of a sheet that was not found, or lies turned."""
+    return translate(
+        "cards", "Nothing was measured: set this sheet's corners on the Sheets page, or turn it."
+    )
+
+
+def no_change_text() -> str:
+    """In place of the change where one of two sheets cannot be judged."""
+    return translate("cards", "The sheets are compared once both can be measured.")
+
+
 def next_change_text() -> str:
     """In place of the change while there is one sheet only."""
     return translate("cards", "The second sheet will show what the change did.")
