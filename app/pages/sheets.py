@@ -19,6 +19,7 @@ from app.look import look
 from app.opening import can_open
 from app.pages.base import Menu, Page, Workspace
 from app.pages.sheet_corners import CornerDesk
+from app.pages.sheet_drops import SheetDrops
 from app.sheets.actions import sheet_actions
 from app.sheets.adding import SheetAdder
 from app.sheets.asking import findings_view, place_view
@@ -42,7 +43,6 @@ class SheetsPage(Page):
         self._workspace = workspace
         self._chosen: int | None = None
         self._wanted = ""
-        self._aimed: int | None = None
         self.setProperty("ground", "wall")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAcceptDrops(True)
@@ -62,6 +62,7 @@ class SheetsPage(Page):
         self.adder = SheetAdder(
             workspace.document, workspace.pictures, checker.bench, workspace.notices, self
         )
+        self._drops = SheetDrops(self, self.board, self.adder, workspace)
         self.corners = CornerDesk(workspace, self)
         self._lay_out()
         self._actions = sheet_actions(
@@ -234,7 +235,9 @@ class SheetsPage(Page):
         shown = tuple(self._is_shown(index) for index in INDEXES)
         view = board_of(opened, bands, checker.checks, checker.pictures, shown)
         ratio = self.devicePixelRatioF()
-        self.board.set_view(replace(view, chosen=self._chosen, aimed=self._aimed, ratio=ratio))
+        self.board.set_view(
+            replace(view, chosen=self._chosen, aimed=self._drops.aimed, ratio=ratio)
+        )
         spoken = []
         for index in INDEXES:
             self.board.places[index].set_view(place_view(self._study, checker, index))
@@ -305,31 +308,13 @@ class SheetsPage(Page):
             self._refresh()
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        if self._workspace.reader.photo is not None and can_open(event.mimeData()):
-            event.acceptProposedAction()
+        self._drops.enter(event)
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:
-        self._aim(self._place_under(event))
-        event.acceptProposedAction()
+        self._drops.move(event)
 
     def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
-        self._aim(None)
+        self._drops.leave()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        index = self._place_under(event)
-        self._aim(None)
-        if index is None:  # over the sky: another photo
-            taken = self._workspace.opener.open_mime(event.mimeData())
-        else:
-            taken = self.adder.add_mime(index, event.mimeData())
-        if taken:
-            event.acceptProposedAction()
-
-    def _place_under(self, event: QDropEvent) -> int | None:
-        at = self.board.mapFrom(self, event.position())
-        return self.board.place_at(at.x(), at.y())
-
-    def _aim(self, index: int | None) -> None:
-        if index != self._aimed:
-            self._aimed = index
-            self.board.set_view(replace(self.board.view, aimed=index))
+        self._drops.drop(event)
