@@ -17,7 +17,7 @@ from core.errors import BoxError
 from core.paint.box import Box
 from core.study import Study
 
-AHEAD_MS = 150
+AHEAD_MS = 80
 """So long after a plan the paints likely to be ticked next are planned for."""
 
 
@@ -67,8 +67,11 @@ class BoxDesk(QObject):
     def _look_ahead(self) -> None:
         if not self._panel.isVisible():
             return
-        study, ticked = self._study, []
-        for key in self._order:
+        study, plan, ticked = self._study, self._workspace.planner.plan, []
+        # What takes longest first: without a paint of the mixes much has to be found anew.
+        mixes = [band.classroom.mix for band in plan.bands if band.classroom] if plan else []
+        used = {key for mix in mixes for key in mix.keys}
+        for key in sorted(self._order, key=lambda key: key not in used):
             with suppress(BoxError):  # the last paint stays
                 ticked.append(mixing.tick_paint(study, key, key not in study.box.by_key))
         self._workspace.planner.look_ahead(ticked)
