@@ -140,8 +140,8 @@ def _mix() -> Chapter:
                     ),
                     translate(
                         "guide",
-                        "Pin a paint that must be used, forbid one that must not, or set the parts "
-                        "by hand: the colour follows at once.",
+                        "Pin a paint that must be used, leave one out of a band or of every mix, "
+                        "or set the parts by hand: the colour follows at once.",
                     ),
                     translate(
                         "guide",
@@ -152,6 +152,7 @@ def _mix() -> Chapter:
                         "guide",
                         "The colours are dry colours. Wet paint looks darker.",
                     ),
+                    translate("guide", "A new study begins with the box you used last."),
                 )
             ),
         ),

@@ -65,6 +65,21 @@ def keys() -> Chapter:
                     ),
                 )
             ),
+            Heading(translate("guide", "Mix")),
+            Terms(
+                (
+                    (
+                        translate("keys", "Up, Down"),
+                        translate("keys", "Walk through the rows, or the paints of the box"),
+                    ),
+                    (translate("keys", "Space"), translate("keys", "Open the row, tick the paint")),
+                    (
+                        translate("keys", "Menu key, Shift+F10"),
+                        translate("keys", "What may be asked for a band or a paint"),
+                    ),
+                    (translate("keys", "Escape"), translate("keys", "Close the plan")),
+                )
+            ),
             Heading(translate("guide", "Sheets")),
             Terms(
                 (

@@ -1646,8 +1646,8 @@
         <translation>La fuerza se nombra por bebidas: el té es aguado, el café más lleno, la leche y la crema son fuertes.</translation>
     </message>
     <message>
-        <source>Pin a paint that must be used, forbid one that must not, or set the parts by hand: the colour follows at once.</source>
-        <translation>Fija una pintura que haya que usar, excluye una que no, o pon las partes a mano: el color responde al momento.</translation>
+        <source>Pin a paint that must be used, leave one out of a band or of every mix, or set the parts by hand: the colour follows at once.</source>
+        <translation>Fija una pintura que deba usarse, excluye una de una banda o de todas las mezclas, o pon las partes a mano: el color cambia al momento.</translation>
     </message>
     <message>
         <source>Between two rows you see what their wet edge becomes, and whether the photo has that colour too.</source>
@@ -1656,6 +1656,10 @@
     <message>
         <source>The colours are dry colours. Wet paint looks darker.</source>
         <translation>Los colores son de pintura seca. La pintura mojada se ve más oscura.</translation>
+    </message>
+    <message>
+        <source>A new study begins with the box you used last.</source>
+        <translation>Un estudio nuevo empieza con la última caja que usaste.</translation>
     </message>
     <message>
         <source>Check the sheets</source>
@@ -1760,6 +1764,10 @@
     <message>
         <source>Read</source>
         <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mezclar</translation>
     </message>
     <message>
         <source>Sheets</source>
@@ -2160,6 +2168,26 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Colour, values, steps, squint, other eyes</source>
         <translation>Color, valores, pasos, entornar, otros ojos</translation>
+    </message>
+    <message>
+        <source>Walk through the rows, or the paints of the box</source>
+        <translation>Recorrer las filas o las pinturas de la caja</translation>
+    </message>
+    <message>
+        <source>Open the row, tick the paint</source>
+        <translation>Abrir la fila, marcar la pintura</translation>
+    </message>
+    <message>
+        <source>Menu key, Shift+F10</source>
+        <translation>Tecla de menú, Mayús+F10</translation>
+    </message>
+    <message>
+        <source>What may be asked for a band or a paint</source>
+        <translation>Lo que se puede pedir para una banda o una pintura</translation>
+    </message>
+    <message>
+        <source>Close the plan</source>
+        <translation>Cerrar el plan</translation>
     </message>
     <message>
         <source>Add or replace sheet 1, sheet 2</source>
