@@ -19,8 +19,9 @@ from core.sheet.corners import FoundCorners, find_corners
 from core.sheet.faults import blooms_in_bands, edges_in_bands
 from core.sheet.findings import findings_of
 from core.sheet.light import Lit, undo_light
-from core.sheet.match import Line, match_lines, profile_of
+from core.sheet.match import Line, match_lines
 from core.sheet.notices import corner_notices, judge_light, lie_notices
+from core.sheet.order import profile_of
 from core.sheet.orientation import judge_lie
 from core.sheet.reference import Reference
 from core.sheet.result import BandCheck, Light, LineCheck, SheetCheck, SheetOptions

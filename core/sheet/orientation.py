@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.sheet.match import band_colours, order_bands, profile_of
+from core.sheet.order import band_colours, order_bands, profile_of
 from core.sheet.reference import Reference, side_colours
 from core.sheet.space import Floats
 
@@ -49,7 +49,7 @@ def judge_lie(reference: Reference, W: Floats, rows: Floats, light_undone: bool)
     W : (h, w, 3) float64
         The sheet in working colours.
     rows : (SAMPLES, 3) float64
-        Its profile, see `match.profile_of`.
+        Its profile, see `order.profile_of`.
     light_undone : bool
         Left against right, and hues, say something only then.
     """

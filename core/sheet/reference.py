@@ -15,7 +15,7 @@ from core.photo import Photo
 from core.reading import BandReading
 from core.sheet.blooms import corner_shares
 from core.sheet.edges import RawEdge, find_edges
-from core.sheet.match import profile_of
+from core.sheet.order import profile_of
 from core.sheet.space import Floats, srgb8_to_W, thinned
 
 _ROWS = 640
@@ -37,7 +37,7 @@ class Reference:
     readings : tuple of BandReading
         As read from the photo.
     profile : (SAMPLES, 3) float64
-        See `core.sheet.match`.
+        See `core.sheet.order`.
     sides : (bands, 3, 3) float64
         Working colour of each band's left, centre and right third.
     edges : tuple of RawEdge

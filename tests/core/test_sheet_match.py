@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from core.sheet.match import SAMPLES, match_lines
+from core.sheet.match import match_lines
+from core.sheet.order import SAMPLES
 from core.sheet.space import linear_to_W
 from core.sheet.steps import Target, fit_steps, shares_of
 

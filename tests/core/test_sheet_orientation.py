@@ -8,7 +8,7 @@ from sheet_pictures import PAINT, plain_reference
 from simulator.camera import encode
 from simulator.measure import reference_from
 
-from core.sheet.match import profile_of
+from core.sheet.order import profile_of
 from core.sheet.orientation import judge_lie
 from core.sheet.space import linear_to_W
 
