@@ -48,7 +48,7 @@ class BoxView:
 
 
 class ElidedChoice(QComboBox):
-    """A choice whose text ends in dots where there is no room for it."""
+    """A choice whose text has dots where there is no room for it; what ends it is still read."""
 
     def paintEvent(self, event: QPaintEvent) -> None:
         option = QStyleOptionComboBox()
@@ -57,7 +57,7 @@ class ElidedChoice(QComboBox):
             QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, self
         )
         option.currentText = self.fontMetrics().elidedText(
-            self.currentText(), Qt.TextElideMode.ElideRight, field.width() - 4
+            self.currentText(), Qt.TextElideMode.ElideMiddle, field.width() - 4
         )
         painter = QStylePainter(self)
         painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)

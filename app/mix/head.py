@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QWidget
 from app.look import look
 from app.look.space import FOCUS_WIDTH, INSIDE
 from app.look.type import CHOSEN, FIRST, SECOND, font
-from app.mix.texts import held_together
+from app.mix.texts import fit_mix
 from app.mix.views import BandView
 from app.paint.marks import (
     PartsBarView,
@@ -165,13 +165,11 @@ class BandHead(RowHead):
         room = self._columns(width)[2]
         row, second = scale.px("row"), scale.px("row_second")
         control = scale.px("control")
-        parts = held_together(self.view.mix)
         if self.opened:
             big = round(1.3 * scale.px("heading")) if scale.wide else scale.px("heading")
             sizes = (big, scale.px("heading"), row, scale.px("label"))
-            mix = fit(
-                held_together(self.view.mix), tuple(sorted(set(sizes), reverse=True)), CHOSEN, room
-            )
+            falling = tuple(sorted(set(sizes), reverse=True))
+            mix = fit_mix(self.view.mix, falling, CHOSEN, room)
             said = [
                 fit(text, (control,), SECOND, room, 9)
                 for text in (self.about, self.view.asked)
@@ -179,14 +177,14 @@ class BandHead(RowHead):
             ]
             return (mix, *said)
         sizes = (row, round(0.9 * row), round(0.82 * row), control)
-        mix = fit(parts, sizes, FIRST, room)
+        mix = fit_mix(self.view.mix, sizes, FIRST, room)
         text = "; ".join(part for part in (self.view.second, self.view.wishes.lower()) if part)
         if compact and self.view.second:
             # One line holds strength, and what was asked, where it can.
             strength = self.view.second.split(";")[0]
             for said in (f", {strength}; {self.view.wishes.lower()}", f", {strength}"):
                 beside = fit(said.rstrip("; "), (control,), SECOND, room)
-                whole = fit(parts, sizes, FIRST, room - beside.width)
+                whole = fit_mix(self.view.mix, sizes, FIRST, room - beside.width)
                 if len(whole.lines) == 1 and whole.width + beside.width <= room:
                     return whole, beside
         if compact or not text:

@@ -9,9 +9,8 @@ from app.mix.box_view import box_view, boxes_to_choose, shown_order
 from app.mix.meeting_view import meeting_view, stretches
 from app.mix.plan_view import plan_view
 from app.mix.stage_views import compared
-from app.mix.texts import held_together
+from app.mix.texts import fit_mix
 from app.mix.views import about_text, band_view, offers
-from app.widgets.fit import fit
 from app.widgets.preview import sample_readings
 from core.paint.box import SPLIT_PRIMARY, TWELVE_PAN, Box
 from core.paint.options import BandChoice, MixOptions
@@ -51,10 +50,12 @@ def test_wishes_are_said() -> None:
 def test_a_mix_in_lines_keeps_counts_with_their_paints(qapp) -> None:
     mix = "3 crimson : 12 warm red : 1 sap green"
     for width in range(90, 400, 7):
-        lines = fit(held_together(mix), (20,), 400, float(width)).lines
+        lines = fit_mix(mix, (20,), 400, float(width)).lines
         assert not any(line.startswith(":") or line[-1].isdigit() for line in lines)
         assert " ".join(lines).replace("\u00a0", " ") == mix
     assert len(lines) == 1
+    assert len(fit_mix(mix, (20,), 400, 240.0).lines) == 2
+    assert "12 warm red" in fit_mix(mix, (20,), 400, 240.0).lines[0].replace("\u00a0", " ")
 
 
 def test_a_band_without_sky_has_a_row_and_no_detail() -> None:
