@@ -64,18 +64,32 @@ def gutter_words(
 def _apart(
     said: list[LineOnSheet], wanted: list[float], least: float
 ) -> tuple[list[LineOnSheet], list[float]]:
-    """From the top down; where two would touch, "cannot tell" leaves its place to a number.
+    """From the top down, the numbers in the order of their lines, so that each stays by its own.
 
-    A line far off may lie beyond its neighbour, so that the words' order is not the lines'.
+    Where "cannot tell" would touch a number it leaves its place: a line far off may lie beyond
+    its neighbour.
     """
-    pairs = sorted(zip(said, wanted, strict=True), key=lambda pair: pair[1])
-    arrows = [y for line, y in pairs if line.arrow]
-    kept = [
+    numbers = [(line, y) for line, y in zip(said, wanted, strict=True) if line.arrow]
+    heights = _in_order([y for _, y in numbers])
+    pairs = [(line, y) for (line, _), y in zip(numbers, heights, strict=True)]
+    pairs += [
         (line, y)
-        for line, y in pairs
-        if line.arrow or all(abs(y - other) >= least for other in arrows)
+        for line, y in zip(said, wanted, strict=True)
+        if not line.arrow and all(abs(y - other) >= least for other in heights)
     ]
-    return [line for line, _ in kept], [y for _, y in kept]
+    pairs.sort(key=lambda pair: pair[1])
+    return [line for line, _ in pairs], [y for _, y in pairs]
+
+
+def _in_order(heights: list[float]) -> list[float]:
+    """Heights that cross meet in their middle, a hair apart."""
+    heights = list(heights)
+    for _ in heights:
+        for k in range(1, len(heights)):
+            if heights[k] <= heights[k - 1]:
+                middle = (heights[k] + heights[k - 1]) / 2
+                heights[k - 1], heights[k] = middle - 0.01, middle + 0.01
+    return heights
 
 
 def paint_dashes(

@@ -201,3 +201,13 @@ def test_words_in_the_gutter_keep_clear_of_each_other(qapp) -> None:
     boxes = [word.box(13.0) for word in gutter_words(place, apart, view)]
     assert len(boxes) == 2
     assert not boxes[0].intersects(boxes[1])
+
+
+def test_numbers_keep_the_order_of_their_lines(qapp) -> None:
+    """A line too low above one too high: the words meet between them, and must not cross."""
+    lines = (LineOnSheet(0.24, "4% low", True), LineOnSheet(0.33, "3% high", True))
+    sky = PictureOnBoard(flat((200, 180, 60)))
+    view = BoardView(sky, (sky, sky), ("A", "B", "C"), (0.2, 0.36), 1.5, 13.0)
+    words = gutter_words(QRectF(300, 20, 240, 130), lines, view)
+    assert [word.line.text for word in words] == ["4% low", "3% high"]
+    assert not words[0].box(13.0).intersects(words[1].box(13.0))
