@@ -16,7 +16,8 @@ from app.canvas.images import Pyramid
 from app.checking import Bench, CheckedSheet, Sky, Wanted
 from app.document import Document
 from app.notices import Notices
-from app.reader import OpenedPhoto, Reader
+from app.reader import Reader
+from app.reading_work import OpenedPhoto
 from app.tasks import Latest
 from core.i18n import translate
 from core.pictures import PictureStore

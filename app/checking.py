@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 
 import core.sheet
 from app.canvas.images import Pyramid, image_of
-from app.reader import OpenedPhoto
+from app.reading_work import OpenedPhoto
 from core.bands.lines import Bands
 from core.errors import PhotoError, SheetError
 from core.i18n import translate

@@ -22,7 +22,8 @@ from app.document import Document
 from app.last_box import LastBox
 from app.notices import Notices
 from app.place import Place, Whereabouts, may_write
-from app.reader import OpenedPhoto, Reader, for_screen
+from app.reader import Reader
+from app.reading_work import OpenedPhoto, for_screen
 from app.recent import Recent
 from app.saving import Saver
 from app.tasks import Latest, Work

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject, Signal
 
 from app.canvas.images import Pyramid, image_of
-from app.reader import OpenedPhoto
+from app.reading_work import OpenedPhoto
 from app.tasks import Latest
 from core.progress import Progress, ShouldStop, step
 from core.views import Pixels, cvd_view, squint_view, value_steps_view, values_view

@@ -7,22 +7,18 @@ from histograms, fast enough for every mouse move; once it rests a worker reads 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from app.canvas.images import Pyramid, image_of, veil_of
 from app.document import Document
-from app.look.theme import WALL
 from app.notices import Notices
+from app.reading_work import CarefulReading, OpenedPhoto, Proposed, proposing, reading_with_care
 from app.tasks import Latest, Work
-from core.bands.careful import read_bands
 from core.bands.lines import Bands
-from core.bands.propose import Proposal, propose
-from core.bands.stats import BandStats
 from core.i18n import translate
 from core.photo import Photo
 from core.pictures import Picture, PictureStore
@@ -33,39 +29,7 @@ from core.study import Study, with_bands
 REST_MS = 250
 """A line that has not moved for so long rests, and its bands are read with care."""
 
-VEIL_SHARE = 0.66
-
 _TOPIC = "photo"
-
-
-@dataclass(frozen=True, eq=False)
-class OpenedPhoto:
-    """A photo and its picture for the screen."""
-
-    photo: Photo
-    picture: Pyramid
-
-
-@dataclass(frozen=True, eq=False)
-class _Proposed:
-    """A proposal and what follows from its sky."""
-
-    proposal: Proposal
-    stats: BandStats
-    veil: Pyramid | None
-
-
-@dataclass(frozen=True, eq=False)
-class _Read:
-    """A careful reading and the sky it was made of."""
-
-    readings: tuple[BandReading, ...]
-    proposed: _Proposed
-
-
-def for_screen(photo: Photo) -> OpenedPhoto:
-    """A photo with its picture; made in a worker."""
-    return OpenedPhoto(photo, Pyramid.of(image_of(photo.pixels)))
 
 
 class Reader(QObject):
@@ -111,7 +75,7 @@ class Reader(QObject):
         self._notices = notices
         self.opened: OpenedPhoto | None = None
         self.readings: tuple[BandReading, ...] = ()
-        self._proposed: _Proposed | None = None
+        self._proposed: Proposed | None = None
         self._opening = self._place(lambda: translate("reader", "Opening"))
         self._keeping = Latest(self)
         self._proposing = self._place(lambda: translate("reader", "Looking for the bands"))
@@ -251,14 +215,14 @@ class Reader(QObject):
         self._keeping.run(work, done, failed)
 
     def _propose(
-        self, count: int | None, horizon: float | None, take: Callable[[_Proposed], None]
+        self, count: int | None, horizon: float | None, take: Callable[[Proposed], None]
     ) -> None:
         if self.opened is None:
             return
-        work = _proposing(self.opened.photo, count, horizon)
+        work = proposing(self.opened.photo, count, horizon)
         self._proposing.run(work, take, self._notices.failed)
 
-    def _take_as_beginning(self, proposed: _Proposed) -> None:
+    def _take_as_beginning(self, proposed: Proposed) -> None:
         """The first proposal belongs to the opening: there is nothing to undo yet."""
         self._take(proposed)
         bands = proposed.proposal.bands
@@ -266,18 +230,18 @@ class Reader(QObject):
             lambda study: study if study.bands is not None else with_bands(study, bands)
         )
 
-    def _take_sky(self, proposed: _Proposed) -> None:
+    def _take_sky(self, proposed: Proposed) -> None:
         """The lines are the study's own: only what counts as sky is new."""
         self._take(proposed)
         self._read_fast(self._document.study.bands)
 
-    def _take_as_edit(self, text: str, proposed: _Proposed) -> None:
+    def _take_as_edit(self, text: str, proposed: Proposed) -> None:
         self._take(proposed)
         bands = proposed.proposal.bands
         self._document.change(text, with_bands(self._document.study, bands))
         self._read_fast(self._document.study.bands)  # also when the lines came out the same
 
-    def _take(self, proposed: _Proposed) -> None:
+    def _take(self, proposed: Proposed) -> None:
         self._proposed = proposed
         self.sky_changed.emit(proposed.veil)
         self.rivals_changed.emit(proposed.proposal.rivals)
@@ -300,40 +264,12 @@ class Reader(QObject):
         bands, proposed = self._document.study.bands, self._proposed
         if bands is None or proposed is None or self.opened is None:
             return
-        photo = self.opened.photo
-        moved = bands.horizon != proposed.proposal.bands.horizon
-
-        def work(progress: Progress, should_stop: ShouldStop) -> _Read:
-            now = proposed
-            if moved:  # the sky ends elsewhere, so other pixels count
-                now = _proposing(photo, bands.count, bands.horizon)(progress, should_stop)
-            sky = now.proposal.sky
-            readings = read_bands(photo, sky, bands, progress=progress, should_stop=should_stop)
-            return _Read(readings, now)
-
+        work = reading_with_care(self.opened.photo, bands, proposed)
         self._careful.run(work, self._show_careful, self._notices.failed)
 
-    def _show_careful(self, read: _Read) -> None:
+    def _show_careful(self, read: CarefulReading) -> None:
         if read.proposed is not self._proposed:
             self._proposed = read.proposed
             self.sky_changed.emit(read.proposed.veil)
         self.readings = read.readings
         self.readings_changed.emit(self.readings)
-
-
-def _proposing(photo: Photo, count: int | None, horizon: float | None) -> Work:
-    def work(progress: Progress, should_stop: ShouldStop) -> _Proposed:
-        proposal = propose(
-            photo, count=count, horizon=horizon, progress=progress, should_stop=should_stop
-        )
-        return _with_sky(photo, proposal)
-
-    return work
-
-
-def _with_sky(photo: Photo, proposal: Proposal) -> _Proposed:
-    # Below the horizon the canvas lays its own veil, which moves with the line.
-    clear = proposal.sky.copy()
-    clear[round(proposal.bands.horizon * clear.shape[0]) :] = True
-    veil = None if clear.all() else Pyramid.of(veil_of(clear, WALL, VEIL_SHARE))
-    return _Proposed(proposal, BandStats(photo, proposal.sky), veil)

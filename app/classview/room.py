@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.language import language_in_use
 from app.pages.base import Workspace
-from app.reader import OpenedPhoto
+from app.reading_work import OpenedPhoto
 from app.settings import Settings
 from core.i18n import translate
 

@@ -6,21 +6,21 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QStackedLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.canvas.canvas import PhotoCanvas
 from app.canvas.images import Pyramid
-from app.document import Gesture
 from app.language import language_in_use
 from app.look import look
-from app.look.space import GROUP, MARGIN
 from app.pages.base import Menu, Page, Workspace
 from app.pages.controls import ReadControls
 from app.pages.read_actions import ReadActions
+from app.pages.read_layout import lay_out
+from app.pages.read_lines import LineEdits
 from app.pages.status import StatusLine
 from app.paint.views import ladder_view, wheel_view
 from app.pictures import COLOUR, Pictures
-from app.reader import OpenedPhoto
+from app.reading_work import OpenedPhoto
 from app.settings import Settings
 from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
@@ -28,7 +28,6 @@ from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
 from app.widgets.spoken import SpokenStrip
 from app.widgets.spoken_plan import FULLNESS
 from app.widgets.wheel import LadderWidget, WheelWidget
-from core import study as edits
 from core.colour.lab import srgb_to_Lab
 from core.i18n import remembered, translate
 from core.reading import BandReading, read_colour
@@ -54,6 +53,7 @@ class ReadPage(Page):
     def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._workspace = workspace
+        self.lines = LineEdits(workspace)
         self._chosen = 0
         self._view_key = COLOUR
         self._behind_plan = False
@@ -78,7 +78,7 @@ class ReadPage(Page):
         )
         self._pictures = Pictures(self)
         self._actions = ReadActions(self)
-        self._lay_out()
+        self._top, self._right = lay_out(self, body)
         self._connect()
         self._show_study(workspace.document.study)
         if workspace.reader.opened is not None:
@@ -124,43 +124,32 @@ class ReadPage(Page):
 
     def split(self, band: int | None = None) -> None:
         """Split a band, the chosen one if none is named."""
-        band = self._chosen if band is None else band
-        with self._workspace.notices.reporting():
-            self._change(translate("undo", "split band"), edits.split_band(self._study, band))
+        self.lines.split(self._chosen if band is None else band)
 
     def remove(self, edge: int | None = None) -> None:
-        """Remove the line below a band; the horizon cannot be removed."""
-        edge = self._chosen if edge is None else edge
-        bands = self._study.bands
-        if bands is None:
-            return
-        if edge >= len(bands.lines):
-            self._workspace.notices.note(
-                translate("read page", "The horizon line can be moved but not removed.")
-            )
-            return
-        self._change(translate("undo", "remove line"), edits.remove_line(self._study, edge))
+        """Remove the line below a band, the chosen one if none is named."""
+        self.lines.remove(self._chosen if edge is None else edge)
 
     def propose_again(self) -> None:
         """Look for horizon and lines again."""
-        self._workspace.reader.propose(translate("undo", "propose bands"))
+        self.lines.propose_again()
 
     # Connections
 
     def _connect(self) -> None:
         reader, document = self._workspace.reader, self._workspace.document
-        self.canvas.edge_moved.connect(self._move_edge)
+        self.canvas.edge_moved.connect(self.lines.move)
         self.canvas.band_chosen.connect(self.choose)
         self.canvas.split_asked.connect(self.split)
         self.canvas.remove_asked.connect(self.remove)
-        self.canvas.line_asked.connect(self._add_line)
-        self.canvas.rival_accepted.connect(self._accept_rival)
+        self.canvas.line_asked.connect(self.lines.add)
+        self.canvas.rival_accepted.connect(self.lines.accept_rival)
         self.canvas.hovered.connect(self._show_point)
         self.wheel.band_chosen.connect(self.choose)
         self.ladder.band_chosen.connect(self.choose)
         self.table.band_chosen.connect(self.choose)
         self.controls.view_chosen.connect(self.look_at)
-        self.controls.count_asked.connect(self._ask_count)
+        self.controls.count_asked.connect(self.lines.ask_count)
         self.controls.propose_asked.connect(self.propose_again)
         self.empty.asked.connect(self._workspace.opener.choose)
         self._workspace.speech.found.connect(self._offer_speech)
@@ -197,38 +186,6 @@ class ReadPage(Page):
         if before.value_steps != after.value_steps:
             self.controls.set_steps(after.value_steps)
         self._show_readings()
-
-    @property
-    def _study(self) -> Study:
-        return self._workspace.document.study
-
-    def _change(self, text: str, after: Study, gesture: Gesture | None = None) -> None:
-        self._workspace.document.change(text, after, gesture)
-
-    def _move_edge(self, edge: int, y: float, gesture: Gesture) -> None:
-        bands = self._study.bands
-        if bands is None:
-            return
-        if edge < len(bands.lines):
-            after = edits.move_line(self._study, edge, y)
-            self._change(translate("undo", "move line"), after, gesture)
-        else:
-            after = edits.move_horizon(self._study, y)
-            self._change(translate("undo", "move horizon"), after, gesture)
-
-    def _add_line(self, y: float) -> None:
-        with self._workspace.notices.reporting():
-            self._change(translate("undo", "add line"), edits.add_line(self._study, y))
-
-    def _ask_count(self, count: int) -> None:
-        reader, bands = self._workspace.reader, self._study.bands
-        # A horizon set by hand stays; a proposed one may be looked for again.
-        by_hand = bands is not None and bands.horizon != reader.proposed_horizon
-        text = translate("undo", "change number of bands")
-        reader.propose(text, count, bands.horizon if by_hand else None)
-
-    def _accept_rival(self, y: float) -> None:
-        self._workspace.reader.propose(translate("undo", "move horizon"), horizon=y)
 
     # What is shown
 
@@ -280,7 +237,7 @@ class ReadPage(Page):
         self.strip.set_view(None if chosen is None else self._spoken_view(readings[chosen]))
         if not self.canvas.dragging:
             self._steady_strip(readings, wording)
-        self._actions.show_bands(self._study.bands, self._chosen)
+        self._actions.show_bands(self._workspace.document.study.bands, self._chosen)
 
     def _steady_strip(self, readings: Sequence[BandReading], wording: Wording) -> None:
         """Make the strip as high as its tallest band, so that the photo stays where it is."""
@@ -318,43 +275,6 @@ class ReadPage(Page):
     @property
     def _wording(self):
         return self._workspace.preferences.settings.wording
-
-    # Layout
-
-    def _lay_out(self) -> None:
-        self._top = QStackedLayout(self)
-        self._top.addWidget(self.empty)
-        self._top.addWidget(self._body)
-        left = QVBoxLayout()
-        left.setContentsMargins(0, 0, 0, 0)
-        left.setSpacing(0)
-        row = QHBoxLayout()
-        row.setContentsMargins(MARGIN, 10, MARGIN, 6)
-        row.addWidget(self.controls)
-        left.addLayout(row)
-        left.addWidget(self.canvas, 1)
-        self._status_row = QHBoxLayout()
-        self._status_row.setContentsMargins(60, 0, MARGIN, 4)
-        self._status_row.addWidget(self.status)
-        left.addLayout(self._status_row)
-        left.addWidget(self.strip)
-        right = QVBoxLayout()
-        right.setContentsMargins(0, 0, 0, 0)
-        right.setSpacing(GROUP)
-        charts = QHBoxLayout()
-        charts.setContentsMargins(12, 10, MARGIN, 0)
-        charts.setSpacing(GROUP)
-        charts.addWidget(self.wheel, 1)
-        charts.addWidget(self.ladder)
-        right.addLayout(charts, 10)
-        right.addWidget(self.table, 12)
-        self._right = QWidget(self._body)
-        self._right.setLayout(right)
-        columns = QHBoxLayout(self._body)
-        columns.setContentsMargins(0, 0, 0, 0)
-        columns.setSpacing(0)
-        columns.addLayout(left, 1)
-        columns.addWidget(self._right)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)

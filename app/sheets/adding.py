@@ -14,7 +14,7 @@ from app.checking import Bench
 from app.document import Document
 from app.notices import Notices
 from app.opening import first_path
-from app.reader import for_screen
+from app.reading_work import for_screen
 from app.tasks import Latest
 from core.errors import PhotoError
 from core.i18n import translate
