@@ -4796,8 +4796,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>La lámina parece estar de lado: gírala si es así.</translation>
     </message>
     <message>
-        <source>This does not look like the same sky.</source>
-        <translation>No parece el mismo cielo.</translation>
+        <source>This does not look like the same sky: is it the right picture?</source>
+        <translation>No parece el mismo cielo: ¿es la imagen correcta?</translation>
     </message>
     <message>
         <source>Left and right seem to be swapped: the picture of the sheet is mirrored, or the sky was painted the other way round.</source>

@@ -68,9 +68,8 @@ def _sheet(check: SheetCheck, *, scores: bool, width: int | None) -> list[str]:
     ]
     if not check.readable:
         return [*notices, *_findings(check.findings)]
-    parts = [*notices, ""]
-    if all(notice.key != "other sky" for notice in check.notices):
-        parts += [*table(_band_rows(check), width), ""]
+    # A first try can be so far off that it looks like another sky: its readings stay in sight.
+    parts = [*notices, "", *table(_band_rows(check), width), ""]
     parts += _findings(check.findings)
     if scores:
         parts += ["", *_scores(check)]

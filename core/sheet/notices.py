@@ -210,7 +210,8 @@ def lie_notices(lie: Lie) -> list[Notice]:
             )
         ]
     if lie.other_sky:
-        return [Notice("other sky", translate("sheet", "This does not look like the same sky."))]
+        text = translate("sheet", "This does not look like the same sky: is it the right picture?")
+        return [Notice("other sky", text)]
     if lie.mirrored:
         return [
             Notice(

@@ -13,7 +13,7 @@ from core.sheet.result import Change, ChangeRow, Finding, Notice
 from core.study import Study
 
 LOST = Notice("corners not found", "The painted rectangle could not be found.")
-OTHER = Notice("other sky", "This does not look like the same sky.")
+OTHER = Notice("other sky", "This does not look like the same sky: is it the right picture?")
 TAPE = Notice("tape", "The tape seems to be on still.")
 PHONE = Notice("phone", "A phone photo does not show small differences.")
 
