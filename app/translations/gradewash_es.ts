@@ -4516,12 +4516,16 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Añade agua a la mezcla y pruébala antes en un recorte de papel.</translation>
     </message>
     <message>
-        <source>Mix it afresh from fewer paints, with a clean brush and clean water.</source>
-        <translation>Mézclalo de nuevo con menos pinturas, con el pincel y el agua limpios.</translation>
+        <source>Mix afresh from fewer paints, with a clean brush and clean water.</source>
+        <translation>Mezcla de nuevo con menos pinturas, con el pincel y el agua limpios.</translation>
     </message>
     <message>
-        <source>Mix it afresh from fewer paints, in clean water and a little more of it.</source>
-        <translation>Mézclalo de nuevo con menos pinturas, en agua limpia y un poco más abundante.</translation>
+        <source>Mix afresh from fewer paints, in clean water and a little more of it.</source>
+        <translation>Mezcla de nuevo con menos pinturas, en agua limpia y un poco más abundante.</translation>
+    </message>
+    <message>
+        <source>Tone each mix down with a speck of its own complement.</source>
+        <translation>Apaga cada mezcla con una pizca de su propio complementario.</translation>
     </message>
     <message>
         <source>Tone it down with a speck of its complement.</source>
@@ -4530,6 +4534,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Tone it down with a speck of its complement, {hue}.</source>
         <translation>Apágalo con una pizca de su complementario, {hue}.</translation>
+    </message>
+    <message>
+        <source>Tone each mix down with a speck of the complement, {hue}.</source>
+        <translation>Apaga cada mezcla con una pizca del complementario, {hue}.</translation>
     </message>
     <message>
         <source>Band {letter} has turned green where yellow meets blue. Let one of them dry first, or keep a little pink between them.</source>

@@ -106,18 +106,20 @@ def _strength_try(kind: Kind, bands: list[BandCheck]) -> str:
         return translate("sheet", "Add water to the mix, and try it on a scrap of paper first.")
     if kind == (0, -1):
         return translate(
-            "sheet", "Mix it afresh from fewer paints, with a clean brush and clean water."
+            "sheet", "Mix afresh from fewer paints, with a clean brush and clean water."
         )
     if kind == (-1, -1):
         return translate(
-            "sheet", "Mix it afresh from fewer paints, in clean water and a little more of it."
+            "sheet", "Mix afresh from fewer paints, in clean water and a little more of it."
         )
     opposite = _complement(bands)
+    if opposite is None and len(bands) > 1:
+        return translate("sheet", "Tone each mix down with a speck of its own complement.")
     if opposite is None:
         return translate("sheet", "Tone it down with a speck of its complement.")
-    return translate("sheet", "Tone it down with a speck of its complement, {hue}.").format(
-        hue=family_name(opposite)
-    )
+    one = translate("sheet", "Tone it down with a speck of its complement, {hue}.")
+    more = translate("sheet", "Tone each mix down with a speck of the complement, {hue}.")
+    return (one if len(bands) == 1 else more).format(hue=family_name(opposite))
 
 
 def _complement(bands: list[BandCheck]) -> str | None:
