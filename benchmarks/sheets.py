@@ -130,6 +130,20 @@ def curve_case(seed: int) -> list[float]:
     )
 
 
+def uneven_case(seed: int) -> dict[str, Any] | None:
+    """A sheet laid in streaks and clouds; None where its corners went wrong."""
+    one = cases.uneven(seed)
+    check = checked(one)
+    if measure.corner_error(one, check) >= measure.FOUND:
+        return None
+    full, part = measure.edge_tallies(one, check)
+    return {
+        "edges": full + part,
+        "blooms": measure.bloom_tally(one, check),
+        "shifts": measure.shifts(one, check),
+    }
+
+
 def share(values: list[bool]) -> float:
     return float(np.mean(values)) if values else float("nan")
 
@@ -227,6 +241,25 @@ def other_rows(
     ]
 
 
+def uneven_rows(found: list[dict[str, Any] | None]) -> list[Row]:
+    """How little unevenness is taken for edges and blooms, and what it hides."""
+    good = [r for r in found if r is not None]
+    none = measure.Tally()
+    edges = sum((r["edges"] for r in good), none)
+    blooms = sum((r["blooms"] for r in good), none)
+    shifts = [shift for r in good for shift in r["shifts"]]
+    far = share([shift.told and shift.error > 2 for shift in shifts])
+    return [
+        (f"uneven washes: rectangle found, of {len(found)}", "", f"{len(good) / len(found):.1%}",
+         None),
+        (f"  hard edges right, of {edges.said}", "", f"{edges.precision:.3f}", None),
+        (f"  hard edges found, of {edges.there}", "", f"{edges.recall:.3f}", None),
+        (f"  blooms right, of {blooms.said}", "", f"{blooms.precision:.3f}", None),
+        (f"  blooms found, of {blooms.there}", "", f"{blooms.recall:.3f}", None),
+        (f"  off > 2% and told, of {len(shifts)} lines", "", f"{far:.1%}", None),
+    ]  # fmt: skip
+
+
 def speed_rows(seed: int) -> list[Row]:
     """A 12 MP photo, and how soon a cancelled check stops."""
     one = scene(seed)
@@ -284,8 +317,10 @@ def main() -> None:
         tape = pool.map(tape_case, few, chunksize=2)
         copies = pool.map(copy_case, few, chunksize=2)
         lies = pool.map(lie_case, few, chunksize=2)
+        uneven = pool.map(uneven_case, few, chunksize=2)
         curve = [v for part in pool.map(curve_case, few, chunksize=2) for v in part]
     print_rows(other_rows(found, shadow, tape, copies, lies, curve))
+    print_rows(uneven_rows(uneven))
 
 
 if __name__ == "__main__":

@@ -13,7 +13,7 @@ from core.colour import linear_to_srgb, srgb8_to_linear
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
 from core.reading import BandReading
-from core.sheet.blooms import find_blooms, find_pale_corners
+from core.sheet.blooms import find_blooms
 from core.sheet.compare import compare_bands, kinder
 from core.sheet.corners import FoundCorners, find_corners
 from core.sheet.faults import blooms_in_bands, edges_in_bands
@@ -23,6 +23,7 @@ from core.sheet.match import Line, match_lines
 from core.sheet.notices import corner_notices, judge_light, lie_notices
 from core.sheet.order import profile_of
 from core.sheet.orientation import judge_lie
+from core.sheet.pale_corners import find_pale_corners
 from core.sheet.reference import Reference
 from core.sheet.result import BandCheck, Light, LineCheck, SheetCheck, SheetOptions
 from core.sheet.said import Said

@@ -89,13 +89,9 @@ def evidence_of(strips: Floats) -> Evidence:
 
     strips = _without_ragged_edge(strips)
     h = strips.shape[1]
-    half = max(4, round(_WINDOW * h))
-    y = np.arange(-half, half + 1) / h
-    base, _ = np.linalg.qr(np.stack([np.ones_like(y), y], -1))
 
     def explained(width: float) -> tuple[Floats, Floats]:
-        template = 1 / (1 + np.exp(-np.clip(y * 4.394 / width, -40, 40)))
-        template -= base @ (base.T @ template)
+        template = _template(h, width)
         template /= np.linalg.norm(template)
         match = correlate1d(strips, template, axis=1, mode="nearest")
         # Grain differs from strip to strip, an edge hardly: half the squared difference is noise.
@@ -108,6 +104,25 @@ def evidence_of(strips: Floats) -> Evidence:
     noise = median_filter(noise, max(3, round(_AROUND * h)), mode="nearest") + _QUIET
     soft = maximum_filter1d(soft, 2 * round(_NEAR * h) + 1, axis=1, mode="nearest")
     return Evidence((np.max([gain for gain, _ in sharp], axis=0) - soft) / noise)
+
+
+def sharp_step(profile: Floats, width: float) -> Floats:
+    """Size (h,) of the step of a 10-90% width that fits best around each row of a profile (h, 3),
+    beside a straight trend; working units."""
+    from scipy.ndimage import correlate1d  # deferred: start-up time
+
+    template = _template(len(profile), width)
+    match = correlate1d(_without_ragged_edge(profile[None])[0], template, axis=0, mode="nearest")
+    return np.asarray(np.linalg.norm(match, axis=-1) / (template @ template))
+
+
+def _template(h: int, width: float) -> Floats:
+    """A smooth step of that 10-90% width without its straight trend, for pictures `h` high."""
+    half = max(4, round(_WINDOW * h))
+    y = np.arange(-half, half + 1) / h
+    base, _ = np.linalg.qr(np.stack([np.ones_like(y), y], -1))
+    template = 1 / (1 + np.exp(-np.clip(y * 4.394 / width, -40, 40)))
+    return np.asarray(template - base @ (base.T @ template))
 
 
 def _without_ragged_edge(strips: Floats) -> Floats:

@@ -23,6 +23,7 @@ from core.sheet.courses import (
 )
 from core.sheet.sharpness import Sharpness, sharpness_along
 from core.sheet.space import Floats
+from core.sheet.strokes import usual_step
 
 HARD_WIDTH = 0.025
 """A change is hard when its 10-90% width is below this share of the height."""
@@ -37,6 +38,8 @@ _FAINT_STEP, _LEAST_FAINT_SHARE = 3.0, 0.78
 _CARRIED_ON = 0.3  # of the width: from here on an edge is looked for further on
 _FADED = 0.4  # share of its step that an edge must keep where it was carried on
 _SAME = 0.015
+# Times the steps that a sheet shows elsewhere: unevenness seldom makes one so large.
+_STANDS_OUT, _PARTIAL_STANDS_OUT = 3.0, 4.0
 
 
 @dataclass(frozen=True)
@@ -53,11 +56,14 @@ class RawEdge:
 
 def find_edges(W: Floats, mask: NDArray[np.bool_] | None = None) -> tuple[RawEdge, ...]:
     """Hard edges of a picture in working colours (h, w, 3), from the top."""
-    evidence = evidence_of(strip_profiles(W, mask))
+    strips = strip_profiles(W, mask)
+    evidence = evidence_of(strips)
     edges: list[RawEdge] = []
     for course in find_courses(evidence):
         edge = _measured(W, course, evidence, mask)
-        if edge is not None and not any(_repeats(edge, other) for other in edges):
+        if edge is None or any(_repeats(edge, other) for other in edges):
+            continue
+        if _stands_out(edge, strips):
             edges.append(edge)
     return tuple(sorted(edges, key=lambda edge: edge.at))
 
@@ -88,6 +94,13 @@ def _measured(
         step=fit.size,
         full=full,
     )
+
+
+def _stands_out(edge: RawEdge, strips: Floats) -> bool:
+    """Whether it is larger than what the wash shows anyway where it is streaky or blotchy."""
+    first, last = round(edge.start * STRIPS), round(edge.end * STRIPS) - 1
+    usual = usual_step(strips, first, last, edge.at)
+    return edge.step >= (_STANDS_OUT if edge.full else _PARTIAL_STANDS_OUT) * usual
 
 
 def _span(course: Course) -> float:

@@ -13,9 +13,9 @@ from core.errors import SheetError
 from core.i18n import translate
 from core.photo import Photo
 from core.reading import BandReading
-from core.sheet.blooms import corner_shares
 from core.sheet.edges import RawEdge, find_edges
 from core.sheet.order import profile_of
+from core.sheet.pale_corners import corner_shares
 from core.sheet.space import Floats, srgb8_to_W, thinned
 
 _ROWS = 640

@@ -170,7 +170,9 @@ def test_another_sky_is_told_apart(reference):
     green = ((0.1, 0.3, 0.1), (0.05, 0.2, 0.1), (0.2, 0.4, 0.1))
     check = check_sheet(photo_from(sheet_picture(green)), reference)
     assert "other sky" in keys(check)
-    assert check.findings[0].text == "This does not look like the same sky: is it the right picture?"
+    assert (
+        check.findings[0].text == "This does not look like the same sky: is it the right picture?"
+    )
 
 
 def test_weak_paint_is_called_lighter_and_duller(reference):

@@ -10,10 +10,10 @@ from core.colour import srgb_to_Lab
 from core.photo import open_photo
 from core.reading import BandReading, read_colour
 from core.sheet import check_sheet
-from core.sheet.blooms import find_pale_corners
 from core.sheet.check import COMMENTED_PCT, _line_check
 from core.sheet.compare import compare_bands, kinder
 from core.sheet.match import Line
+from core.sheet.pale_corners import find_pale_corners
 from core.sheet.result import SheetOptions
 from core.sheet.scores import score_sheet
 
@@ -89,3 +89,12 @@ def test_a_copy_with_a_line_that_cannot_be_told_gets_no_complaint():
     assert not [finding.text for finding in check.findings if finding.kind == "step"]
     scores = check.scores
     assert {scores.hue, scores.value, scores.intensity, scores.placement} == {10.0}
+
+
+def test_a_pale_corner_of_a_blotchy_wash_is_not_remarked_on():
+    blotchy = washed(0.8, 0.55)
+    assert find_pale_corners(blotchy)  # on an even wash it is
+    w = blotchy.shape[1]
+    x = np.arange(w) / w
+    clouds = 1 + 0.3 * np.sign(np.sin(2 * np.pi * 9 * x))
+    assert find_pale_corners(blotchy ** clouds[None, :, None].astype(np.float32)) == ()

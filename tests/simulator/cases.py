@@ -53,6 +53,19 @@ def curved(seed: int) -> Scene:
     return scene(seed, shot_changes=lambda shot, rng: replace(as_photo(shot, rng), curve=True))
 
 
+def uneven(seed: int, *, faults: bool = True) -> Scene:
+    """Washes laid in streaks, in clouds or both, as beginners lay them."""
+
+    def lay(spec: SheetSpec, rng: np.random.Generator) -> SheetSpec:
+        streaks, mottle = rng.uniform(0.04, 0.2, 2)
+        kind = int(rng.integers(3))
+        return replace(
+            spec, streaks=float(streaks) * (kind != 1), mottle=float(mottle) * (kind != 0)
+        )
+
+    return scene(seed, spec_changes=lay, faults=faults)
+
+
 def warm(seed: int) -> Scene:
     """Lamplight."""
 

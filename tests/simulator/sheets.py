@@ -46,6 +46,9 @@ class SheetSpec:
         Drying edges inside a band: the wash below is weaker by that factor.
     skew : tuple of float
         How much slower a transition sets in above its line than it ends below, -1..1.
+    streaks, mottle : float
+        How uneven the washes were laid: relative deviation of the paint in strokes that run
+        across, and in clouds.
     picture : (h, w, 3) float64 or None
         Paint this instead of the washes (linear light over paper white).
     """
@@ -68,6 +71,8 @@ class SheetSpec:
     seed: int = 0
     height: int = 720
     skew: tuple[float, ...] = ()
+    streaks: float = 0.0
+    mottle: float = 0.0
     picture: Floats | None = field(default=None, compare=False)
 
 
@@ -188,6 +193,7 @@ def paint(spec: SheetSpec) -> Painting:
     grain = noise_field(rng, (H, W), 1.6) - 0.6 * noise_field(rng, (H, W), 5.0)
     drift = noise_field(rng, (H, W), 0.08 * H)
     strength *= np.clip(1 + spec.granulation * grain + 0.03 * drift, 0.3, 2.0)
+    strength *= unevenness(spec, (H, W))
 
     if spec.picture is not None:
         density = -np.log(np.clip(resized(spec.picture, (H, W)), 0.003, 1.0))
@@ -206,6 +212,22 @@ def paint(spec: SheetSpec) -> Painting:
                 density[..., c] += share * np.interp(at, ladder, mixed[:, c])
     colour = np.exp(-density * strength[..., None])
     return on_paper(colour, spec, rng)
+
+
+def unevenness(spec: SheetSpec, shape: tuple[int, int]) -> Floats:
+    """Strength factor of washes laid in streaks and clouds; its randomness is its own."""
+    H, W = shape
+    rng = np.random.default_rng([78, spec.seed])
+    factor = np.ones(shape)
+    stroke, cloud = np.exp(rng.uniform(np.log(0.004), np.log(0.02), 2)) * H
+    for amount, sigma in (
+        (spec.streaks, (stroke, rng.uniform(0.1, 0.3) * W)),
+        (spec.mottle, (1.5 * cloud, 1.5 * cloud)),
+    ):
+        if amount:
+            noise = gaussian_filter(rng.standard_normal(shape), sigma, mode="reflect", truncate=3)
+            factor += amount * noise / noise.std()
+    return np.clip(factor, 0.3, 2.0)
 
 
 def resized(picture: Floats, shape: tuple[int, int]) -> Floats:
