@@ -25,6 +25,7 @@ _ORDER_SHARE = 0.1  # weight of the search's cost beside the fit's
 _SLIDE = 0.015
 _ON_IT = 0.006
 _PRESSED = 0.4  # share of its height in the reference
+_FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
 _RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
 
@@ -92,7 +93,8 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
             for other in rivals
         )
         # A band pressed together next to the line is more likely one the fit invented.
-        pressed = min(kept[k], kept[k + 1]) < _PRESSED
+        far = abs(at - line) > _FAR
+        pressed = min(kept[k], kept[k + 1]) < (_PRESSED_FAR if far else _PRESSED)
         flat = float(its.error[k]) > _DOUBT
         sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from simulator import cases, measure
+from simulator import cases, measure, scene
 
 from core.colour import srgb_to_Lab
 from core.photo import open_photo
@@ -98,3 +98,15 @@ def test_a_pale_corner_of_a_blotchy_wash_is_not_remarked_on():
     x = np.arange(w) / w
     clouds = 1 + 0.3 * np.sign(np.sin(2 * np.pi * 9 * x))
     assert find_pale_corners(blotchy ** clouds[None, :, None].astype(np.float32)) == ()
+
+
+@pytest.mark.parametrize("seed", [7791, 7726])
+def test_a_line_between_washes_hardly_told_apart_is_not_told(seed):
+    """The topmost wash is almost its neighbour's, or a drying edge crosses it."""
+    one = scene(seed)
+    photo = open_photo(one.jpeg, name="sheet.jpg")
+    check = check_sheet(photo, measure.reference_of(one), SheetOptions(scan=one.shot.scan))
+    assert check.lines[0].shift_pct is None
+    told = [shift.error for shift in measure.shifts(one, check) if shift.told]
+    assert told
+    assert max(told) <= 3

@@ -69,3 +69,25 @@ def test_lines_in_plain_places_are_told():
     found = match_lines(profile(LINES), LINES, sheet)
     assert [line.sure for line in found] == [True, True]
     assert [line.at for line in found] == pytest.approx([0.3, 0.75], abs=0.003)
+
+
+SKY = ((1.3, 0.6, 0.05), (0.75, 0.4, 0.02), (0.35, 0.1, 0.02), (0.1, 0.05, 0.02))
+"""A clear day: every wash a weaker blue than the one above."""
+SKY_LINES = (0.25, 0.42, 0.7)
+
+
+@pytest.mark.parametrize("likeness", [0.5, 0.6, 0.7, 0.8, 0.9, 1.0])
+@pytest.mark.parametrize("band", [0, 1])
+def test_a_line_between_washes_painted_alike_is_never_told_far_off_its_place(band, likeness):
+    # One wash comes out almost as its neighbour: the line may seem to lie where the next one is.
+    painted = [np.asarray(wash) for wash in SKY]
+    painted[band] = (1 - likeness) * painted[band] + likeness * painted[band + 1]
+    how = {"widths": (0.12, 0.12, 0.02), "leans": (0.0, 0.0, 0.0)}
+    true = (0.23, 0.43, 0.75)
+    found = match_lines(
+        profile(SKY_LINES, densities=SKY, **how),
+        SKY_LINES,
+        profile(true, densities=painted, **how),
+    )
+    told = [abs(line.at - at) for line, at in zip(found, true, strict=True) if line.sure]
+    assert all(error <= 0.03 for error in told)
