@@ -238,9 +238,10 @@ class SheetsPage(Page):
         self.board.set_view(
             replace(view, chosen=self._chosen, aimed=self._drops.aimed, ratio=ratio)
         )
+        first, second = (place_view(self._study, checker, index) for index in INDEXES)
+        self.board.set_places((first, second))
         spoken = []
         for index in INDEXES:
-            self.board.places[index].set_view(place_view(self._study, checker, index))
             sheet, check = self._study.sheets[index], checker.checks[index]
             scan = sheet is not None and sheet.options.scan
             self.board.titles[index].show_sheet(sheet is not None, scan)

@@ -23,6 +23,8 @@ from app.paint.spread import spread_line
 # In sizes of the gutters' words.
 _LINE = 0.46  # height of the heavy line
 _OVERHANG = 1.0  # of a sheet's lines into the gutter
+_LETTERS_OVER = 0.5
+_LEAST_RADIUS = 0.55  # of a letter's badge
 
 
 def paint_board(painter: QPainter, rect: QRectF, view: BoardView) -> None:
@@ -57,6 +59,8 @@ def _paint_picture(
         painter.setPen(pen)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         half = 0.05 * view.text
+        place = QRectF(place)
+        place.setHeight(max(place.height(), view.empty_height))
         painter.drawRect(place.adjusted(half, half, -half, -half))
         return
     left, top, right, bottom = shown.crop
@@ -79,9 +83,13 @@ def _paint_letters(painter: QPainter, sky: QRectF, view: BoardView) -> None:
     middles = [(a + b) / 2 for a, b in pairwise(tops)]
     thinnest = min(b - a for a, b in pairwise(tops))
     radius = min(max(0.42 * thinnest, 0.92 * text), 1.12 * text)
-    centres = spread_line(
-        middles, 2 * radius + 0.15 * text, sky.top() + radius, sky.bottom() - radius
-    )
+    # On a low picture the letters reach a little beyond it, and get smaller before they touch.
+    top, bottom = sky.top() - _LETTERS_OVER * text, sky.bottom() + _LETTERS_OVER * text
+    gap = 0.15 * text
+    radius = max(min(radius, ((bottom - top) / len(middles) - gap) / 2), _LEAST_RADIUS * text)
+    if len(middles) * (2 * radius + gap) <= sky.height():
+        top, bottom = sky.top(), sky.bottom()
+    centres = spread_line(middles, 2 * radius + gap, top + radius, bottom - radius)
     x = sky.left() - 2.45 * text
     bracket_left = sky.left() - 0.78 * text
     for number, centre in enumerate(centres):

@@ -103,6 +103,8 @@ class BoardView:
         The sheet's place a picture is held over.
     ratio : float
         Device pixels a unit, for the pictures.
+    empty_height : float
+        Least height of an empty place, which holds words: it may be taller than the pictures.
     """
 
     sky: PictureOnBoard
@@ -114,6 +116,7 @@ class BoardView:
     chosen: int | None = None
     aimed: int | None = None
     ratio: float = 1.0
+    empty_height: float = 0.0
 
     @property
     def edges(self) -> tuple[float, ...]:

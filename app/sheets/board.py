@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
@@ -10,7 +12,7 @@ from app.look import look
 from app.look.space import PHOTO_CLEAR
 from app.paint.sheet_board import paint_board
 from app.paint.sheet_shape import BoardShape, BoardView, PictureOnBoard, board_shape
-from app.sheets.place import SheetPlace
+from app.sheets.place import PlaceView, SheetPlace
 from app.sheets.title import SheetTitle
 from app.sheets.views import board_text
 from core.i18n import translate
@@ -44,6 +46,7 @@ class SheetBoard(QWidget):
         empty = PictureOnBoard()
         self._view = BoardView(empty, (empty, empty), (), (), 1.5, board_text(look()))
         self._most = 400
+        self._empty = 0.0
         self.sky_title = QLabel(translate("sheets page", "Reference sky"), self)
         self.sky_title.setProperty("role", "line")
         self.sky_title.setProperty("on", "wall")
@@ -53,6 +56,13 @@ class SheetBoard(QWidget):
     def set_view(self, view: BoardView) -> None:
         """Show another board."""
         self._view = view
+        self._arrange()
+        self.update()
+
+    def set_places(self, views: tuple[PlaceView | None, PlaceView | None]) -> None:
+        """What stands where a sheet cannot be shown; None where it is."""
+        for place, view in zip(self.places, views, strict=True):
+            place.set_view(view)
         self._arrange()
         self.update()
 
@@ -122,7 +132,7 @@ class SheetBoard(QWidget):
         shape = self.shape
         first = shape.pictures[0]
         area = QRectF(0, first.top(), self.width(), first.height())
-        paint_board(painter, area, self._view)
+        paint_board(painter, area, replace(self._view, empty_height=self._empty))
         painter.end()
 
     def _band_at(self, x: float, y: float) -> int | None:
@@ -156,17 +166,33 @@ class SheetBoard(QWidget):
         self.sky_title.setGeometry(round(sky.left()), 0, max(words, round(sky.width())), titles)
         # Both titles have the same room, so that both show the same buttons.
         room = min(self.column(index).width() for index in (0, 1)) - 1
-        for index, (title, place) in enumerate(zip(self.titles, self.places, strict=True)):
+        wides: list[QRectF] = []
+        for index, title in enumerate(self.titles):
             area = shape.pictures[index + 1]
             column = self.column(index)
             left = round(area.left())
             title.setGeometry(left, 0, max(room, title.least), titles)
             wide = QRectF(area)
             wide.setRight(max(area.right(), column.right()))
+            wides.append(wide)
+        self._empty = self._empty_height(wides)
+        for place, wide in zip(self.places, wides, strict=True):
+            wide.setHeight(max(wide.height(), self._empty))
             place.setGeometry(wide.toAlignedRect())
-        height = max(round(sky.bottom()) + PHOTO_CLEAR, titles)
+            place.fit()
+        low = sky.top() + max(sky.height(), self._empty)
+        height = max(round(low) + PHOTO_CLEAR, titles)
         if height != self.height() or self.minimumHeight() != height:
             self.setFixedHeight(height)
+
+    def _empty_height(self, wides: list[QRectF]) -> float:
+        """Words in an empty place may need more height than a low picture has, 0 without any."""
+        said = [
+            place.needed(int(wide.width()))
+            for place, wide in zip(self.places, wides, strict=True)
+            if place.view is not None
+        ]
+        return float(min(max(said, default=0), self._most - wides[0].top() - PHOTO_CLEAR))
 
     def column(self, index: int) -> QRect:
         """The whole column of a sheet, as wide as its picture may be."""

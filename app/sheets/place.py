@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from app.look.space import INSIDE, WITHIN
+from app.look.space import GROUP, INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, InkButton
 
 
@@ -55,7 +55,7 @@ class SheetPlace(QWidget):
         self._buttons = QHBoxLayout()
         self._buttons.setSpacing(WITHIN)
         column = QVBoxLayout(self)
-        column.setContentsMargins(INSIDE, WITHIN, INSIDE, WITHIN)
+        column.setContentsMargins(INSIDE, GROUP, INSIDE, GROUP)
         column.setSpacing(WITHIN)
         column.addStretch()
         column.addWidget(self._line)
@@ -82,6 +82,16 @@ class SheetPlace(QWidget):
         self._sentence.setText(view.sentence)
         self._line.setVisible(bool(view.line))
         self._fill(view)
+        self._turn()
+
+    def needed(self, width: int) -> int:
+        """The height that everything said takes at a width."""
+        self._sentence.setVisible(bool(self._view and self._view.sentence))
+        layout = self.layout()
+        return layout.heightForWidth(width) if layout.hasHeightForWidth() else 0
+
+    def fit(self) -> None:
+        """Arrange what is said in the room there is."""
         self._turn()
 
     def button(self, key: str) -> EdgeButton | None:

@@ -6,7 +6,7 @@ from typing import Literal
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
@@ -54,29 +54,27 @@ class Teach(QWidget):
                 ),
             ),
         )
-        self._row = QHBoxLayout(self)
-        self._row.setContentsMargins(INSIDE, GROUP, INSIDE, GROUP)
+        # Drawings, heads and sentences stand level however long they are.
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(INSIDE, GROUP, INSIDE, GROUP)
+        self._grid.setVerticalSpacing(WITHIN)
+        self._grid.setRowStretch(0, 2)
+        self._grid.setRowStretch(4, 3)
         self._texts: list[QLabel] = []
-        for number, (kind, line, sentence) in enumerate(steps, 1):
-            self._row.addLayout(self._step(number, kind, line, sentence), 1)
+        for column, (kind, line, sentence) in enumerate(steps):
+            self._grid.setColumnStretch(column, 1)
+            for row, part in enumerate(self._step(column + 1, kind, line, sentence), 1):
+                self._grid.addWidget(part, row, column)
         self._fit()
 
-    def _step(self, number: int, kind: Kind, line: str, sentence: str) -> QVBoxLayout:
+    def _step(self, number: int, kind: Kind, line: str, sentence: str) -> tuple[QWidget, ...]:
         head, text = QLabel(line, self), QLabel(sentence, self)
         head.setProperty("role", "line")
         for label in (head, text):
             label.setWordWrap(True)
             label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
         self._texts.append(text)
-        column = QVBoxLayout()
-        column.setSpacing(WITHIN)
-        column.addStretch(2)
-        column.addWidget(_Drawing(number, kind, self))
-        column.addSpacing(WITHIN)
-        column.addWidget(head)
-        column.addWidget(text)
-        column.addStretch(3)
-        return column
+        return _Drawing(number, kind, self), head, text
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -85,7 +83,7 @@ class Teach(QWidget):
 
     def _fit(self) -> None:
         scale = look().type
-        self._row.setSpacing(scale.grow(48 if scale.wide else 36))
+        self._grid.setHorizontalSpacing(scale.grow(48 if scale.wide else 36))
         role = "row_second" if scale.wide else "control"
         for text in self._texts:
             text.setFont(scale.font(role))

@@ -211,3 +211,27 @@ def test_numbers_keep_the_order_of_their_lines(qapp) -> None:
     words = gutter_words(QRectF(300, 20, 240, 130), lines, view)
     assert [word.line.text for word in words] == ["4% low", "3% high"]
     assert not words[0].box(13.0).intersects(words[1].box(13.0))
+
+
+def test_letters_never_touch_on_a_low_picture() -> None:
+    # Five bands in a strip: the letters get smaller and reach a little beyond it.
+    five = board(letters=tuple("ABCDE"), lines=(0.2, 0.4, 0.6, 0.8), aspect=3.0, text=20.0)
+    shape = board_shape(QRectF(0, 40, 1366, 110), five.aspect, five.text)
+    assert shape.pictures[0].height() <= 115
+    image = painted(1366, 200, lambda p, r, v: paint_board(p, QRectF(0, 40, 1366, 110), v), five)
+    wall = np.array(QColor(WALL).getRgb()[:3])
+    x = round(shape.pictures[0].left() - 2.45 * 20)  # the middle of the letters' badges
+    badges = (np.abs(image - wall).max(axis=2)[:, x - 8 : x + 1] > 8).any(axis=1)
+    starts = int(np.sum(badges[1:] & ~badges[:-1]))
+    assert starts == 5
+
+
+def test_an_empty_place_can_be_taller_than_the_pictures() -> None:
+    low = board(aspect=3.0, sheets=(PictureOnBoard(), PictureOnBoard()))
+    tall = replace(low, empty_height=170.0)
+    where = board_shape(QRectF(0, 0, 1366, 300), low.aspect, low.text).pictures[1]
+    for view, height in ((low, where.height()), (tall, 170.0)):
+        image = painted(1366, 300, paint_board, view)
+        inside = image[:, round(where.left()) + 20 : round(where.right()) - 20]
+        rows = np.flatnonzero((inside.max(axis=2) < 60).any(axis=1))
+        assert rows.max() == pytest.approx(height, abs=2)
