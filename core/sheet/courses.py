@@ -107,20 +107,22 @@ def evidence_of(strips: Floats) -> Evidence:
 
 
 def sharp_step(profile: Floats, width: float) -> Floats:
-    """Size (h,) of the step of a 10-90% width that fits best around each row of a profile (h, 3),
-    beside a straight trend; working units."""
+    """Size (h,) of the step of a 10-90% width that fits best around each row of a profile (h, 3).
+
+    Working units. Beside it goes a cubic trend, so that washes melting into each other show none.
+    """
     from scipy.ndimage import correlate1d  # deferred: start-up time
 
-    template = _template(len(profile), width)
+    template = _template(len(profile), width, degree=3)
     match = correlate1d(_without_ragged_edge(profile[None])[0], template, axis=0, mode="nearest")
     return np.asarray(np.linalg.norm(match, axis=-1) / (template @ template))
 
 
-def _template(h: int, width: float) -> Floats:
-    """A smooth step of that 10-90% width without its straight trend, for pictures `h` high."""
+def _template(h: int, width: float, degree: int = 1) -> Floats:
+    """A smooth step of that 10-90% width without its trend, for pictures `h` high."""
     half = max(4, round(_WINDOW * h))
     y = np.arange(-half, half + 1) / h
-    base, _ = np.linalg.qr(np.stack([np.ones_like(y), y], -1))
+    base, _ = np.linalg.qr(np.stack([y**k for k in range(degree + 1)], -1))
     template = 1 / (1 + np.exp(-np.clip(y * 4.394 / width, -40, 40)))
     return np.asarray(template - base @ (base.T @ template))
 
