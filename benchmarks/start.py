@@ -55,9 +55,11 @@ class Watch(QObject):
             seen.setdefault("photo", now)
         if window.reader.readings:
             seen.setdefault("bands", now)
-            if not window.reader.working:
-                app.quit()
 
+# A careful reading that changes nothing paints nothing: ask, rather than wait for a paint.
+rest = QTimer(interval=20)
+rest.timeout.connect(lambda: "bands" in seen and not window.reader.working and app.quit())
+rest.start()
 watch = Watch()
 page.canvas.installEventFilter(watch)
 page.table.installEventFilter(watch)
