@@ -64,7 +64,7 @@ def test_there_is_no_usual_step_on_an_even_wash():
 def sheets():
     """Sheets as beginners lay them, without any edge or bloom; nothing was tuned on these seeds."""
     found = []
-    for seed in range(8200, 8210):
+    for seed in range(8200, 8206):
         one = cases.uneven(seed, faults=False)
         photo = open_photo(one.jpeg, name="sheet.jpg")
         options = SheetOptions(scan=one.shot.scan)
@@ -73,9 +73,9 @@ def sheets():
 
 
 def test_uneven_sheets_get_few_false_alarms(sheets):
-    # Before unevenness was weighed, these ten sheets were told of 5 edges and 12 blooms.
+    # Before unevenness was weighed, these and four more were told of 5 edges and 12 blooms.
     alarms = sum(len(check.hard_edges) + len(check.blooms) for _, check in sheets)
-    assert alarms <= 5
+    assert alarms <= 3
 
 
 def test_uneven_sheets_are_read_all_the_same(sheets):
