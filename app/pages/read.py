@@ -130,10 +130,6 @@ class ReadPage(Page):
         """Remove the line below a band, the chosen one if none is named."""
         self.lines.remove(self._chosen if edge is None else edge)
 
-    def propose_again(self) -> None:
-        """Look for horizon and lines again."""
-        self.lines.propose_again()
-
     # Connections
 
     def _connect(self) -> None:
@@ -150,7 +146,7 @@ class ReadPage(Page):
         self.table.band_chosen.connect(self.choose)
         self.controls.view_chosen.connect(self.look_at)
         self.controls.count_asked.connect(self.lines.ask_count)
-        self.controls.propose_asked.connect(self.propose_again)
+        self.controls.propose_asked.connect(self.lines.propose_again)
         self.empty.asked.connect(self._workspace.opener.choose)
         self._workspace.speech.found.connect(self._offer_speech)
         self.strip.say_asked.connect(self._say)

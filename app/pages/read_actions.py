@@ -25,7 +25,7 @@ class ReadActions:
         self._split = make_action(page, translate("menu", "S&plit the band"), page.split)
         self._remove = make_action(page, translate("menu", "Re&move the line"), page.remove)
         self._propose = make_action(
-            page, translate("menu", "Pr&opose the bands again"), page.propose_again, "Ctrl+R"
+            page, translate("menu", "Pr&opose the bands again"), page.lines.propose_again, "Ctrl+R"
         )
         group = QActionGroup(page)
         self._views: dict[str, QAction] = {}

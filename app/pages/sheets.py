@@ -235,11 +235,11 @@ class SheetsPage(Page):
         shown = tuple(self._is_shown(index) for index in INDEXES)
         view = board_of(opened, bands, checker.checks, checker.pictures, shown)
         ratio = self.devicePixelRatioF()
-        self.board.set_view(
-            replace(view, chosen=self._chosen, aimed=self._drops.aimed, ratio=ratio)
-        )
         first, second = (place_view(self._study, checker, index) for index in INDEXES)
-        self.board.set_places((first, second))
+        self.board.set_view(
+            replace(view, chosen=self._chosen, aimed=self._drops.aimed, ratio=ratio),
+            (first, second),
+        )
         spoken = []
         for index in INDEXES:
             sheet, check = self._study.sheets[index], checker.checks[index]

@@ -53,16 +53,21 @@ class SheetBoard(QWidget):
         self.titles = (SheetTitle(0, self), SheetTitle(1, self))
         self.places = (SheetPlace(0, self), SheetPlace(1, self))
 
-    def set_view(self, view: BoardView) -> None:
-        """Show another board."""
-        self._view = view
-        self._arrange()
-        self.update()
+    def set_view(
+        self, view: BoardView, places: tuple[PlaceView | None, PlaceView | None] | None = None
+    ) -> None:
+        """Show another board.
 
-    def set_places(self, views: tuple[PlaceView | None, PlaceView | None]) -> None:
-        """What stands where a sheet cannot be shown; None where it is."""
-        for place, view in zip(self.places, views, strict=True):
-            place.set_view(view)
+        Parameters
+        ----------
+        view : BoardView
+        places : tuple of (PlaceView or None), optional
+            What stands where a sheet cannot be shown, None where it is; as before if left out.
+        """
+        self._view = view
+        if places is not None:
+            for place, said in zip(self.places, places, strict=True):
+                place.set_view(said)
         self._arrange()
         self.update()
 

@@ -82,17 +82,13 @@ class SheetPlace(QWidget):
         self._sentence.setText(view.sentence)
         self._line.setVisible(bool(view.line))
         self._fill(view)
-        self._turn()
+        self.fit()
 
     def needed(self, width: int) -> int:
         """The height that everything said takes at a width."""
         self._sentence.setVisible(bool(self._view and self._view.sentence))
         layout = self.layout()
         return layout.heightForWidth(width) if layout.hasHeightForWidth() else 0
-
-    def fit(self) -> None:
-        """Arrange what is said in the room there is."""
-        self._turn()
 
     def button(self, key: str) -> EdgeButton | None:
         """A button by its key."""
@@ -104,10 +100,13 @@ class SheetPlace(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._turn()
+        self.fit()
 
-    def _turn(self) -> None:
-        """Buttons stand above each other where they do not fit side by side."""
+    def fit(self) -> None:
+        """Arrange what is said in the room there is.
+
+        Buttons stand above each other where they do not fit side by side.
+        """
         widgets = [self._buttons.itemAt(k).widget() for k in range(self._buttons.count())]
         needed = sum(w.sizeHint().width() + WITHIN for w in widgets if w is not None)
         side_by_side = needed <= self.width() - 2 * INSIDE + WITHIN
@@ -135,4 +134,4 @@ class SheetPlace(QWidget):
             )
             self._buttons.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self._buttons.addStretch()
-        self._turn()
+        self.fit()
