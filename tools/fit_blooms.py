@@ -18,7 +18,6 @@ from pathlib import Path
 os.environ.setdefault("OMP_NUM_THREADS", "1")
 
 import numpy as np
-from scipy.optimize import minimize
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "tests"))
 sys.path.insert(0, str(Path(__file__).parents[1]))
@@ -29,9 +28,10 @@ from core.photo import open_photo
 from core.sheet import check, check_sheet
 from core.sheet.blooms import bloom_candidates, relative_density
 from core.sheet.result import SheetOptions
+from tools.logistic import balanced_weights
 
 SEEDS = range(600, 720)
-PENALTY = 1e-4
+PENALTY = 2e-4
 
 
 def painted_of(one: Scene) -> np.ndarray | None:
@@ -76,22 +76,11 @@ def kind_of(one: Scene, x: float, y: float, radius: float) -> float | None:
 
 
 def fit(rows: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Mean and scale of the features, their weights and the constant."""
-    bloom, features = rows[:, 0] > 0.5, rows[:, 1:]
+    """Mean and scale of the features; the constant and their weights."""
+    features = rows[:, 1:]
     mean, scale = features.mean(axis=0), features.std(axis=0)
-    terms = np.column_stack([(features - mean) / scale, np.ones(len(rows))])
-    share = np.where(bloom, 0.5 / bloom.sum(), 0.5 / (~bloom).sum())
-    sign = np.where(bloom, 1.0, -1.0)
-
-    def loss(w: np.ndarray) -> tuple[float, np.ndarray]:
-        margin = sign * (terms @ w)
-        chance = 1 / (1 + np.exp(np.clip(margin, -30, 30)))
-        value = (share * np.logaddexp(0, -margin)).sum() + PENALTY * (w[:-1] ** 2).sum()
-        slope = -(share * sign * chance) @ terms + 2 * PENALTY * np.append(w[:-1], 0.0)
-        return float(value), slope
-
-    start = np.zeros(terms.shape[1])
-    return mean, scale, np.asarray(minimize(loss, start, jac=True, method="L-BFGS-B").x)
+    terms = np.column_stack([np.ones(len(rows)), (features - mean) / scale])
+    return mean, scale, balanced_weights(rows[:, 0] > 0.5, terms, PENALTY)
 
 
 def main() -> None:
@@ -99,9 +88,9 @@ def main() -> None:
     rows = np.array([row for one in scenes for row in rows_of(one)])
     mean, scale, weights = fit(rows)
     print(f"{len(rows)} candidates, {int(rows[:, 0].sum())} blooms")
-    for name, values in (("_MEAN", mean), ("_SCALE", scale), ("_WEIGHTS", weights[:-1])):
+    for name, values in (("_MEAN", mean), ("_SCALE", scale), ("_WEIGHTS", weights[1:])):
         print(f"{name} = np.array([" + ", ".join(f"{v:.4f}" for v in values) + "])")
-    print(f"constant {weights[-1]:.2f}")
+    print(f"constant {weights[0]:.2f}")
 
 
 if __name__ == "__main__":

@@ -21,7 +21,6 @@ from pathlib import Path
 os.environ.setdefault("OMP_NUM_THREADS", "1")
 
 import numpy as np
-from scipy.optimize import minimize
 
 sys.path.insert(0, str(Path(__file__).parents[1] / "tests"))
 sys.path.insert(0, str(Path(__file__).parents[1]))
@@ -35,6 +34,7 @@ from core.sheet.evidence import EVIDENCE, terms_of
 from core.sheet.quads import candidates
 from core.sheet.straighten import aspect_of, straighten
 from core.sheet.tape import shows_tape
+from tools.logistic import balanced_weights
 
 PLAIN = range(200, 400)
 TAPED = range(200, 260)
@@ -73,22 +73,6 @@ def error_of(quad: np.ndarray, truth: np.ndarray) -> float:
     return float(min(np.linalg.norm(turn - quad, axis=1).max() for turn in turns) / side)
 
 
-def fit(rows: np.ndarray) -> np.ndarray:
-    """Weights of the terms, by penalised logistic regression; the constant goes free."""
-    right, terms = rows[:, 0] > 0.5, rows[:, 1:]
-    share = np.where(right, 0.5 / right.sum(), 0.5 / (~right).sum())
-    sign = np.where(right, 1.0, -1.0)
-
-    def loss(w: np.ndarray) -> tuple[float, np.ndarray]:
-        margin = sign * (terms @ w)
-        chance = 1 / (1 + np.exp(np.clip(margin, -30, 30)))
-        value = (share * np.logaddexp(0, -margin)).sum() + 0.5 * PENALTY * (w[1:] ** 2).sum()
-        slope = -(share * sign * chance) @ terms + PENALTY * np.concatenate([[0.0], w[1:]])
-        return float(value), slope
-
-    return np.asarray(minimize(loss, np.zeros(terms.shape[1]), jac=True, method="L-BFGS-B").x)
-
-
 def report(rows: np.ndarray, weights: np.ndarray) -> None:
     """Print the weights and how the proposals they were fitted on come out."""
     right = rows[:, 0] > 0.5
@@ -114,7 +98,7 @@ def main() -> None:
         )
         if args.rows:
             np.savez(args.rows, rows=rows)
-    report(rows, fit(rows))
+    report(rows, balanced_weights(rows[:, 0] > 0.5, rows[:, 1:], PENALTY))
 
 
 if __name__ == "__main__":
