@@ -27,13 +27,13 @@ from app.reading_work import OpenedPhoto, for_screen
 from app.recent import Recent
 from app.saving import Saver
 from app.tasks import Latest, Work
+from core.files import clear_aside
 from core.i18n import translate
 from core.pictures import Picture, PictureStore
 from core.progress import Progress, ShouldStop
 from core.study import Study, digests_of, study_of
 from core.study_file.locks import OpenLock
 from core.study_file.opening import FromFile, open_contents
-from core.study_file.save import clear_aside
 
 if TYPE_CHECKING:
     from core.study_file.recovery import Recovered

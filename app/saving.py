@@ -17,6 +17,7 @@ from app.place import Place, Whereabouts
 from app.reader import Reader
 from app.recent import Recent
 from app.tasks import Latest
+from core.errors import StudyFileError
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.progress import Progress, ShouldStop, step
@@ -154,7 +155,12 @@ class Saver(QObject):
                 )
                 return
             self._whereabouts.refuse(lock)
-            self._notices.failed(error)
+            if isinstance(error, StudyFileError):
+                # Said here and not by `core`: on the command line nothing is open.
+                still_open = translate("files", "Your study is still open.")
+                self._notices.problem(f"{error} {still_open}")
+            else:
+                self._notices.failed(error)
 
         self._work.run(work, done, failed)
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 import logging
-import os
 from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from typing import Any, Literal
@@ -16,6 +15,7 @@ from typing import Any, Literal
 from PySide6.QtCore import QLocale, QObject, Signal
 
 from app.language import LANGUAGES
+from core.files import make_private_folder, read_file, write_file
 from core.units import Units
 from core.views import VALUE_STEPS
 from core.wording import Wording
@@ -23,6 +23,7 @@ from core.wording import Wording
 log = logging.getLogger(__name__)
 
 VERSION = 1
+_MOST_BYTES = 1 << 20
 
 TEXT_SIZES = (100, 125, 150, 175, 200)
 """Percent."""
@@ -134,23 +135,26 @@ def save_settings(settings: Settings, path: Path) -> None:
 def read_json(path: Path) -> dict[str, Any]:
     """The JSON object in `path`; empty when there is none that can be read."""
     try:
-        found = json.loads(path.read_text(encoding="utf-8"))
+        found = json.loads(read_file(path, _MOST_BYTES))
     except FileNotFoundError:
         return {}
-    except (OSError, ValueError) as error:
+    except (OSError, ValueError, RecursionError) as error:
         log.warning("cannot read %s: %s", path, error)
         return {}
     return found if isinstance(found, dict) else {}
 
 
 def write_json(value: dict[str, Any], path: Path) -> None:
-    """Write a JSON object; a full or read-only disk is logged, since work must go on."""
+    """Write a JSON object; a full or read-only disk is logged, since work must go on.
+
+    Text that is not UTF-8, such as an odd file name, is kept as JSON's escapes.
+    """
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        aside = path.with_name(path.name + ".new")
-        aside.write_text(json.dumps(value, indent=1, ensure_ascii=False), encoding="utf-8")
-        os.replace(aside, path)
-    except OSError as error:
+        make_private_folder(path.parent)
+        # Not waited for: what is lost in a power cut is a preference, and the window must not
+        # stand still.
+        write_file(path, json.dumps(value, indent=1).encode(), private=True, durable=False)
+    except (OSError, ValueError) as error:
         log.warning("cannot write %s: %s", path, error)
 
 

@@ -115,16 +115,8 @@
         <translation>No se puede leer una pintura de esta caja: ponle un nombre y di a cuál se parece.</translation>
     </message>
     <message>
-        <source>The paint box could not be saved as {file}: choose another folder.</source>
-        <translation>No se pudo guardar la caja como {file}: elige otra carpeta.</translation>
-    </message>
-    <message>
         <source>{file} is too large for a paint box: choose a box file.</source>
         <translation>{file} es demasiado grande para ser una caja: elige un archivo de caja.</translation>
-    </message>
-    <message>
-        <source>The paint box {file} cannot be opened: check where it is.</source>
-        <translation>No se puede abrir la caja {file}: comprueba dónde está.</translation>
     </message>
     <message>
         <source>{file} is not a paint box, or is damaged: choose a box file.</source>
@@ -303,26 +295,6 @@
     <message>
         <source>Preview, page {number} of {total}</source>
         <translation>Vista previa, página {number} de {total}</translation>
-    </message>
-    <message>
-        <source>{name} is a folder: give the card a name of its own.</source>
-        <translation>{name} es una carpeta: pon a la hoja un nombre propio.</translation>
-    </message>
-    <message>
-        <source>There is no room left for {name}: free some space or save it elsewhere.</source>
-        <translation>No queda sitio para {name}: libera espacio o guarda la hoja en otro lugar.</translation>
-    </message>
-    <message>
-        <source>There is no folder for {name}: save the card elsewhere.</source>
-        <translation>No existe la carpeta para {name}: guarda la hoja en otro lugar.</translation>
-    </message>
-    <message>
-        <source>You may not write {name} there: save the card elsewhere.</source>
-        <translation>No tienes permiso para escribir {name} ahí: guarda la hoja en otro lugar.</translation>
-    </message>
-    <message>
-        <source>{name} could not be written: save the card elsewhere.</source>
-        <translation>No se pudo escribir {name}: guarda la hoja en otro lugar.</translation>
     </message>
     <message>
         <source>This study has no photo yet: open one, then print its plan.</source>
@@ -1392,12 +1364,80 @@
         <translation>{name} está abierto en otra ventana; elige otro nombre.</translation>
     </message>
     <message>
+        <source>Your study is still open.</source>
+        <translation>Tu estudio sigue abierto.</translation>
+    </message>
+    <message>
         <source>Saving {name}...</source>
         <translation>Guardando {name}...</translation>
     </message>
     <message>
         <source>{name}, my copy</source>
         <translation>{name}, mi copia</translation>
+    </message>
+    <message>
+        <source>{name} is not there: it may have been moved or renamed.</source>
+        <translation>{name} no está ahí: quizá se movió o cambió de nombre.</translation>
+    </message>
+    <message>
+        <source>{name} is a folder: choose a file inside it instead.</source>
+        <translation>{name} es una carpeta: elige un archivo de dentro.</translation>
+    </message>
+    <message>
+        <source>{name} is not a file: choose one.</source>
+        <translation>{name} no es un archivo: elige uno.</translation>
+    </message>
+    <message>
+        <source>You may not read {name}: ask whoever owns it, or copy it to your own folder.</source>
+        <translation>No tienes permiso para leer {name}: pídeselo a quien sea su dueño o cópialo a tu propia carpeta.</translation>
+    </message>
+    <message>
+        <source>There is no file with so long a name: give a shorter one.</source>
+        <translation>No hay ningún archivo con un nombre tan largo: da uno más corto.</translation>
+    </message>
+    <message>
+        <source>This is not the name of a file: choose one.</source>
+        <translation>Esto no es el nombre de un archivo: elige uno.</translation>
+    </message>
+    <message>
+        <source>{name} cannot be read: is its disk still connected?</source>
+        <translation>No se puede leer {name}: ¿sigue conectado su disco?</translation>
+    </message>
+    <message>
+        <source>There is no room left for {name}: free some space or save it elsewhere.</source>
+        <translation type="unfinished">No queda sitio para {name}: libera espacio o guarda la hoja en otro lugar.</translation>
+    </message>
+    <message>
+        <source>{name} is being saved by another window just now: try again.</source>
+        <translation>Otra ventana está guardando {name} ahora mismo: inténtalo otra vez.</translation>
+    </message>
+    <message>
+        <source>{name} is a folder: give the file a name of its own.</source>
+        <translation>{name} es una carpeta: ponle al archivo un nombre propio.</translation>
+    </message>
+    <message>
+        <source>{name} is not a file but a device or a pipe: save under another name.</source>
+        <translation>{name} no es un archivo, sino un dispositivo o una tubería: guarda con otro nombre.</translation>
+    </message>
+    <message>
+        <source>There is no folder for {name}: make it, or save elsewhere.</source>
+        <translation>No hay carpeta para {name}: créala o guarda en otro sitio.</translation>
+    </message>
+    <message>
+        <source>You may not write {name} there: save it elsewhere.</source>
+        <translation>No tienes permiso para escribir {name} ahí: guárdalo en otro sitio.</translation>
+    </message>
+    <message>
+        <source>That name is too long for a file: give a shorter one.</source>
+        <translation>Ese nombre es demasiado largo para un archivo: da uno más corto.</translation>
+    </message>
+    <message>
+        <source>That is not a name for a file: give another one.</source>
+        <translation>Ese no es un nombre para un archivo: da otro.</translation>
+    </message>
+    <message>
+        <source>{name} could not be written there: save it elsewhere.</source>
+        <translation>No se pudo escribir {name} ahí: guárdalo en otro sitio.</translation>
     </message>
 </context>
 <context>
@@ -5626,42 +5666,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>{name} is too large to be a study.</source>
         <translation>{name} es demasiado grande para ser un estudio.</translation>
-    </message>
-    <message>
-        <source>{name} is not there any more; was it moved or renamed?</source>
-        <translation>{name} ya no está ahí; ¿se movió o tiene otro nombre?</translation>
-    </message>
-    <message>
-        <source>{name} is a folder; choose a study file.</source>
-        <translation>{name} es una carpeta; elige un archivo de estudio.</translation>
-    </message>
-    <message>
-        <source>You may not read {name}; ask whoever owns it.</source>
-        <translation>No tienes permiso para leer {name}; pídeselo a quien le pertenezca.</translation>
-    </message>
-    <message>
-        <source>{name} cannot be read; is the disk still connected?</source>
-        <translation>No se puede leer {name}; ¿sigue conectado el disco?</translation>
-    </message>
-    <message>
-        <source>There is no room left for {name}; free some space or save it elsewhere. Your study is still open.</source>
-        <translation>No queda sitio para {name}; libera espacio o guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
-    </message>
-    <message>
-        <source>{name} is being saved by another window just now; try again. Your study is still open.</source>
-        <translation>Otra ventana está guardando {name} ahora mismo; inténtalo otra vez. Tu estudio sigue abierto.</translation>
-    </message>
-    <message>
-        <source>The folder for {name} is not there any more; save it elsewhere. Your study is still open.</source>
-        <translation>La carpeta de {name} ya no existe; guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
-    </message>
-    <message>
-        <source>You may not write {name} there; save it elsewhere. Your study is still open.</source>
-        <translation>No tienes permiso para escribir {name} ahí; guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
-    </message>
-    <message>
-        <source>{name} could not be saved there; save it elsewhere. Your study is still open.</source>
-        <translation>No se pudo guardar {name} ahí; guárdalo en otro lugar. Tu estudio sigue abierto.</translation>
     </message>
 </context>
 <context>

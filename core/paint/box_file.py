@@ -8,13 +8,13 @@ measured paint it behaves like.
 from __future__ import annotations
 
 import json
-import os
 import re
-import tempfile
 from dataclasses import replace
 from pathlib import Path
 
 from core.errors import BoxError
+from core.file_sentences import shown_name, why_not_read, why_not_written
+from core.files import TooLargeError, read_file, write_file
 from core.i18n import translate
 from core.paint.box import Box
 from core.paint.catalogue import CATALOGUE, Paint
@@ -130,22 +130,11 @@ def save_box(box: Box, path: Path) -> None:
         The file cannot be written.
     """
     text = json.dumps(box_to_json(box), ensure_ascii=False, indent=2) + "\n"
-    aside = None
     try:
-        descriptor, aside = tempfile.mkstemp(dir=path.parent, prefix=".box", suffix=".tmp")
-        with os.fdopen(descriptor, "w", encoding="utf-8") as file:
-            file.write(text)
-            file.flush()
-            os.fsync(file.fileno())
-        os.replace(aside, path)
+        # A name may hold half a character that JSON can say and UTF-8 cannot.
+        write_file(path, text.encode("utf-8", "replace"))
     except OSError as error:
-        if aside is not None:
-            Path(aside).unlink(missing_ok=True)
-        raise BoxError(
-            translate(
-                "box", "The paint box could not be saved as {file}: choose another folder."
-            ).format(file=path.name)
-        ) from error
+        raise BoxError(why_not_written(path, error)) from error
 
 
 def open_box(path: Path) -> Box:
@@ -157,23 +146,21 @@ def open_box(path: Path) -> Box:
         Missing, unreadable, too large, or not a box.
     """
     try:
-        if path.stat().st_size > MAX_BYTES:
-            raise BoxError(
-                translate("box", "{file} is too large for a paint box: choose a box file.").format(
-                    file=path.name
-                )
-            )
-        value = json.loads(path.read_text(encoding="utf-8"))
-    except OSError as error:
+        data = read_file(path, MAX_BYTES)
+    except TooLargeError as error:
         raise BoxError(
-            translate("box", "The paint box {file} cannot be opened: check where it is.").format(
-                file=path.name
+            translate("box", "{file} is too large for a paint box: choose a box file.").format(
+                file=shown_name(path)
             )
         ) from error
+    except OSError as error:
+        raise BoxError(why_not_read(path, error)) from error
+    try:
+        value = json.loads(data.decode("utf-8-sig"))
     except (ValueError, RecursionError) as error:
         raise BoxError(
             translate("box", "{file} is not a paint box, or is damaged: choose a box file.").format(
-                file=path.name
+                file=shown_name(path)
             )
         ) from error
     return box_from_json(value)

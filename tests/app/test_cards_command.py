@@ -117,7 +117,7 @@ def test_worksheet_filled_and_blank(card, tmp_path, lesson) -> None:
         ([DUSK, "--paper", "a5", "-o", "{}/x.pdf"], "--paper a5 is not known"),
         ([DUSK, "-o", "{}/gone/x.pdf"], "There is no folder for x.pdf"),
         ([DUSK, "-o", "{}"], "is a folder"),
-        (["{}/none.gradewash", "-o", "{}/x.pdf"], "none.gradewash is not there any more"),
+        (["{}/none.gradewash", "-o", "{}/x.pdf"], "none.gradewash is not there"),
         (["{}/none.jpg", "-o", "{}/x.pdf"], "There is no file none.jpg"),
         ([DUSK, "--box", "nobody", "-o", "{}/x.pdf"], "There is no box nobody"),
         ([DUSK], "Missing: -o FILE"),
@@ -147,7 +147,7 @@ def test_a_card_that_was_there_survives_a_failure(card, tmp_path, monkeypatch) -
     def full(*arguments: object) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr("core.cards.file.os.fsync", full)
+    monkeypatch.setattr("core.files.os.fsync", full)
     code, _, err = card(DUSK, "-o", str(out))
     assert code == 2
     assert "no room left for card.pdf" in err

@@ -138,7 +138,7 @@ def test_a_card_that_cannot_be_written_is_one_sentence(dialog, qtbot, tmp_path, 
     shown = dialog()
     shown.save_button.click()
     qtbot.waitUntil(lambda: not shown.working, timeout=10_000)
-    assert shown.status.text() == "There is no folder for card.pdf: save the card elsewhere."
+    assert shown.status.text() == "There is no folder for card.pdf: make it, or save elsewhere."
     assert shown.save_button.isEnabled()
 
 

@@ -16,10 +16,11 @@ from window_tools import answer, button_of, draw_sky, open_and_wait, read_page, 
 import app.files_ask
 import app.saving
 from app.window import Window
+from core import files
+from core.files import aside_of
 from core.paint.box import GENERIC_BOXES
 from core.sheet.result import SheetOptions
 from core.study import SheetEntry, Study, digests_of, move_line, split_band, with_sheet
-from core.study_file import save
 from core.study_file.document import study_from_bytes
 from core.study_file.opening import open_file
 from core.worksheet import with_score
@@ -246,7 +247,7 @@ def test_a_disk_that_takes_nothing(saved_window, chosen, qtbot, monkeypatch, num
     def fail(descriptor: int) -> None:
         raise OSError(number, os.strerror(number))
 
-    monkeypatch.setattr(save.os, "fsync", fail)
+    monkeypatch.setattr(files.os, "fsync", fail)
     saved_window.close()
     answer(qtbot, "Save")
     qtbot.waitUntil(lambda: words in saved_window.notice_desk.text)
@@ -422,7 +423,7 @@ def test_what_a_killed_save_left_is_gone_after_the_next_start(
     saved_window, chosen, qtbot, tmp_path
 ):
     saved_window.close()
-    save.aside_of(chosen).write_bytes(b"half a study")
+    aside_of(chosen).write_bytes(b"half a study")
     again = another_window(tmp_path, qtbot)
     again.files.look_for_unsaved()
     qtbot.waitUntil(lambda: os.listdir(chosen.parent) == [chosen.name])

@@ -7,8 +7,8 @@ import json
 import numpy as np
 import pytest
 
+from core import files
 from core.errors import BoxError
-from core.paint import box_file
 from core.paint.box import DEFAULT_BOX, GENERIC_BOXES, SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN, Box
 from core.paint.box_file import box_from_json, box_to_json, open_box, own_paint, save_box
 from core.paint.catalogue import CATALOGUE
@@ -57,15 +57,15 @@ def test_saving_leaves_the_old_box_when_it_fails(tmp_path, monkeypatch):
     def full(*_):
         raise OSError(28, "no space left")
 
-    monkeypatch.setattr(box_file.os, "replace", full)
-    with pytest.raises(BoxError, match=r"could not be saved as ours\.json"):
+    monkeypatch.setattr(files.os, "replace", full)
+    with pytest.raises(BoxError, match=r"no room left for ours\.json"):
         save_box(SPLIT_PRIMARY, path)
     assert path.read_bytes() == before
     assert [item.name for item in tmp_path.iterdir()] == ["ours.json"]
 
 
 def test_saving_where_no_folder_is(tmp_path):
-    with pytest.raises(BoxError, match="could not be saved"):
+    with pytest.raises(BoxError, match=r"no folder for ours\.json"):
         save_box(TWELVE_PAN, tmp_path / "missing" / "ours.json")
 
 
@@ -106,7 +106,7 @@ def test_damaged_files_are_refused(data, tmp_path):
 
 
 def test_a_missing_file(tmp_path):
-    with pytest.raises(BoxError, match=r"none\.json cannot be opened"):
+    with pytest.raises(BoxError, match=r"none\.json is not there"):
         open_box(tmp_path / "none.json")
 
 
