@@ -1405,7 +1405,7 @@
     </message>
     <message>
         <source>There is no room left for {name}: free some space or save it elsewhere.</source>
-        <translation type="unfinished">No queda sitio para {name}: libera espacio o guarda la hoja en otro lugar.</translation>
+        <translation>No queda sitio para {name}: libera espacio o guárdalo en otro sitio.</translation>
     </message>
     <message>
         <source>{name} is being saved by another window just now: try again.</source>
