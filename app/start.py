@@ -9,9 +9,9 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QApplication
 
-from app.language import spoken_for, use_language
-from app.settings import load_settings, settings_file
-from app.window import Window
+from app.state.language import spoken_for, use_language
+from app.state.settings import load_settings, settings_file
+from app.window.window import Window
 from core.study_file.opening import FromFile
 
 

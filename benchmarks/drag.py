@@ -21,7 +21,7 @@ from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.stats import BandStats
 from core.colour.difference import delta_E_2000
 from core.photo import Photo, open_full, open_photo
-from core.reading import read_colours
+from core.reading.reading import read_colours
 
 
 def naive(photo: Photo, sky: np.ndarray, bands: Bands) -> np.ndarray:

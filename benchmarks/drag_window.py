@@ -24,7 +24,7 @@ from PySide6.QtCore import QEvent, QObject, QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
-from app.window import Window
+from app.window.window import Window
 from core.bands.lines import Bands
 from core.colour.lab import srgb_to_Lab
 from core.photo import open_full

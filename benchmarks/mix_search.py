@@ -20,15 +20,15 @@ import numpy as np
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from core.colour import delta_E_2000, srgb_to_Lab
-from core.paint.box import TWELVE_PAN
-from core.paint.closest import closest_mixes
-from core.paint.measured import FULL_LOAD_ML, half_load_ml, load_Lab, measured_paints
+from core.paint.box.box import TWELVE_PAN
 from core.paint.options import BandChoice, MixOptions
+from core.paint.pigment.measured import FULL_LOAD_ML, half_load_ml, load_Lab, measured_paints
 from core.paint.plan import plan_mixes
-from core.paint.recipes import known as known_rows
-from core.paint.recipes import whole_parts, whole_table
-from core.paint.refine import known as known_starts
-from core.reading import BandReading, read_colour
+from core.paint.search.closest import closest_mixes
+from core.paint.search.recipes import known as known_rows
+from core.paint.search.recipes import whole_parts, whole_table
+from core.paint.search.refine import known as known_starts
+from core.reading.reading import BandReading, read_colour
 
 LOADS = 60
 

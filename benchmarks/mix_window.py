@@ -16,10 +16,10 @@ from pathlib import Path
 from PySide6.QtCore import QAbstractEventDispatcher, QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 
-from app.pages import PAGES
-from app.window import Window
+from app.window.pages import PAGES
+from app.window.window import Window
 from core import mixing
-from core.paint.catalogue import CATALOGUE
+from core.paint.pigment.catalogue import CATALOGUE
 from core.study import Study
 
 CHANGE_MS = 50.0

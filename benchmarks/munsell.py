@@ -12,7 +12,7 @@ import numpy as np
 
 from core.colour import srgb_to_Lab, srgb_to_munsell
 from core.colour.munsell import _table
-from core.views import cvd_view, squint_view, value_steps_view, values_view
+from core.photo.views import cvd_view, squint_view, value_steps_view, values_view
 
 PIXELS = 1_000_000
 RUNS = 5

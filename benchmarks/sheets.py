@@ -32,7 +32,7 @@ from core.colour import delta_E_2000, srgb8_to_linear
 from core.errors import Cancelled
 from core.photo import open_photo
 from core.sheet import check_sheet
-from core.sheet.corners import SURE
+from core.sheet.find.corners import SURE
 from core.sheet.result import SheetCheck, SheetOptions
 
 Row = tuple[str, str, str, bool | None]

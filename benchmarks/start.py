@@ -37,7 +37,7 @@ from pathlib import Path
 early = open_early(Path(sys.argv[1]))
 from PySide6.QtCore import QEvent, QObject, QTimer
 from PySide6.QtWidgets import QApplication
-from app.window import Window
+from app.window.window import Window
 app = QApplication([])
 window = Window(Path(sys.argv[3]))
 page = window.page("read")

@@ -23,8 +23,8 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 from study_file import picture
 
-import app.files_ask
-from app.window import Window
+import app.files.files_ask
+from app.window.window import Window
 from core.photo import open_photo
 from core.study import SheetEntry, with_sheet, with_title
 
@@ -96,7 +96,7 @@ def main() -> int:
         folder = Path(name)
         (folder / "photo.jpg").write_bytes(picture(1))
         lesson = folder / "lesson.gradewash"
-        app.files_ask.ask_save_path = lambda parent, suggestion: lesson
+        app.files.files_ask.ask_save_path = lambda parent, suggestion: lesson
         window = Window(folder / "settings")
         window.show()
         window.opener.open_path(folder / "photo.jpg")

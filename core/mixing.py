@@ -6,12 +6,12 @@ from dataclasses import replace
 
 from core.errors import BoxError
 from core.i18n import translate
-from core.paint.amounts import PaintSheet
-from core.paint.box import GENERIC_BOXES, Box
-from core.paint.box_file import MAX_NAME
-from core.paint.catalogue import CATALOGUE, Paint
-from core.paint.mix import Mix
+from core.paint.box.box import GENERIC_BOXES, Box
+from core.paint.box.box_file import MAX_NAME
+from core.paint.mixture.mix import Mix
 from core.paint.options import BandChoice, MixOptions
+from core.paint.pigment.catalogue import CATALOGUE, Paint
+from core.paint.wash.amounts import PaintSheet
 from core.study import Study
 
 MOST_PARTS = 12

@@ -11,11 +11,11 @@ from pathlib import PurePath
 
 from core.bands import lines
 from core.bands.lines import Bands
-from core.paint.box import DEFAULT_BOX, Box
+from core.paint.box.box import DEFAULT_BOX, Box
 from core.paint.options import MixOptions
 from core.pictures import Picture
 from core.sheet.result import SheetOptions
-from core.worksheet import Worksheet
+from core.worksheet.worksheet import Worksheet
 
 
 @dataclass(frozen=True)

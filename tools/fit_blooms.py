@@ -4,9 +4,9 @@
 
 Simulated sheets (tests/simulator) of the seeds below: plain ones, and ones whose washes were laid
 in streaks and clouds, whose pale patches are no blooms. A candidate is a bloom when it lies on one
-and has about its size; those that only touch one count neither way. The weights of
-`core.sheet.blooms` are a logistic regression with a small penalty, blooms and others weighing
-alike. The constant is then lowered by hand: a false alarm costs more than a miss.
+and has about its size; those that only touch one count neither way. The weights
+of `core.sheet.painted.blooms` are a logistic regression with a small penalty, blooms and others
+weighing alike. The constant is then lowered by hand: a false alarm costs more than a miss.
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ from simulator import Scene, cases, measure, scene
 
 from core.photo import open_photo
 from core.sheet import check, check_sheet
-from core.sheet.blooms import bloom_candidates, relative_density
+from core.sheet.painted.blooms import bloom_candidates, relative_density
 from core.sheet.result import SheetOptions
 from tools.logistic import balanced_weights
 

@@ -5,9 +5,9 @@
 Simulated sheets (tests/simulator): plain ones, some with the tape left on, some in shadow, of the
 seeds below. Of each photo the best few proposals of both looks are checked; a proposal is right
 when its worst corner lies within 2% of the side. One along the tape's outer edge looks right in
-every way but that it is tape, which `core.sheet.tape` tells: it counts neither way. The weights of
-`core.sheet.evidence` are a logistic regression with a small penalty; the wrong ones are many, so
-right and wrong weigh alike.
+every way but that it is tape, which `core.sheet.light.tape` tells: it counts neither way. The
+weights of `core.sheet.find.evidence` are a logistic regression with a small penalty; the wrong ones
+are many, so right and wrong weigh alike.
 `--rows` keeps what was measured, so that fitting again takes no time.
 """
 
@@ -29,11 +29,11 @@ from simulator import Scene, cases, measure, scene
 
 from core.colour import srgb8_to_linear
 from core.photo import open_photo
-from core.sheet import corners
-from core.sheet.evidence import EVIDENCE, terms_of
-from core.sheet.quads import candidates
-from core.sheet.straighten import aspect_of, straighten
-from core.sheet.tape import shows_tape
+from core.sheet.find import corners
+from core.sheet.find.evidence import EVIDENCE, terms_of
+from core.sheet.find.quads import candidates
+from core.sheet.light.straighten import aspect_of, straighten
+from core.sheet.light.tape import shows_tape
 from tools.logistic import balanced_weights
 
 PLAIN = range(200, 400)

@@ -15,7 +15,7 @@ from paint_colours import spectrum_to_Lab, weights
 from paint_dataset import Measured
 
 from core.colour.lab import WHITE_XYZ
-from core.paint.film import INNER_REFLECTION, layer_KS, paper_inside, through_surface
+from core.paint.pigment.film import INNER_REFLECTION, layer_KS, paper_inside, through_surface
 
 BANDS = 41
 

@@ -7,9 +7,9 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
-from app.files_ask import ask_title, ask_unsaved
-from app.help import show_about
-from app.recovery import RecoveryDialog
+from app.files.files_ask import ask_title, ask_unsaved
+from app.files.recovery import RecoveryDialog
+from app.window.help_menu import show_about
 from core.study_file.contents import Contents
 from core.study_file.recovery import Recovered
 from tools.screenshot_lesson import whole_lesson

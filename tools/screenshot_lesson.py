@@ -15,9 +15,9 @@ from PIL import Image
 from PySide6.QtWidgets import QWidget
 
 from core.bands.lines import Bands
-from core.lesson import Question
+from core.lesson.lesson import Question
 from core.study import SheetEntry, with_bands, with_sheet, with_title, with_worksheet
-from core.worksheet import SheetPage, with_page, with_score
+from core.worksheet.worksheet import SheetPage, with_page, with_score
 from tools.screenshot_stage import LARGE_TEXT, PLAIN, WIDE, Stage, scene
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "tests"))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
-from app.pages.mix import MixPage
+from app.mix.page import MixPage
 from core import mixing
 from tools.screenshot_scenes import sample_study, set_bands
 from tools.screenshot_stage import LARGE_TEXT, PLAIN, WIDE, Stage, Variation, scene

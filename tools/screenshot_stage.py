@@ -14,12 +14,12 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
-from app.language import LANGUAGES, use_language
-from app.pages import PAGES
-from app.pages.base import Page
-from app.settings import Preferences
-from app.tasks import wait_for_tasks
-from app.window import Window
+from app.state.language import LANGUAGES, use_language
+from app.state.settings import Preferences
+from app.state.tasks import wait_for_tasks
+from app.window.pages import PAGES
+from app.window.window import Window
+from app.workspace import Page
 
 LIMIT_S = 60
 """Work that takes longer has come to a stop: the picture is taken all the same, and told."""

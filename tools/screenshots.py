@@ -2,10 +2,10 @@
 
     python -m tools.screenshots FOLDER [--only TEXT] [--quick]
 
-Every page of `app.pages.PAGES` at two window sizes, in the light and the dark theme, with text at
-100 and 150 %, in English and in the other languages; the scenes in three of these. `--quick` is
-1366 x 768, light, 100 %, English alone; `--only` takes the scenes whose name holds TEXT. Nothing
-is shown: the window is drawn offscreen, with settings of its own.
+Every page of `app.window.pages.PAGES` at two window sizes, in the light and the dark theme, with
+text at 100 and 150 %, in English and in the other languages; the scenes in three of these.
+`--quick` is 1366 x 768, light, 100 %, English alone; `--only` takes the scenes whose name holds
+TEXT. Nothing is shown: the window is drawn offscreen, with settings of its own.
 """
 
 from __future__ import annotations
@@ -19,7 +19,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QApplication
 
-from app.pages import PAGES
+from app.window.pages import PAGES
 from tools import (  # noqa: F401 - they register scenes
     screenshot_dialogs,
     screenshot_lesson,

@@ -6,7 +6,7 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QColor, QPainter, QPixmap
 
 from app.canvas.geometry import Viewport
-from app.canvas.images import Pyramid
+from app.drawing.pyramid import Pyramid
 
 
 class Backdrop:

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.canvas.geometry import Drag, edge_at
 from app.canvas.view import PhotoView
-from app.document import Gesture
+from app.state.document import Gesture
 from core.i18n import translate
 
 _ZOOM_STEP = 1.2

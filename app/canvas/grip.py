@@ -7,12 +7,12 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintE
 from PySide6.QtWidgets import QAbstractButton, QDoubleSpinBox, QWidget
 
 from app.canvas.painting import paint_focus_ring
+from app.drawing.ink import BLACK, WHITE
+from app.drawing.lines import GRIP_HEIGHT, GripView, grip_width, paint_grip
 from app.look import look
 from app.look.type import CHOSEN
-from app.paint.ink import BLACK, WHITE
-from app.paint.lines import GRIP_HEIGHT, GripView, grip_width, paint_grip
 from core.i18n import translate
-from core.percent import percent_sign
+from core.reading.percent import percent_sign
 
 STEP = 0.002
 """Share of the photo's height that an arrow moves a line; ten times with Shift."""

@@ -9,9 +9,9 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath
 
 from app.canvas.layout import LetterRow
-from app.paint.ink import BLACK, WHITE, box, haloed, kept
-from app.paint.lines import HEAVY_PX, BracketView, LineView, paint_bracket, paint_line
-from app.paint.marks import BadgeView, paint_badge
+from app.drawing.ink import BLACK, WHITE, box, haloed, kept
+from app.drawing.lines import HEAVY_PX, BracketView, LineView, paint_bracket, paint_line
+from app.drawing.marks import BadgeView, paint_badge
 
 BADGE_CLEAR = 14
 """From the photo's edge to the letters' discs; the bracket stands between."""

@@ -9,10 +9,9 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.canvas.backdrop import Backdrop
-from app.canvas.furniture import Furniture
 from app.canvas.geometry import Viewport
 from app.canvas.grip import PAD, Grip, RivalTag
-from app.canvas.images import Pyramid
+from app.canvas.grips import Furniture
 from app.canvas.layout import LetterRow, letter_rows
 from app.canvas.painting import (
     DrawnLine,
@@ -23,6 +22,7 @@ from app.canvas.painting import (
     paint_rival,
     paint_veil_words,
 )
+from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.type import FIRST
 from core.bands.lines import Bands

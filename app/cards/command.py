@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from app.cards.dates import today
-from app.settings import config_folder, load_settings
+from app.state.settings import config_folder, load_settings
 from core.cards import KINDS, Known, gather
 from core.cards.file import write_card
 from core.cli.mix import find_box

@@ -19,10 +19,10 @@ from app.cards.pdf import pdf_of
 from app.cards.preview import CardPreview
 from app.cards.printing import PrintJob, paper_of, printer_for
 from app.errors import sentence_of
-from app.files_ask import file_name_for
+from app.files.files_ask import file_name_for
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
-from app.tasks import Latest
+from app.state.tasks import Latest
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
 from app.widgets.focus import FocusRing
 from core.cards import CardData, Kind

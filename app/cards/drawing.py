@@ -8,14 +8,14 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter
 
-from app.canvas.images import Pyramid
 from app.cards.card import CardChoice, card_title, lay_out_card
 from app.cards.page import Page, paint_page
 from app.cards.paper import UNITS_PER_INCH
+from app.drawing.pyramid import Pyramid
 from core.cards import CardData, Known, gather
 from core.progress import Progress, ShouldStop, step
+from core.reading.wording import Wording
 from core.study import Study
-from core.wording import Wording
 
 SCREEN_DPI = 150
 """Of the preview: an A4 page is as high as a large screen at 150 %."""

@@ -8,20 +8,20 @@ from typing import Final
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QImage
 
-from app.canvas.images import image_of
 from app.cards.page import Page
 from app.cards.paper import MM, PT
 from app.cards.write import GREY, NOTE, put_line, put_paragraph
-from app.paint.card_photo import PhotoView, paint_photo, photo_rect
-from app.paint.card_text import line_height
-from app.paint.ink import BLACK, WHITE
-from app.paint.ladder import LadderView, paint_ladder
-from app.paint.views import ladder_view, wheel_view
-from app.paint.wheel import paint_wheel
-from app.paint.wheel_shape import WheelView
+from app.drawing.cards.photo import PhotoView, paint_photo, photo_rect
+from app.drawing.cards.text import line_height
+from app.drawing.ink import BLACK, WHITE
+from app.drawing.ladder import LadderView, paint_ladder
+from app.drawing.pyramid import image_of
+from app.drawing.views import ladder_view, wheel_view
+from app.drawing.wheel.shape import WheelView
+from app.drawing.wheel.wheel import paint_wheel
 from core.cards import words
 from core.cards.data import CardData
-from core.views import values_view
+from core.photo.views import values_view
 
 LEAST_WHEEL: Final = 62.0 * MM
 """Across: below it the wheel's names would have to be smaller than `NAME`, or squeezed."""

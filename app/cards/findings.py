@@ -11,7 +11,6 @@ from typing import Final
 
 from PySide6.QtCore import QRectF
 
-from app.canvas.images import Pyramid, image_of
 from app.cards.dates import date_text
 from app.cards.figures import printable
 from app.cards.findings_rows import (
@@ -36,16 +35,17 @@ from app.cards.write import (
     put_line,
     put_rule,
 )
+from app.drawing.cards.marks import RULE, BoxView, paint_box
+from app.drawing.cards.text import line_height
+from app.drawing.pyramid import Pyramid, image_of
+from app.drawing.sheets.board import paint_board
+from app.drawing.sheets.shape import BoardView, PictureOnBoard, board_shape
 from app.look.type import FIRST
-from app.paint.card_marks import RULE, BoxView, paint_box
-from app.paint.card_text import line_height
-from app.paint.sheet_board import paint_board
-from app.paint.sheet_shape import BoardView, PictureOnBoard, board_shape
 from app.sheets.views import aspect_of, sheet_on_board, sky_on_board
 from core.cards import words
 from core.cards.data import CardData
-from core.views import values_view
-from core.worksheet_words import sheet_title
+from core.photo.views import values_view
+from core.worksheet.words import sheet_title
 
 BOARD_TEXT: Final = 8 * PT
 """Size of the words between the pictures."""

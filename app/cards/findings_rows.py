@@ -10,16 +10,23 @@ from PySide6.QtCore import QRectF
 from app.cards.page import Page
 from app.cards.paper import MM, PT
 from app.cards.write import GREY, NOTE, put_line
+from app.drawing.cards.marks import BoxView, paint_box
+from app.drawing.cards.text import Run, broken, line_height
+from app.drawing.ink import BLACK, WHITE
+from app.drawing.marks import (
+    BadgeView,
+    ChipView,
+    VerdictView,
+    paint_badge,
+    paint_chip,
+    paint_verdict,
+)
+from app.drawing.sheets.rows import Kind
 from app.look.type import FIRST, SECOND
-from app.paint.card_marks import BoxView, paint_box
-from app.paint.card_text import Run, broken, line_height
-from app.paint.ink import BLACK, WHITE
-from app.paint.marks import BadgeView, ChipView, VerdictView, paint_badge, paint_chip, paint_verdict
-from app.paint.sheet_rows import Kind
 from core.cards import words
 from core.cards.data import CardData
+from core.sheet.findings.words import verdict_word
 from core.sheet.result import BandCheck, Verdict
-from core.sheet.words import verdict_word
 
 BADGE: Final = 6.6 * MM
 CHIP: Final = 8.0 * MM

@@ -23,17 +23,17 @@ from app.cards.write import (
     put_paragraph,
     put_rule,
 )
+from app.drawing.cards.marks import RULE, WritingView, paint_writing
+from app.drawing.cards.text import broken, line_height
+from app.drawing.ink import BLACK
 from app.look.icons import paint_icon
 from app.look.type import CHOSEN, FIRST
-from app.paint.card_marks import RULE, WritingView, paint_writing
-from app.paint.card_text import broken, line_height
-from app.paint.ink import BLACK
 from core.cards import words
 from core.cards.data import CardData
 from core.sheet.result import Finding
-from core.worksheet import QUALITIES
-from core.worksheet_compare import shown_score
-from core.worksheet_words import change_reminder, quality_title, sheet_title, waiting_sentence
+from core.worksheet.compare import shown_score
+from core.worksheet.words import change_reminder, quality_title, sheet_title, waiting_sentence
+from core.worksheet.worksheet import QUALITIES
 
 ICON: Final = 4.0 * MM
 WRITING: Final = 8.0 * MM

@@ -9,8 +9,8 @@ from PySide6.QtCore import QRectF
 from app.cards.page import Page
 from app.cards.paper import MM
 from app.cards.write import GREY, MEDIUM_PEN, NOTE, put_line
-from app.paint.card_marks import RulerView, paint_ruler
-from app.paint.card_text import line_height
+from app.drawing.cards.marks import RulerView, paint_ruler
+from app.drawing.cards.text import line_height
 from core.cards import words
 
 RULER_MM: Final = 100.0

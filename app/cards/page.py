@@ -16,7 +16,7 @@ from PySide6.QtGui import QPainter
 from app.cards.paper import Paper
 
 Paint = Callable[[QPainter, QRectF, Any], object]
-"""A painter of `app.paint`: (painter, rect, view)."""
+"""A painter of `app.drawing`: (painter, rect, view)."""
 
 Layer = Literal["ground", "piece"]
 

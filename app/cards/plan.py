@@ -37,16 +37,16 @@ from app.cards.write import (
     put_line,
     put_rule,
 )
-from app.paint.card_marks import RULE, WritingView, paint_writing
-from app.paint.card_text import line_height
+from app.drawing.cards.marks import RULE, WritingView, paint_writing
+from app.drawing.cards.text import line_height
 from core.cards import words
 from core.cards.data import CardData
 from core.colour.contrast import ink_on
+from core.paint.mixture.swatch import paint_colour
 from core.paint.planned import BandMix, MixPlan
-from core.paint.swatch import paint_colour
-from core.paint.words_mix import mix_text
-from core.reading import BandReading
-from core.units import Units, length_number
+from core.paint.words.mix import mix_text
+from core.reading.reading import BandReading
+from core.reading.units import Units, length_number
 
 HEADS: Final = 1.22 * NOTE + 1.2 * MM
 MOST_ROW: Final = 26.0 * MM

@@ -11,11 +11,10 @@ from PySide6.QtCore import QRectF
 from app.cards.page import Page
 from app.cards.paper import MM, PT
 from app.cards.write import BODY, GREY, MEDIUM_PEN, NOTE, SECOND_BODY, put_line
-from app.look.type import CHOSEN, FIRST, SECOND
-from app.paint.card_marks import BoxView, PatternBarView, paint_box, paint_pattern_bar
-from app.paint.card_text import Run, broken, line_height, line_width
-from app.paint.ink import BLACK
-from app.paint.marks import (
+from app.drawing.cards.marks import BoxView, PatternBarView, paint_box, paint_pattern_bar
+from app.drawing.cards.text import Run, broken, line_height, line_width
+from app.drawing.ink import BLACK
+from app.drawing.marks import (
     GAP,
     PART,
     BadgeView,
@@ -25,6 +24,7 @@ from app.paint.marks import (
     paint_chip,
     paint_parts_bar,
 )
+from app.look.type import CHOSEN, FIRST, SECOND
 
 PAD: Final = 1.3 * MM
 BAR: Final = 4.4 * MM

@@ -16,14 +16,14 @@ from app.cards.write import (
     put_line,
     put_paragraph,
 )
+from app.drawing.cards.marks import BoxView, StrokeView, paint_box, paint_caution
+from app.drawing.cards.text import LEADING, Run, broken, line_height
+from app.drawing.ink import BLACK
 from app.look.type import CHOSEN, SECOND
-from app.paint.card_marks import BoxView, StrokeView, paint_box, paint_caution
-from app.paint.card_text import LEADING, Run, broken, line_height
-from app.paint.ink import BLACK
 from core.cards import words
-from core.paint.cautions import Caution
+from core.paint.box.cautions import Caution
 from core.paint.planned import MixPlan
-from core.units import Units
+from core.reading.units import Units
 
 TICK: Final = 3.8 * MM
 INDENT: Final = 12.0 * MM

@@ -6,11 +6,11 @@ from PySide6.QtCore import QRectF, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.canvas.images import Pyramid
+from app.drawing.ink import BLACK
+from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.theme import WALL
 from app.look.type import FIRST
-from app.paint.ink import BLACK
 from core.i18n import translate
 
 EDGE = 16

@@ -29,10 +29,9 @@ from app.cards.write import (
     put_paragraph,
     put_rule,
 )
-from app.look.type import FIRST, SECOND
-from app.paint.card_marks import BoxView, WritingView, paint_box, paint_writing
-from app.paint.card_photo import paint_photo, photo_rect
-from app.paint.card_text import (
+from app.drawing.cards.marks import BoxView, WritingView, paint_box, paint_writing
+from app.drawing.cards.photo import paint_photo, photo_rect
+from app.drawing.cards.text import (
     LineView,
     Run,
     balanced,
@@ -41,14 +40,14 @@ from app.paint.card_text import (
     line_width,
     paint_text_line,
 )
-from app.paint.ladder import paint_ladder
-from app.paint.score_scale import ScoreScaleView, paint_score_scale, score_boxes
-from app.paint.views import ladder_view
+from app.drawing.ladder import paint_ladder
+from app.drawing.score_scale import ScoreScaleView, paint_score_scale, score_boxes
+from app.drawing.views import ladder_view
+from app.look.type import FIRST, SECOND
 from core.cards import words
 from core.cards.data import CardData
-from core.sheet.words import score_meaning
-from core.worksheet import CHANGES, QUALITIES, SheetPage
-from core.worksheet_words import (
+from core.sheet.findings.words import score_meaning
+from core.worksheet.words import (
     ANCHORS,
     PROMPTS,
     anchor_word,
@@ -61,6 +60,7 @@ from core.worksheet_words import (
     question,
     sheet_title,
 )
+from core.worksheet.worksheet import CHANGES, QUALITIES, SheetPage
 
 WRITING: Final = 8.0 * MM
 FIGURES: Final = 50.0 * MM

@@ -9,9 +9,8 @@ from PySide6.QtCore import QRectF
 
 from app.cards.page import Page
 from app.cards.paper import MM, PT
-from app.look.type import CHOSEN, FIRST, SECOND
-from app.paint.card_marks import StrokeView, paint_stroke
-from app.paint.card_text import (
+from app.drawing.cards.marks import StrokeView, paint_stroke
+from app.drawing.cards.text import (
     LEADING,
     LineView,
     Run,
@@ -20,7 +19,8 @@ from app.paint.card_text import (
     line_width,
     paint_text_line,
 )
-from app.paint.ink import BLACK
+from app.drawing.ink import BLACK
+from app.look.type import CHOSEN, FIRST, SECOND
 
 TITLE: Final = 20 * PT
 BODY: Final = 12 * PT

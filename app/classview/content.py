@@ -5,22 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import lru_cache
 
+from app.drawing.classview.layout import LEAST_TEXT, LETTER_SHARE, ClassLayout
+from app.drawing.classview.lines import LineView
+from app.drawing.classview.tally import TallyView
+from app.drawing.ladder import LadderView
+from app.drawing.views import WEDGE_COLOURS, ladder_view, wheel_view
+from app.drawing.wheel.shape import WheelView
 from app.look.theme import WALL
-from app.paint.class_layout import LEAST_TEXT, LETTER_SHARE, ClassLayout
-from app.paint.class_lines import LineView
-from app.paint.class_tally import TallyView
-from app.paint.ladder import LadderView
-from app.paint.views import WEDGE_COLOURS, ladder_view, wheel_view
-from app.paint.wheel_shape import WheelView
 from core.colour.srgb import veiled
 from core.i18n import translate
-from core.lesson import QUESTIONS, Lesson, Question
+from core.lesson.asking import Answer, answer_to, choices, question_text
+from core.lesson.lesson import QUESTIONS, Lesson, Question
 from core.paint.planned import MixPlan
-from core.paint.words_mix import mix_text
-from core.reading import BandReading
-from core.wheel import FAMILIES
-from core.wording import Wording
-from core.words.asking import Answer, answer_to, choices, question_text
+from core.paint.words.mix import mix_text
+from core.reading.reading import BandReading
+from core.reading.wheel import FAMILIES
+from core.reading.wording import Wording
 
 _MUTED_SHARE = 0.62
 

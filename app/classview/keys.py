@@ -7,10 +7,10 @@ from typing import Literal
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter
 
+from app.drawing.classview.layout import LEAST_TEXT
+from app.drawing.ink import draw_text, kept, text_size
 from app.look.theme import Theme
 from app.look.type import CHOSEN, SECOND
-from app.paint.class_layout import LEAST_TEXT
-from app.paint.ink import draw_text, kept, text_size
 from core.i18n import translate
 
 Command = Literal[

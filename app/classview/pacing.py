@@ -6,7 +6,7 @@ from PySide6.QtCore import QElapsedTimer, QObject, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from core.i18n import translate
-from core.words.asking import Pace
+from core.lesson.asking import Pace
 
 DRY_MINUTES = (10, 15)
 """How long a class lets a sheet dry before it is looked at again (common practice); thick paper

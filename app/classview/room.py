@@ -8,10 +8,10 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QGuiApplication, QScreen
 from PySide6.QtWidgets import QWidget
 
-from app.language import language_in_use
-from app.pages.base import Workspace
-from app.reading_work import OpenedPhoto
-from app.settings import Settings
+from app.services.photo_jobs import OpenedPhoto
+from app.state.language import language_in_use
+from app.state.settings import Settings
+from app.workspace import Workspace
 from core.i18n import translate
 
 if TYPE_CHECKING:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt
 
-from core.lesson import QUESTIONS, Lesson, Question, set_hands
-from core.wording import Wording
-from core.words.asking import choices
+from core.lesson.asking import choices
+from core.lesson.lesson import QUESTIONS, Lesson, Question, set_hands
+from core.reading.wording import Wording
 
 _KEYS = Qt.Key
 

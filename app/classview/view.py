@@ -17,27 +17,27 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from app.canvas.images import Pyramid
 from app.classview import content
 from app.classview.keys import Command, command_of, key_list, paint_key_list
 from app.classview.pacing import Pacing
 from app.classview.tally import Tally
+from app.drawing.classview.layout import ClassLayout, class_layout
+from app.drawing.classview.lines import paint_class_lines
+from app.drawing.classview.photo import ClassPhotoView, band_at, paint_class_photo
+from app.drawing.classview.strip import StripView, paint_strip, strip_places
+from app.drawing.classview.tally import paint_tally, tally_places
+from app.drawing.ladder import paint_ladder
+from app.drawing.pyramid import Pyramid
+from app.drawing.wheel.wheel import paint_wheel
 from app.look import look
 from app.look.theme import WALL
-from app.paint.class_layout import ClassLayout, class_layout
-from app.paint.class_lines import paint_class_lines
-from app.paint.class_photo import ClassPhotoView, band_at, paint_class_photo
-from app.paint.class_strip import StripView, paint_strip, strip_places
-from app.paint.class_tally import paint_tally, tally_places
-from app.paint.ladder import paint_ladder
-from app.paint.wheel import paint_wheel
-from core import lesson as steps
 from core.i18n import translate
-from core.lesson import Lesson
+from core.lesson import lesson as steps
+from core.lesson.asking import paces
+from core.lesson.lesson import Lesson
 from core.paint.planned import MixPlan
-from core.reading import BandReading
-from core.wording import Wording
-from core.words.asking import paces
+from core.reading.reading import BandReading
+from core.reading.wording import Wording
 
 
 class ClassView(QWidget):

@@ -7,19 +7,19 @@ from collections.abc import Callable
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 
+from app.drawing.ladder import paint_ladder
+from app.drawing.mix.tone import ToneChip, ToneView, paint_tone
+from app.drawing.views import ladder_view, wheel_view
+from app.drawing.wheel.wheel import paint_wheel
 from app.look import look
 from app.look.theme import WALL
-from app.paint.ladder import paint_ladder
-from app.paint.mix_tone import ToneChip, ToneView, paint_tone
-from app.paint.views import ladder_view, wheel_view
-from app.paint.wheel import paint_wheel
-from core.paint.box import DEFAULT_BOX
-from core.paint.mix import make_mix
-from core.paint.swatch import hex_of_Lab
-from core.paint.tone_down import tone_down_ladder
-from core.paint.words_plan import fraction_text, step_note_text
-from core.reading import BandReading, read_colours
-from core.wording import Wording
+from core.paint.box.box import DEFAULT_BOX
+from core.paint.mixture.mix import make_mix
+from core.paint.mixture.swatch import hex_of_Lab
+from core.paint.toning.tone_down import tone_down_ladder
+from core.paint.words.plan import fraction_text, step_note_text
+from core.reading.reading import BandReading, read_colours
+from core.reading.wording import Wording
 
 # CIELAB of an invented sunset, top band first.
 _SKY = ((45.0, 17.0, -42.0), (62.0, 26.0, -12.0), (70.0, 30.0, 22.0), (80.0, 12.0, 45.0))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from app.guide.blocks import Chapter, Heading, Terms
 from core.i18n import translate
-from core.percent import percent_text
+from core.reading.percent import percent_text
 
 
 def keys() -> Chapter:

@@ -21,7 +21,7 @@ from app.look.space import GROUP, MARGIN
 from app.widgets.buttons import EdgeButton
 from app.widgets.focus import FocusRing
 from core.i18n import translate
-from core.wording import Wording
+from core.reading.wording import Wording
 
 
 class GuideWindow(QWidget):

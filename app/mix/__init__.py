@@ -1,1 +1,1 @@
-"""The parts of the Mix page: box, rows, plan. Each takes a view and speaks by signals."""
+"""The Mix page: the box, a row of mixes beside the sky, and the plan."""

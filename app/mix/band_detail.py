@@ -17,17 +17,17 @@ from app.mix.texts import sentence_case
 from app.mix.views import BandView, offers
 from core.i18n import remembered, translate
 from core.mixing import MOST_PARTS
-from core.paint.box import Box
-from core.paint.mix import Mix
-from core.paint.names import group_name, paint_name
+from core.paint.box.box import Box
+from core.paint.box.names import group_name, paint_name
+from core.paint.mixture.mix import Mix
 from core.paint.options import MixOptions
 from core.paint.planned import BandMix, MixPlan
-from core.paint.tone_down import Ladder, tone_down_ladder
-from core.paint.toners import compare_toners, toners, true_complement
-from core.paint.words_mix import strength_text
-from core.paint.words_plan import ladder_title
-from core.paint.words_tone import toners_text
-from core.reading import ColourReading
+from core.paint.toning.tone_down import Ladder, tone_down_ladder
+from core.paint.toning.toners import compare_toners, toners, true_complement
+from core.paint.words.mix import strength_text
+from core.paint.words.plan import ladder_title
+from core.paint.words.tone import toners_text
+from core.reading.reading import ColourReading
 
 Toner = tuple[tuple[str, int], ...]
 """Paint keys with their parts."""

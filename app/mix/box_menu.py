@@ -12,18 +12,18 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.boxes import BoxShelf
-from app.document import Document
 from app.mix.edits import MixEdits
 from app.mix.left_out import add_left_out
 from app.mix.own_paint import OwnPaintDialog
-from app.notices import Notices
+from app.services.notices import Notices
+from app.state.boxes import BoxShelf
+from app.state.document import Document
 from app.widgets.ask_line import AskLine
 from core import mixing
 from core.i18n import translate
-from core.paint.box import GENERIC_BOXES
-from core.paint.box_file import open_box, own_paint, save_box
-from core.paint.names import box_name
+from core.paint.box.box import GENERIC_BOXES
+from core.paint.box.box_file import open_box, own_paint, save_box
+from core.paint.box.names import box_name
 
 
 class BoxMenu:

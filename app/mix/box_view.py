@@ -9,13 +9,13 @@ from app.mix.box_panel import BoxView
 from app.mix.paint_row import PaintRowView
 from app.mix.texts import sentence_case
 from core.i18n import remembered, translate
-from core.paint.box import GENERIC_BOXES, Box
-from core.paint.catalogue import CATALOGUE, Paint
-from core.paint.cautions import Caution
-from core.paint.names import box_name, paint_name
+from core.paint.box.box import GENERIC_BOXES, Box
+from core.paint.box.cautions import Caution
+from core.paint.box.names import box_name, paint_name
+from core.paint.mixture.swatch import drawn_out
 from core.paint.options import MixOptions
-from core.paint.swatch import drawn_out
-from core.paint.words_plan import caution_text, paint_note
+from core.paint.pigment.catalogue import CATALOGUE, Paint
+from core.paint.words.plan import caution_text, paint_note
 
 
 def boxes_to_choose(own: Sequence[Box], current: Box) -> tuple[tuple[Box, ...], int]:

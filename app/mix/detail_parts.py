@@ -6,12 +6,12 @@ from PySide6.QtCore import QRectF, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
+from app.drawing.mix.parts import NamedBarView, named_bar_height, paint_named_bar
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import CONTROL, WITHIN
 from app.mix.head import bar_view
 from app.mix.views import BandView, Offer
-from app.paint.mix_parts import NamedBarView, named_bar_height, paint_named_bar
 from app.widgets.buttons import IconButton
 from core.i18n import translate
 

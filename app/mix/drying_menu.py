@@ -7,8 +7,8 @@ from functools import partial
 from PySide6.QtGui import QAction, QActionGroup
 from PySide6.QtWidgets import QMenu, QWidget
 
-from app.document import Document
-from app.menus import make_action
+from app.state.document import Document
+from app.widgets.actions import make_action
 from core import mixing
 from core.i18n import translate
 

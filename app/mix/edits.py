@@ -6,13 +6,13 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QElapsedTimer
 
-from app.document import Document, Gesture
-from app.notices import Notices
+from app.services.notices import Notices
+from app.state.document import Document, Gesture
 from core import mixing
 from core.i18n import translate
-from core.paint.amounts import SHEETS
-from core.paint.box import Box
-from core.paint.mix import Mix
+from core.paint.box.box import Box
+from core.paint.mixture.mix import Mix
+from core.paint.wash.amounts import SHEETS
 from core.study import Study
 
 RUN_MS = 1500

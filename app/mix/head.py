@@ -13,20 +13,20 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from app.look import look
-from app.look.space import FOCUS_WIDTH, INSIDE
-from app.look.type import CHOSEN, FIRST, SECOND, font
-from app.mix.texts import fit_mix
-from app.mix.views import BandView
-from app.paint.marks import (
+from app.drawing.fit import Fitted, fit
+from app.drawing.marks import (
     PartsBarView,
     VerdictView,
     paint_parts_bar,
     paint_verdict,
     verdict_width,
 )
+from app.look import look
+from app.look.space import FOCUS_WIDTH, INSIDE
+from app.look.type import CHOSEN, FIRST, SECOND, font
+from app.mix.texts import fit_mix
+from app.mix.views import BandView
 from app.widgets.choice_row import ChoiceRow
-from app.widgets.fit import Fitted, fit
 
 BY_KEY = (
     Qt.FocusReason.TabFocusReason,

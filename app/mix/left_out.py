@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 from app.mix.edits import MixEdits
 from app.mix.texts import sentence_case
 from core.i18n import translate
-from core.paint.names import paint_name
+from core.paint.box.names import paint_name
 from core.study import Study
 
 

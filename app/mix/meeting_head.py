@@ -9,13 +9,13 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
+from app.drawing.fit import Fitted, fit
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import INSIDE
 from app.look.type import FIRST, MEDIUM, SECOND, font
 from app.mix.head import RowHead
 from app.mix.meeting_view import MeetingView
-from app.widgets.fit import Fitted, fit
 
 
 class MeetingHead(RowHead):

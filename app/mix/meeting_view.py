@@ -7,15 +7,15 @@ from functools import lru_cache
 from itertools import groupby
 
 from core.i18n import translate
-from core.paint.meeting import Meeting
-from core.paint.mix import Triple
+from core.paint.mixture.mix import Triple
+from core.paint.mixture.swatch import hexes_of_Lab
 from core.paint.plan import Transition
 from core.paint.planned import BandMix
-from core.paint.swatch import hexes_of_Lab
-from core.paint.words_plan import (
+from core.paint.wash.meeting import Meeting
+from core.paint.words.plan import (
     meeting_text,
 )
-from core.reading import read_colours
+from core.reading.reading import read_colours
 from core.words.names import family_name
 
 

@@ -19,14 +19,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.drawing.fit import Fitted, fit
+from app.drawing.mix.swatch import SwatchView, paint_swatch
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import EDGE, FOCUS_WIDTH, MARGIN, WITHIN
 from app.look.theme import WALL
 from app.look.type import FIRST, SECOND, font
 from app.mix.head import BY_KEY
-from app.paint.mix_swatch import SwatchView, paint_swatch
-from app.widgets.fit import Fitted, fit
 
 TONGUE = 96
 _SWATCH_LEFT, _SWATCH_WIDTH = 16, 64

@@ -11,13 +11,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.drawing.fit import fit
+from app.drawing.marks import BadgeView, paint_badge
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import WITHIN
 from app.look.type import CHOSEN, FIRST, SECOND
 from app.mix.plan_shown import PlanView
-from app.paint.marks import BadgeView, paint_badge
-from app.widgets.fit import fit
 
 
 class AmountsTable(QWidget):

@@ -5,18 +5,18 @@ from __future__ import annotations
 from app.mix.plan_shown import AmountRow, PlanView
 from app.mix.texts import sentence_case
 from core.i18n import translate
-from core.paint.amounts import BRUSH_CM2, PAINT_ML_PER_1000_CM2, SHEETS
 from core.paint.options import MixOptions
 from core.paint.planned import MixPlan
-from core.paint.words_mix import strength_text
-from core.paint.words_plan import (
+from core.paint.wash.amounts import BRUSH_CM2, PAINT_ML_PER_1000_CM2, SHEETS
+from core.paint.words.mix import strength_text
+from core.paint.words.plan import (
     amounts_note,
     caution_text,
     kind_text,
     order_texts,
     wet_text,
 )
-from core.units import Units, size_text
+from core.reading.units import Units, size_text
 
 
 def plan_view(plan: MixPlan, options: MixOptions, units: Units = "cm") -> PlanView:

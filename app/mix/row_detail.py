@@ -6,12 +6,12 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
+from app.drawing.mix.meeting import MeetingStripView, names_lines, paint_meeting
+from app.drawing.mix.text import PITCH
 from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.mix.head import BAR_EDGE
 from app.mix.meeting_view import MeetingView
-from app.paint.mix_meeting import MeetingStripView, names_lines, paint_meeting
-from app.paint.mix_text import PITCH
 from core.i18n import translate
 
 

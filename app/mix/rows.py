@@ -8,6 +8,7 @@ from itertools import accumulate
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import QScrollArea, QWidget
 
+from app.drawing.marks import BadgeView
 from app.look import look
 from app.mix.detail import BandDetail, DetailView
 from app.mix.head import BandHead, RowHead
@@ -17,7 +18,6 @@ from app.mix.row_detail import MeetingDetail, RowDetail
 from app.mix.row_heights import share_height
 from app.mix.strip_ground import WALL_WIDTH, WALL_WIDTH_WIDE, StripGround, strip_zones
 from app.mix.views import BandView
-from app.paint.marks import BadgeView
 from app.widgets.slide import Slide
 from core.i18n import translate
 

@@ -6,17 +6,17 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
-from app.look import look
-from app.look.space import INSIDE
-from app.mix.stage import LEAST_CHIPS, LEFT, MOST_CHIPS, Stage
-from app.mix.stage_views import CompareStageView
-from app.paint.marks import VerdictView
-from app.paint.mix_compare import (
+from app.drawing.marks import VerdictView
+from app.drawing.mix.compare import (
     ComparedChip,
     CompareView,
     compare_captions_height,
     paint_compare,
 )
+from app.look import look
+from app.look.space import INSIDE
+from app.mix.stage import LEAST_CHIPS, LEFT, MOST_CHIPS, Stage
+from app.mix.stage_views import CompareStageView
 
 
 class CompareStage(Stage):

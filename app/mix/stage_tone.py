@@ -6,11 +6,11 @@ from PySide6.QtCore import QPoint, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel, QMenu, QWidget
 
+from app.drawing.mix.tone import ToneChip, ToneView, captions_height, paint_tone
 from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.mix.stage import LEAST_CHIPS, LEFT, MOST_CHIPS, Stage
 from app.mix.stage_views import ToneStageView
-from app.paint.mix_tone import ToneChip, ToneView, captions_height, paint_tone
 from app.widgets.buttons import EdgeButton
 from core.i18n import translate
 

@@ -6,18 +6,18 @@ from dataclasses import dataclass
 
 from app.mix.texts import VERDICTS, VerdictKind, verdict_text_of
 from app.mix.views import Part
-from core.paint.alternatives import main_group
-from core.paint.box import Box
-from core.paint.catalogue import Group
-from core.paint.compare import PaintCompared, compare_group
-from core.paint.names import paint_name
+from core.paint.box.box import Box
+from core.paint.box.names import paint_name
+from core.paint.choice.alternatives import main_group
+from core.paint.choice.faults import PaintCompared, compare_group
+from core.paint.pigment.catalogue import Group
 from core.paint.planned import BandMix, PlannedMix
-from core.paint.tone_down import Ladder
-from core.paint.words_compare import compared_faults, compared_sensitivity
-from core.paint.words_mix import (
+from core.paint.toning.tone_down import Ladder
+from core.paint.words.compare import compared_faults, compared_sensitivity
+from core.paint.words.mix import (
     parts_text,
 )
-from core.paint.words_plan import (
+from core.paint.words.plan import (
     drift_text,
     fraction_text,
     step_note_text,
@@ -26,7 +26,7 @@ from core.paint.words_plan import (
 
 @dataclass(frozen=True)
 class ToneStep:
-    """One chip of the tone-down ladder in words; see `app.paint.mix_tone.ToneChip`."""
+    """One chip of the tone-down ladder in words; see `app.drawing.mix.tone.ToneChip`."""
 
     colour: str
     fraction: str

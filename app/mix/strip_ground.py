@@ -8,14 +8,14 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
+from app.drawing.ink import BLACK, draw_text, text_size
+from app.drawing.marks import BadgeView, paint_badge
+from app.drawing.mix.strip import StripView, StripZone, paint_strip
 from app.look import look
 from app.look.theme import WALL
 from app.look.type import FIRST
 from app.mix.meeting_view import MeetingView
 from app.mix.views import BandView
-from app.paint.ink import BLACK, draw_text, text_size
-from app.paint.marks import BadgeView, paint_badge
-from app.paint.mix_strip import StripView, StripZone, paint_strip
 from core.i18n import translate
 
 WALL_WIDTH, WALL_WIDTH_WIDE = 206, 258

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Literal
 
-from app.widgets.fit import Fitted, fit
+from app.drawing.fit import Fitted, fit
 from core.i18n import translate
 
 VerdictKind = Literal["matches", "close", "off", "unknown"]
@@ -28,7 +28,7 @@ def held_together(mix: str) -> str:
 
 
 def fit_mix(mix: str, sizes: tuple[int, ...], weight: int, width: float) -> Fitted:
-    """A mix in lines: broken between its paints where that fits; see `app.widgets.fit.fit`."""
+    """A mix in lines: broken between its paints where that fits; see `app.drawing.fit.fit`."""
     fitted = fit(held_together(mix), sizes, weight, width)
     if len(fitted.lines) == 1:
         return fitted

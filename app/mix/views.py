@@ -7,14 +7,14 @@ from dataclasses import dataclass, replace
 from app.mix.texts import VERDICTS, VerdictKind, sentence_case
 from core.colour.contrast import ink_on
 from core.i18n import translate
-from core.paint.box import Box
-from core.paint.mix import Mix
-from core.paint.names import paint_name
+from core.paint.box.box import Box
+from core.paint.box.names import paint_name
+from core.paint.mixture.mix import Mix
+from core.paint.mixture.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
+from core.paint.mixture.swatch import paint_colour
 from core.paint.options import BandChoice, MixOptions
 from core.paint.planned import BandMix, MixPlan
-from core.paint.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
-from core.paint.swatch import paint_colour
-from core.paint.words_mix import (
+from core.paint.words.mix import (
     alternative_text,
     closest_text,
     listed,

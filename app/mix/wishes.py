@@ -6,14 +6,14 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QMenu, QWidget
 
-from app.document import Document
 from app.mix.edits import MixEdits
 from app.mix.left_out import add_left_out
 from app.mix.texts import sentence_case
-from app.notices import Notices
+from app.services.notices import Notices
+from app.state.document import Document
 from core import mixing
 from core.i18n import translate
-from core.paint.names import paint_name
+from core.paint.box.names import paint_name
 from core.paint.options import BandChoice
 from core.study import Study
 

@@ -1,1 +1,1 @@
-"""The parts of the Sheets page: each shows one thing and knows neither document nor window."""
+"""The Sheets page: the sky beside both sheets, level, and what was found of them."""

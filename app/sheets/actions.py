@@ -7,8 +7,8 @@ from collections.abc import Callable
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
-from app.menus import make_action
-from app.pages.base import Menu
+from app.widgets.actions import make_action
+from app.workspace import Menu
 from core.i18n import translate
 
 _SHEETS = (0, 1)

@@ -10,12 +10,12 @@ from PySide6.QtCore import QBuffer, QIODevice, QMimeData, QObject, Signal
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QFileDialog, QWidget
 
-from app.checking import Bench
-from app.document import Document
-from app.notices import Notices
-from app.opening import first_path
-from app.reading_work import for_screen
-from app.tasks import Latest
+from app.files.opening import first_path
+from app.services.notices import Notices
+from app.services.photo_jobs import for_screen
+from app.services.sheet_jobs import Bench
+from app.state.document import Document
+from app.state.tasks import Latest
 from core.errors import PhotoError
 from core.i18n import translate
 from core.photo import open_photo

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.checker import Checker
+from app.services.checker import Checker
 from app.sheets.change import change_lines
 from app.sheets.findings import CHANGE, FindingsView
 from app.sheets.place import PlaceView
@@ -10,7 +10,7 @@ from app.sheets.scores import score_cells
 from app.sheets.sentences import Sentence
 from app.sheets.strip import StripView
 from core.i18n import translate
-from core.sheet.findings import CAUSES
+from core.sheet.findings.findings import CAUSES
 from core.sheet.result import SheetCheck
 from core.study import Study
 

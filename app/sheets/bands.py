@@ -8,12 +8,12 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QRadioButton, QSizePolicy, QWidget
 
+from app.drawing.ink import BLACK, draw_text, text_size
+from app.drawing.sheets.rows import BandRowView, paint_band_row, row_height
 from app.look import look
 from app.look.space import FOCUS_WIDTH
 from app.look.theme import WALL
 from app.look.type import CHOSEN, FIRST
-from app.paint.ink import BLACK, draw_text, text_size
-from app.paint.sheet_rows import BandRowView, paint_band_row, row_height
 from app.widgets.choice_row import ChoiceRow
 from app.widgets.slide import Slide
 from core.i18n import translate

@@ -8,10 +8,10 @@ from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
+from app.drawing.sheets.board import paint_board
+from app.drawing.sheets.shape import BoardShape, BoardView, PictureOnBoard, board_shape
 from app.look import look
 from app.look.space import PHOTO_CLEAR
-from app.paint.sheet_board import paint_board
-from app.paint.sheet_shape import BoardShape, BoardView, PictureOnBoard, board_shape
 from app.sheets.place import PlaceView, SheetPlace
 from app.sheets.title import SheetTitle
 from app.sheets.views import board_text

@@ -8,14 +8,14 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.drawing.fit import wrap
+from app.drawing.ink import draw_text
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.type import CHOSEN, FIRST, SECOND
-from app.paint.ink import draw_text
-from app.widgets.fit import wrap
 from core.i18n import translate
+from core.sheet.findings.words import quality_word
 from core.sheet.result import Change
-from core.sheet.words import quality_word
 
 _ICONS = {"improved": "check", "worse": "arrow_left", "stayed": "minus"}
 # Shares of the width: what, on sheet 1, on sheet 2, the outcome.

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.canvas.images import Pyramid
+from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.look.theme import WALL

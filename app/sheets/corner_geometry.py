@@ -9,8 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.errors import SheetError
+from core.sheet.light.straighten import upright_quad
 from core.sheet.result import Corners, Point
-from core.sheet.straighten import upright_quad
 
 WHOLE: Corners = ((0.04, 0.04), (0.96, 0.04), (0.96, 0.96), (0.04, 0.96))
 """Where corners begin when nothing was found."""

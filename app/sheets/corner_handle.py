@@ -12,7 +12,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from app.paint.sheet_corners import HandleView, paint_handle
+from app.drawing.sheets.corners import HandleView, paint_handle
 from core.i18n import translate
 
 _KEYS = {

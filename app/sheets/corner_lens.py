@@ -11,7 +11,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QWidget
 
-from app.paint.sheet_corners import LensView, paint_lens
+from app.drawing.sheets.corners import LensView, paint_lens
 
 
 class Lens(QWidget):

@@ -11,15 +11,14 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.canvas.images import Pyramid
-from app.document import Gesture
-from app.look import look
-from app.look.theme import WALL
-from app.paint.sheet_corners import (
+from app.drawing.pyramid import Pyramid
+from app.drawing.sheets.corners import (
     LensView,
     paint_outline,
     paint_turned,
 )
+from app.look import look
+from app.look.theme import WALL
 from app.sheets.corner_geometry import (
     WHOLE,
     PhotoOnScreen,
@@ -29,6 +28,7 @@ from app.sheets.corner_geometry import (
 )
 from app.sheets.corner_handle import CornerHandle
 from app.sheets.corner_lens import Lens
+from app.state.document import Gesture
 from core.i18n import translate
 from core.sheet.result import Corners, Point
 

@@ -11,7 +11,7 @@ from app.look.icons import paint_icon
 from app.look.space import EDGE, GROUP, RADIUS, WITHIN
 from app.widgets.buttons import EdgeButton
 from core.i18n import translate
-from core.sheet.words import joined, quality_word
+from core.sheet.findings.words import joined, quality_word
 
 
 class LockField(QWidget):

@@ -8,14 +8,14 @@ from PySide6.QtCore import QEvent, QPointF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.drawing.ink import draw_text, text_size
 from app.look import look
 from app.look.type import CHOSEN, SECOND
-from app.paint.ink import draw_text, text_size
 from core.i18n import translate
-from core.quality import QUALITIES
+from core.reading.quality import QUALITIES
+from core.sheet.findings.words import quality_word
 from core.sheet.result import Scores
-from core.sheet.words import quality_word
-from core.worksheet import OwnScores
+from core.worksheet.worksheet import OwnScores
 
 
 @dataclass(frozen=True)

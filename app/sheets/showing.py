@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from app.canvas.images import Pyramid
+from app.drawing.pyramid import Pyramid
+from app.drawing.sheets.shape import BoardView
 from app.look import look
-from app.paint.sheet_shape import BoardView
-from app.reading_work import OpenedPhoto
+from app.services.photo_jobs import OpenedPhoto
 from app.sheets.views import aspect_of, board_view, sheet_on_board, sky_on_board
 from core.bands.lines import Bands
 from core.sheet.result import SheetCheck

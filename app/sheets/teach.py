@@ -8,11 +8,11 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
+from app.drawing.ink import draw_text
+from app.drawing.sheets.hints import HintView, paint_hint
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.look.type import CHOSEN
-from app.paint.ink import draw_text
-from app.paint.sheet_hints import HintView, paint_hint
 from core.i18n import translate
 
 Kind = Literal["dry", "photo", "score"]

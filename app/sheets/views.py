@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from typing import Final
 
-from app.canvas.images import Pyramid
-from app.look.current import Look
-from app.paint.sheet_rows import BandRowView, Detail, Kind
-from app.paint.sheet_shape import (
+from app.drawing.pyramid import Pyramid
+from app.drawing.sheets.rows import BandRowView, Detail, Kind
+from app.drawing.sheets.shape import (
     LEAST_ASPECT,
     MOST_ASPECT,
     BoardView,
@@ -15,9 +14,10 @@ from app.paint.sheet_shape import (
     MarkOnSheet,
     PictureOnBoard,
 )
+from app.look.current import Look
 from core.i18n import translate
+from core.sheet.findings.words import line_remark, quality_remark, verdict_word
 from core.sheet.result import BandCheck, LineCheck, SheetCheck, Verdict
-from core.sheet.words import line_remark, quality_remark, verdict_word
 
 MOST_MARKS: Final = 7
 """Tags on one painting: more would cover it."""

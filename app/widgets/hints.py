@@ -10,12 +10,12 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QRect, QRectF, Qt, 
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QRegion
 from PySide6.QtWidgets import QWidget
 
+from app.drawing.fit import Fitted, fit
+from app.drawing.ink import BLACK, WHITE, along, box, draw_text, haloed
 from app.look import look
 from app.look.space import WITHIN
 from app.look.type import CHOSEN, MEDIUM, font
-from app.paint.ink import BLACK, WHITE, along, box, draw_text, haloed
 from app.widgets.buttons import EdgeButton
-from app.widgets.fit import Fitted, fit
 from core.i18n import translate
 
 _STEM = 34

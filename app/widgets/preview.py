@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from app.look import Look, TypeScale, apply_look, theme_for
 from app.widgets.focus import FocusRing
-from core.reading import BandReading, read_colour
+from core.reading.reading import BandReading, read_colour
 
 # CIELAB of an invented dusk, top band first.
 _DUSK = (

@@ -8,11 +8,11 @@ from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
 
+from app.drawing.fit import advance, fit
 from app.look import look
 from app.look.space import MARGIN
 from app.look.theme import WALL
 from app.look.type import CHOSEN, FIRST, MEDIUM, SECOND
-from app.widgets.fit import advance, fit
 from app.widgets.readout_row import BADGES, CHIPS, Cell, Columns, Row
 from app.widgets.readout_views import ReadoutRow
 from core.i18n import translate
@@ -259,7 +259,7 @@ class ReadoutTable(QWidget):
 def _preview() -> QWidget:
     from app.widgets.preview import sample_readings
     from app.widgets.readout_views import readout_rows
-    from core.wording import Wording
+    from core.reading.wording import Wording
 
     table = ReadoutTable()
     rows = readout_rows(sample_readings(), Wording())

@@ -8,13 +8,13 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QWidget
 
+from app.drawing.fit import Fitted
+from app.drawing.marks import BadgeView, ChipView, paint_badge, paint_chip
 from app.look import look
 from app.look.space import FOCUS_WIDTH, MARGIN
 from app.look.theme import WALL
 from app.look.type import FIRST, font
-from app.paint.marks import BadgeView, ChipView, paint_badge, paint_chip
 from app.widgets.choice_row import ChoiceRow
-from app.widgets.fit import Fitted
 from app.widgets.readout_views import ReadoutRow
 
 BADGES = 52

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from core.i18n import translate
-from core.reading import BandReading
-from core.wording import Wording
+from core.reading.reading import BandReading
+from core.reading.wording import Wording
 from core.words import (
     ToneDownParts,
     band_notes,

@@ -6,11 +6,11 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.drawing.marks import BadgeView, ChipView, paint_badge, paint_chip
 from app.look import look
 from app.look.space import CONTROL, GROUP, INSIDE
 from app.look.theme import WALL
 from app.look.type import font
-from app.paint.marks import BadgeView, ChipView, paint_badge, paint_chip
 from app.widgets.buttons import EdgeButton
 from app.widgets.readout_views import SpokenView
 from app.widgets.spoken_plan import ALL_LINES, FEW_LINES, FULLNESS, Plan, Room, plan_of, tight
@@ -204,7 +204,7 @@ def _preview() -> QWidget:
 
     from app.widgets.preview import sample_readings
     from app.widgets.readout_views import spoken_view
-    from core.wording import Wording
+    from core.reading.wording import Wording
 
     page = QWidget()
     column = QVBoxLayout(page)

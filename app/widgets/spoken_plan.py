@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from app.drawing.fit import Fitted, advance, fit
 from app.look import look
 from app.look.type import CHOSEN, SECOND
-from app.widgets.fit import Fitted, advance, fit
 from app.widgets.readout_views import SpokenView
 from core.i18n import translate
 

@@ -8,8 +8,7 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
-from app.look import look
-from app.paint.ladder import (
+from app.drawing.ladder import (
     LadderGeometry,
     LadderMark,
     LadderView,
@@ -18,13 +17,14 @@ from app.paint.ladder import (
     paint_ladder_bands,
     paint_ladder_ground,
 )
-from app.paint.wheel import paint_wheel_bands, paint_wheel_ground
-from app.paint.wheel_layout import wedge_at, wheel_geometry, wheel_hit
-from app.paint.wheel_shape import (
+from app.drawing.wheel.layout import wedge_at, wheel_geometry, wheel_hit
+from app.drawing.wheel.shape import (
     WheelGeometry,
     WheelMarker,
     WheelView,
 )
+from app.drawing.wheel.wheel import paint_wheel_bands, paint_wheel_ground
+from app.look import look
 from core.i18n import translate
 
 
@@ -250,9 +250,9 @@ class LadderWidget(_BandChart):
 def _preview() -> QWidget:
     from PySide6.QtWidgets import QHBoxLayout
 
-    from app.paint.views import ladder_view, wheel_view
+    from app.drawing.views import ladder_view, wheel_view
     from app.widgets.preview import sample_readings
-    from core.wording import Wording
+    from core.reading.wording import Wording
 
     readings = sample_readings()
     page = QWidget()

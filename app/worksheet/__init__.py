@@ -1,1 +1,1 @@
-"""The parts of the Worksheet page: scales, written answers, and what was measured."""
+"""The Worksheet page: scales, written answers, and what was measured."""

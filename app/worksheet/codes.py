@@ -12,7 +12,7 @@ from app.worksheet.fields import CodeField
 from app.worksheet.turning import turn
 from app.worksheet.words import Words
 from core.i18n import translate
-from core.worksheet import MOST_CODE
+from core.worksheet.worksheet import MOST_CODE
 
 
 class CodesRow(QWidget):

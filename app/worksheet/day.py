@@ -5,9 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import QDate, QEvent, QObject, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QDateEdit, QHBoxLayout, QSizePolicy, QWidget
 
-from app.document import Gesture
 from app.look import look
 from app.look.space import WITHIN
+from app.state.document import Gesture
 from app.widgets.buttons import EdgeButton, IconButton
 from app.worksheet.fields import undoes
 from core.i18n import translate

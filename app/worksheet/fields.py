@@ -6,8 +6,8 @@ from PySide6.QtCore import QEvent, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QFontMetricsF, QKeyEvent, QKeySequence, QTextCursor
 from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QSizePolicy, QWidget
 
-from app.document import Gesture
 from app.look import look
+from app.state.document import Gesture
 
 _UNDOING = (QKeySequence.StandardKey.Undo, QKeySequence.StandardKey.Redo)
 

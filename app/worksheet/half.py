@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.canvas.images import Pyramid
+from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.space import CONTROL, GROUP, WITHIN
 from app.look.type import FIRST
@@ -29,9 +29,8 @@ from app.worksheet.thumb import SheetThumb
 from app.worksheet.turning import turn
 from app.worksheet.words import Words
 from core.i18n import translate
-from core.quality import CHANGES, QUALITIES, ChangeFirst, Quality
-from core.worksheet import MOST_ANSWER, SheetPage
-from core.worksheet_words import (
+from core.reading.quality import CHANGES, QUALITIES, ChangeFirst, Quality
+from core.worksheet.words import (
     PROMPTS,
     Prompt,
     change_question,
@@ -42,6 +41,7 @@ from core.worksheet_words import (
     question,
     sheet_title,
 )
+from core.worksheet.worksheet import MOST_ANSWER, SheetPage
 
 _SIDE_FROM = 600
 """Width from which the picture stands beside the scales."""

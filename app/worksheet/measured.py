@@ -9,11 +9,11 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
+from app.drawing.fit import advance, pitch_of, wrap
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import EDGE, GROUP, INSIDE, RADIUS, WITHIN
 from app.look.type import FIRST, SECOND, font
-from app.widgets.fit import advance, pitch_of, wrap
 from core.i18n import translate
 
 _BAR = 6

@@ -11,10 +11,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QLabel, QMenu, QSizePolicy, QWidget
 
-from app.document import Gesture
-from app.look import look
-from app.look.space import WITHIN
-from app.paint.score_scale import (
+from app.drawing.score_scale import (
     ANCHORS,
     COUNT,
     ScaleInks,
@@ -23,10 +20,13 @@ from app.paint.score_scale import (
     scale_height,
     score_boxes,
 )
+from app.look import look
+from app.look.space import WITHIN
+from app.state.document import Gesture
 from app.worksheet.score_target import ScoreTarget
 from core.i18n import translate
-from core.quality import Quality
-from core.worksheet_words import anchor_word, quality_title, score_hint
+from core.reading.quality import Quality
+from core.worksheet.words import anchor_word, quality_title, score_hint
 
 BOX = 34
 _LEAST_PITCH, _PITCH = 28, 32

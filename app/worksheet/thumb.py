@@ -6,11 +6,11 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.canvas.images import Pyramid
+from app.drawing.fit import fit
+from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.theme import WALL, WALL_INK
 from app.look.type import FIRST
-from app.widgets.fit import fit
 
 _WIDTH, _HEIGHT = 196, 140
 _WALL = 10

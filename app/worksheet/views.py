@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from typing import Protocol
 
-from app.canvas.images import Pyramid
+from app.drawing.pyramid import Pyramid
 from app.worksheet.measured import MeasuredView
 from core.i18n import translate
-from core.quality import QUALITIES, Quality
+from core.reading.quality import QUALITIES, Quality
 from core.sheet.result import Change, SheetCheck
 from core.study import Study
-from core.worksheet_compare import (
+from core.worksheet.compare import (
     change_sentence,
     measured_lines,
     nothing_to_compare,
     shown_score,
 )
-from core.worksheet_words import quality_title, sheet_title, waiting_sentence
+from core.worksheet.words import quality_title, sheet_title, waiting_sentence
 
 
 class Checks(Protocol):

@@ -19,7 +19,7 @@ from core.bands.twofold import has_two_peaks
 from core.colour.difference import delta_E_2000
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
-from core.reading import BandReading, ColourReading, read_colours
+from core.reading.reading import BandReading, ColourReading, read_colours
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]

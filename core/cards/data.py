@@ -9,10 +9,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.paint.planned import MixPlan
-from core.reading import BandReading
+from core.reading.reading import BandReading
+from core.reading.wording import Wording
 from core.sheet.result import Change, SheetCheck
 from core.study import Study
-from core.wording import Wording
 
 Kind = Literal["plan", "worksheet", "findings"]
 KINDS: tuple[Kind, ...] = ("plan", "worksheet", "findings")

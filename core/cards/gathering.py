@@ -18,10 +18,10 @@ from core.i18n import translate
 from core.photo import Photo, open_photo
 from core.pictures import Picture
 from core.progress import Progress, ShouldStop, step
-from core.reading import BandReading
+from core.reading.reading import BandReading
+from core.reading.wording import Wording
 from core.sheet.result import Change, SheetCheck
 from core.study import Study, with_bands
-from core.wording import Wording
 
 if TYPE_CHECKING:
     from core.paint.planned import MixPlan
@@ -178,8 +178,8 @@ def _plan(
     readings: tuple[BandReading, ...],
     should_stop: ShouldStop | None,
 ) -> MixPlan:
+    from core.paint.mixture.transition import sample_transitions
     from core.paint.plan import plan_mixes  # deferred: start-up time
-    from core.paint.transition import sample_transitions
 
     edges = (*(reading.top for reading in readings), readings[-1].bottom)
     transitions = sample_transitions(photo.pixels, edges, photo.opaque)

@@ -16,7 +16,7 @@ from core.cli.opening import naming
 from core.errors import UsageError
 from core.i18n import translate
 from core.photo import Photo, open_photo
-from core.quality import CHANGES, ChangeFirst
+from core.reading.quality import CHANGES, ChangeFirst
 from core.sheet import check_sheet, compare_checks, make_reference
 from core.sheet.result import Corners, SheetOptions
 

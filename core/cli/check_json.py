@@ -7,7 +7,7 @@ from typing import Any
 from core.cli.check_report import CheckReport
 from core.cli.report import report_as_json
 from core.photo import Photo
-from core.quality import QUALITIES
+from core.reading.quality import QUALITIES
 from core.sheet.result import BandCheck, Change, Difference, Finding, LineCheck, Notice, SheetCheck
 
 

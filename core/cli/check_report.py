@@ -8,15 +8,15 @@ from core.cli.layout import table
 from core.cli.report import Report
 from core.i18n import translate
 from core.photo import Photo
-from core.quality import QUALITIES
-from core.sheet.findings import CAUSES
+from core.reading.quality import QUALITIES
+from core.sheet.findings.findings import CAUSES
+from core.sheet.findings.scores import nearest_meaning
+from core.sheet.findings.words import line_remark, outcome_word, quality_word, short_remark
 from core.sheet.result import (
     Change,
     Finding,
     SheetCheck,
 )
-from core.sheet.scores import nearest_meaning
-from core.sheet.words import line_remark, outcome_word, quality_word, short_remark
 
 
 @dataclass(frozen=True)

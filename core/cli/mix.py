@@ -13,13 +13,13 @@ from core.cli.mix_report import plan_as_json, plan_in_words
 from core.cli.report import Report, report_as_json
 from core.errors import UsageError
 from core.i18n import translate
-from core.paint.amounts import SHEETS
-from core.paint.box import DEFAULT_BOX, GENERIC_BOXES, Box
-from core.paint.box_file import open_box
+from core.paint.box.box import DEFAULT_BOX, GENERIC_BOXES, Box
+from core.paint.box.box_file import open_box
+from core.paint.mixture.transition import sample_transitions
 from core.paint.options import MixOptions
 from core.paint.plan import plan_mixes
 from core.paint.planned import MixPlan
-from core.paint.transition import sample_transitions
+from core.paint.wash.amounts import SHEETS
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

@@ -6,15 +6,15 @@ from typing import Any
 
 from core.cli.report import Report
 from core.i18n import translate
-from core.paint.box import Box
-from core.paint.cautions import Caution, cautions_for
-from core.paint.meeting import Meeting
-from core.paint.names import box_name
+from core.paint.box.box import Box
+from core.paint.box.cautions import Caution, cautions_for
+from core.paint.box.names import box_name
 from core.paint.planned import BandMix, MixPlan, PlannedMix
 from core.paint.reasons import SAME_MIX
-from core.paint.tone_down import Ladder
-from core.paint.toners import compare_toners
-from core.paint.words_mix import (
+from core.paint.toning.tone_down import Ladder
+from core.paint.toning.toners import compare_toners
+from core.paint.wash.meeting import Meeting
+from core.paint.words.mix import (
     alternative_text,
     closest_text,
     mix_text,
@@ -24,7 +24,7 @@ from core.paint.words_mix import (
     verdict_text,
     why_text,
 )
-from core.paint.words_plan import (
+from core.paint.words.plan import (
     amount_of_it_text,
     amount_text,
     amounts_note,
@@ -40,9 +40,9 @@ from core.paint.words_plan import (
     water_text,
     wet_text,
 )
-from core.paint.words_tone import toners_text
-from core.reading import read_colour
-from core.wording import Wording
+from core.paint.words.tone import toners_text
+from core.reading.reading import read_colour
+from core.reading.wording import Wording
 from core.words import band_sentence
 
 

@@ -11,11 +11,11 @@ from core.cli.opening import naming
 from core.errors import UsageError
 from core.i18n import translate
 from core.pictures import PictureStore
+from core.reading.wording import Wording
 from core.study import study_of, with_title
 from core.study_file.document import study_to_bytes
 from core.study_file.opening import SUFFIX, open_file
 from core.study_file.save import write_bytes
-from core.wording import Wording
 from core.words import band_sentence
 
 

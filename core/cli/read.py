@@ -19,8 +19,8 @@ from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
 from core.photo import Photo
+from core.reading.wording import Wording
 from core.study_file.opening import FromFile, open_file
-from core.wording import Wording
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

@@ -11,11 +11,11 @@ from numpy.typing import NDArray
 from core.bands.lines import Bands
 from core.cli.layout import table
 from core.i18n import translate
-from core.percent import percent_text
 from core.photo import Photo
-from core.reading import BandReading
+from core.reading.percent import percent_text
+from core.reading.reading import BandReading
+from core.reading.wording import Wording
 from core.study import Study
-from core.wording import Wording
 from core.words import (
     band_notes,
     band_sentence,

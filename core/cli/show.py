@@ -13,12 +13,12 @@ from core.cli.layout import say, terminal_width
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
-from core.paint.names import box_name, paint_name
-from core.sheet.words import quality_word
+from core.paint.box.names import box_name, paint_name
+from core.reading.wording import Wording
+from core.sheet.findings.words import quality_word
 from core.study import Study
 from core.study_file.opening import FromFile, open_file
-from core.wording import Wording
-from core.worksheet import QUALITIES, SheetPage
+from core.worksheet.worksheet import QUALITIES, SheetPage
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from core.paint.amounts import SHEETS, PaintSheet
-from core.paint.drying import DRYING_STEPS
+from core.paint.mixture.drying import DRYING_STEPS
+from core.paint.wash.amounts import SHEETS, PaintSheet
 
 
 @dataclass(frozen=True)

@@ -5,20 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from core.paint.amounts import amounts
-from core.paint.band_plan import plan_colour
-from core.paint.band_ways import own_mix, set_prices
-from core.paint.box import Box
-from core.paint.cautions import cautions_for
-from core.paint.meeting import meet
-from core.paint.mix import Mix, Triple
+from core.paint.box.box import Box
+from core.paint.box.cautions import cautions_for
+from core.paint.choice.band_plan import plan_colour
+from core.paint.choice.band_ways import own_mix, set_prices
+from core.paint.choice.runs import ALONE, PaintSet, Parts, Place, choose_sets, share_mixes
+from core.paint.mixture.mix import Mix, Triple
 from core.paint.options import MixOptions
-from core.paint.order import order_of_work
 from core.paint.planned import BandMix, MixPlan
 from core.paint.reasons import Reason, ReasonCode
-from core.paint.runs import ALONE, PaintSet, Parts, Place, choose_sets, share_mixes
+from core.paint.wash.amounts import amounts
+from core.paint.wash.meeting import meet
+from core.paint.wash.order import order_of_work
 from core.progress import ShouldStop, step
-from core.reading import BandReading
+from core.reading.reading import BandReading
 
 Transition = Sequence[Triple]
 """Colours of the photo, CIELAB, sampled downwards across the line below a band."""

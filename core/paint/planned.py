@@ -1,22 +1,21 @@
-"""What a plan is made of: numbers and keys; `core.paint.words_mix` makes the sentences."""
+"""What a plan is made of: numbers and keys; `core.paint.words.mix` makes the sentences."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from typing import Literal
 
-from core.paint.amounts import Amounts, PaintSheet
-from core.paint.box import Box
-from core.paint.cautions import Caution
-from core.paint.compare import Fault
-from core.paint.meeting import Meeting
-from core.paint.mix import Mix
-from core.paint.order import Order
+from core.paint.box.box import Box
+from core.paint.box.cautions import Caution
+from core.paint.mixture.mix import Mix
+from core.paint.mixture.shortfall import Fault, Shortfall, Verdict
+from core.paint.mixture.strength import Strength
 from core.paint.reasons import Reason
-from core.paint.shortfall import Shortfall, Verdict
-from core.paint.strength import Strength
-from core.paint.tone_down import Ladder
-from core.reading import ColourReading
+from core.paint.toning.tone_down import Ladder
+from core.paint.wash.amounts import Amounts, PaintSheet
+from core.paint.wash.meeting import Meeting
+from core.paint.wash.order import Order
+from core.reading.reading import ColourReading
 
 Kind = Literal["classroom", "closest", "by hand", "paper"]
 

@@ -1,4 +1,4 @@
-"""What can be said of a mix, as codes; `core.paint.words_reasons` makes the words."""
+"""What can be said of a mix, as codes; `core.paint.words.reasons` makes the words."""
 
 from __future__ import annotations
 

@@ -10,17 +10,17 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from core.sheet.change import compare_checks
     from core.sheet.check import check_sheet
-    from core.sheet.reference import Reference, make_reference
+    from core.sheet.findings.change import compare_checks
+    from core.sheet.match.reference import Reference, make_reference
 
 __all__ = ["Reference", "check_sheet", "compare_checks", "make_reference"]
 
 _HOMES = {
-    "Reference": "core.sheet.reference",
+    "Reference": "core.sheet.match.reference",
     "check_sheet": "core.sheet.check",
-    "compare_checks": "core.sheet.change",
-    "make_reference": "core.sheet.reference",
+    "compare_checks": "core.sheet.findings.change",
+    "make_reference": "core.sheet.match.reference",
 }
 
 

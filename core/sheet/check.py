@@ -10,26 +10,26 @@ from numpy.typing import NDArray
 from core.bands.careful import read_bands
 from core.bands.lines import MIN_BAND, Bands
 from core.colour import linear_to_srgb, srgb8_to_linear
+from core.colour.working_space import linear_to_W
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
-from core.reading import BandReading
-from core.sheet.blooms import find_blooms
-from core.sheet.compare import compare_bands, kinder
-from core.sheet.corners import FoundCorners, find_corners
-from core.sheet.faults import blooms_in_bands, edges_in_bands
-from core.sheet.findings import findings_of
-from core.sheet.light import Lit, undo_light
-from core.sheet.match import Line, match_lines
-from core.sheet.notices import corner_notices, judge_light, lie_notices
-from core.sheet.order import profile_of
-from core.sheet.orientation import judge_lie
-from core.sheet.pale_corners import find_pale_corners
-from core.sheet.reference import Reference
+from core.reading.reading import BandReading
+from core.sheet.find.corners import FoundCorners, find_corners
+from core.sheet.findings.compare import compare_bands, kinder
+from core.sheet.findings.facts import Said
+from core.sheet.findings.faults import blooms_in_bands, edges_in_bands
+from core.sheet.findings.findings import findings_of
+from core.sheet.findings.notices import corner_notices, judge_light, lie_notices
+from core.sheet.findings.scores import score_sheet
+from core.sheet.light.light import Lit, undo_light
+from core.sheet.light.straighten import Flat, aspect_of, straighten, upright_quad
+from core.sheet.match.lines import Line, match_lines
+from core.sheet.match.order import profile_of
+from core.sheet.match.orientation import judge_lie
+from core.sheet.match.reference import Reference
+from core.sheet.painted.blooms import find_blooms
+from core.sheet.painted.pale_corners import find_pale_corners
 from core.sheet.result import BandCheck, Light, LineCheck, SheetCheck, SheetOptions
-from core.sheet.said import Said
-from core.sheet.scores import score_sheet
-from core.sheet.space import linear_to_W
-from core.sheet.straighten import Flat, aspect_of, straighten, upright_quad
 
 COMMENTED_PCT = 2.0
 """A line's displacement, in percent of the height, from which it is spoken of."""

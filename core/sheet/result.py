@@ -13,8 +13,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.lines import Bands
-from core.quality import ChangeFirst
-from core.sheet.found import (
+from core.reading.quality import ChangeFirst
+from core.sheet.measuring import (
     BandCheck,
     Bloom,
     Difference,
@@ -61,7 +61,7 @@ class SheetCheck:
     corners : Corners
         Used or found, in the photo as it is (not turned).
     corner_confidence : float
-        0..1; below `core.sheet.corners.SURE` the user is asked. 1 when set by hand.
+        0..1; below `core.sheet.find.corners.SURE` the user is asked. 1 when set by hand.
     turned : int
         As asked for.
     better_turn : int or None

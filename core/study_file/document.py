@@ -12,16 +12,16 @@ import msgspec
 from core.bands.lines import Bands
 from core.errors import BoxError, StudyFileError
 from core.i18n import translate
-from core.paint.amounts import PaintSheet
-from core.paint.box_file import box_from_json, box_to_json
+from core.paint.box.box_file import box_from_json, box_to_json
 from core.paint.options import BandChoice, MixOptions
+from core.paint.wash.amounts import PaintSheet
 from core.pictures import Picture, digest_of
 from core.sheet.result import Corners, SheetOptions
 from core.study import SheetEntry, Study
 from core.study_file import schema
 from core.study_file.container import pack, unpack
 from core.study_file.contents import Contents, picture_name_allowed
-from core.worksheet import OwnScores, SheetPage, Worksheet
+from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
 
 @dataclass(frozen=True)

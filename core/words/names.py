@@ -6,9 +6,9 @@ Keys ("red-orange") are what the program reckons with; the text shown comes from
 from __future__ import annotations
 
 from core.i18n import translate
-from core.reading import ColourReading
-from core.wheel import HueReading
-from core.wording import Wording
+from core.reading.reading import ColourReading
+from core.reading.wheel import HueReading
+from core.reading.wording import Wording
 
 
 def family_name(family: str) -> str:

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from core.colour.difference import delta_E_2000
 from core.i18n import translate
-from core.reading import BandReading, ColourReading
-from core.wheel import HueReading
-from core.wording import Wording
+from core.reading.reading import BandReading, ColourReading
+from core.reading.wheel import HueReading
+from core.reading.wording import Wording
 from core.words.names import (
     class_with_article,
     family_name,

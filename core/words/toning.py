@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from core.i18n import translate
-from core.reading import BandReading, ColourReading
-from core.wheel import FAMILIES, complement, hue_class, wheel_distance
-from core.wording import Wording
+from core.reading.reading import BandReading, ColourReading
+from core.reading.wheel import FAMILIES, complement, hue_class, wheel_distance
+from core.reading.wording import Wording
 from core.words.names import family_name
 
 

@@ -16,20 +16,22 @@ from PySide6.QtPdf import QPdfDocument
 from simulator import Scene, scene
 from simulator.measure import photo_of
 
+from app.cards.drawing import Wish
 from app.cards.page import Page, Piece
 from core.bands.careful import read_bands
 from core.bands.lines import Bands
+from core.cards import Known
 from core.cards.data import CardData
-from core.paint.box import THIRTEEN, TWELVE_PAN
+from core.paint.box.box import THIRTEEN, TWELVE_PAN
 from core.paint.options import BandChoice, MixOptions
 from core.paint.plan import plan_mixes
-from core.photo import open_photo
+from core.photo import Photo, open_photo
 from core.pictures import Picture
-from core.reading import BandReading, read_colour
+from core.reading.reading import BandReading, read_colour
+from core.reading.wording import Wording
 from core.sheet import check_sheet, compare_checks, make_reference
 from core.study import Study
-from core.wording import Wording
-from core.worksheet import OwnScores, SheetPage, Worksheet
+from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
 # CIELAB of seven bands, dusk above and embers below.
 SKY = (
@@ -243,3 +245,15 @@ def rendered(data: bytes, dpi: int = 100) -> list[np.ndarray]:
         pages.append((raw[..., :3] * alpha + 255 * (1 - alpha)).round().astype(np.uint8))
     document.close()
     return pages
+
+
+def wish_of(data) -> Wish:
+    height, width = data.photo.shape[:2]
+    known = Known(
+        photo=Photo(data.photo, None, width, height, "sky.png"),
+        readings=data.readings,
+        plan=data.plan,
+        checks=data.checks if any(data.checks) else None,
+        change=data.change,
+    )
+    return Wish(data.study, {}, data.wording, known, data.date, False)

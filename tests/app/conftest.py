@@ -34,7 +34,7 @@ def own_home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.Monke
 def no_work_left(request: pytest.FixtureRequest) -> Iterator[None]:
     """After each test no task still runs."""
     yield
-    from app.tasks import cancel_all, wait_for_tasks
+    from app.state.tasks import cancel_all, wait_for_tasks
 
     cancel_all()
     assert wait_for_tasks(), "a task still runs after the test"
@@ -57,7 +57,7 @@ def plain_look(request: pytest.FixtureRequest) -> None:
 @pytest.fixture
 def window(qtbot, tmp_path: Path) -> Iterator[object]:
     """The window, empty, with settings of its own."""
-    from app.window import Window
+    from app.window.window import Window
 
     window = Window(tmp_path / "settings")
     qtbot.addWidget(window)
@@ -76,3 +76,24 @@ def sky_window(window, qtbot, tmp_path: Path):
 
     open_and_wait(window, draw_sky(tmp_path / "test_sky.png"), qtbot)
     return window
+
+
+@pytest.fixture
+def make_view(qtbot, plain_look):
+    """Makes a class view of a sky in the colours given."""
+    from class_tools import class_view
+
+    def make(*args, **kwargs):
+        view = class_view(*args, **kwargs)
+        qtbot.addWidget(view)
+        return view
+
+    return make
+
+
+@pytest.fixture
+def drawn(monkeypatch):
+    """Every text that is drawn, with its size and place, since the last `clear`."""
+    from class_tools import record_texts
+
+    return record_texts(monkeypatch)

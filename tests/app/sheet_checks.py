@@ -7,12 +7,12 @@ from dataclasses import replace
 import numpy as np
 from PySide6.QtCore import QObject, Signal
 
-from app.canvas.images import Pyramid, image_of
+from app.drawing.pyramid import Pyramid, image_of
 from core.bands.lines import Bands
-from core.reading import BandReading, read_colour
-from core.sheet.compare import compare_bands
+from core.reading.reading import BandReading, read_colour
+from core.sheet.findings.compare import compare_bands
+from core.sheet.findings.scores import score_sheet
 from core.sheet.result import Change, Finding, Light, LineCheck, SheetCheck
-from core.sheet.scores import score_sheet
 
 WANTED = ((45.0, 17.0, -42.0), (60.0, 17.0, -30.0), (78.0, 18.0, -12.0))
 LIGHTER = ((64.0, 17.0, -42.0), (72.0, 17.0, -30.0), WANTED[2])

@@ -13,11 +13,11 @@ from PIL import Image
 from simulator import Scene, SheetSpec, Shot, scene
 from window_tools import open_and_wait, wait_until_still
 
-from app.window import Window
+from app.window.window import Window
 from core.bands.lines import Bands
 from core.sheet.result import SheetOptions
 from core.study import SheetEntry, with_bands, with_sheet, with_worksheet
-from core.worksheet import Worksheet, with_score
+from core.worksheet.worksheet import Worksheet, with_score
 
 SEED = 7
 """A sky of four bands."""

@@ -4,19 +4,7 @@ from __future__ import annotations
 
 import pytest
 import walk
-
-from app.pages import PAGES
-
-KEYS = [kind.key for kind in PAGES]
-
-
-def show(window, qtbot, key, percent=100):
-    window.preferences.set(text_percent=percent)
-    window.page(key)
-    window.show_page(KEYS.index(key))
-    window.activateWindow()
-    qtbot.waitUntil(lambda: not window.planner.working and not window.checker.working)
-    qtbot.wait(0)
+from walk import KEYS, show
 
 
 @pytest.mark.parametrize("key", KEYS)

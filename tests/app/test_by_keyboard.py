@@ -14,10 +14,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QFileDialog, QWidget
 from window_tools import wait_until_still
 
-from app import files_ask
 from app.canvas.grip import Grip
-from app.pages import PAGES
+from app.files import files_ask
 from app.widgets.tabs import PageTabs
+from app.window.pages import PAGES
 from app.worksheet.scale import ScoreScale
 
 KEYS = Qt.Key

@@ -7,33 +7,40 @@ from pathlib import Path
 
 import pytest
 import walk
-from card_tools import filled_worksheet, findings_data, outside, overlaps, plan_data, with_worksheet
+from card_tools import (
+    filled_worksheet,
+    findings_data,
+    outside,
+    overlaps,
+    plan_data,
+    wish_of,
+    with_worksheet,
+)
+from class_tools import SCREENS, texts_of
 from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import QApplication, QLabel, QMenu
 from sheet_tools import add_sheet, open_sky, painted, wait_for_checks
-from test_accessible import KEYS, show
-from test_cards_dialog import wish_of
-from test_class_view import SCREENS, drawn, make_view, texts_of  # noqa: F401 - fixtures
+from walk import KEYS, show
 
-from app import files_ask
 from app.cards.choice import CardChoice
 from app.cards.dialog import CardDialog
 from app.cards.findings import lay_out_findings
 from app.cards.paper import PAPERS
 from app.cards.plan import lay_out_plan
 from app.cards.worksheet import lay_out_worksheet
+from app.files import files_ask
 from app.guide.chapters import chapters
 from app.guide.window import GuideWindow
-from app.language import language_in_use, spoken_for, use_language
 from app.mix.own_paint import OwnPaintDialog
-from app.preferences_window import PreferencesWindow
-from app.settings import Preferences, load_settings, settings_file
+from app.state.language import language_in_use, spoken_for, use_language
+from app.state.settings import Preferences, load_settings, settings_file
+from app.window.preferences_window import PreferencesWindow
 from core.colour import srgb_to_Lab
-from core.lesson import QUESTIONS
-from core.reading import BandReading, read_colours
-from core.sheet.words import joined, quality_word
-from core.wheel import FAMILIES
-from core.wording import Wording
+from core.lesson.lesson import QUESTIONS
+from core.reading.reading import BandReading, read_colours
+from core.reading.wheel import FAMILIES
+from core.reading.wording import Wording
+from core.sheet.findings.words import joined, quality_word
 from core.words import band_sentence, family_name
 
 
@@ -207,7 +214,7 @@ def test_cards_keep_their_pages_and_overlap_nowhere(paper):
 
 
 @pytest.mark.parametrize("size", SCREENS)
-def test_the_lesson_is_on_the_screen(make_view, drawn, size):  # noqa: F811 - fixtures
+def test_the_lesson_is_on_the_screen(make_view, drawn, size):
     view = make_view(size=size)
     for _ in range(len(QUESTIONS) + 1):
         inside(texts_of(view, drawn), size)

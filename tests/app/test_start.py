@@ -25,10 +25,10 @@ def modules_after(code: str) -> set[str]:
 
 
 def test_the_window_waits_for_no_page_but_the_first() -> None:
-    found = modules_after("import app.start, app.pages.read")
+    found = modules_after("import app.start, app.read.page")
     later = {
-        "app.pages.mix",
-        "app.pages.worksheet",
+        "app.mix.page",
+        "app.worksheet.page",
         "app.classview.view",
         "app.guide.window",
         "core.paint.plan",

@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QTranslator
 
-from app.language import FOLDER
+from app.state.language import FOLDER
 
 sys.path.insert(0, str(Path(__file__).parents[2] / "tools"))
 import translations

@@ -18,7 +18,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window.pages import PAGES
+
 LEAST_TARGET = 24
+KEYS = [kind.key for kind in PAGES]
+
+
+def show(window, qtbot, key, percent=100):
+    window.preferences.set(text_percent=percent)
+    window.page(key)
+    window.show_page(KEYS.index(key))
+    window.activateWindow()
+    qtbot.waitUntil(lambda: not window.planner.working and not window.checker.working)
+    qtbot.wait(0)
 
 
 def shown(root: QWidget) -> Iterator[QWidget]:

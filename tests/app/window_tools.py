@@ -9,8 +9,8 @@ from PIL import Image
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QPushButton
 
-from app.pages.read import ReadPage
-from app.window import Window
+from app.read.page import ReadPage
+from app.window.window import Window
 
 COLOURS = ((64, 88, 170), (120, 130, 200), (215, 165, 190), (250, 200, 150))
 LINES = (0.2, 0.4, 0.6)
@@ -66,3 +66,14 @@ def read_page(window: Window) -> ReadPage:
     page = window.page("read")
     assert isinstance(page, ReadPage)
     return page
+
+
+def wait_for_plan(window, qtbot) -> None:
+    qtbot.waitUntil(
+        lambda: (
+            window.planner.plan is not None
+            and not window.planner.working
+            and not window.reader.working
+        ),
+        timeout=20_000,
+    )

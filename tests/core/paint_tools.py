@@ -9,10 +9,10 @@ import numpy as np
 
 import sample_scenes
 from core.colour import hex_to_srgb, srgb_to_Lab
-from core.paint.box import TWELVE_PAN, Box
+from core.paint.box.box import TWELVE_PAN, Box
 from core.paint.plan import plan_mixes
 from core.paint.planned import MixPlan
-from core.reading import BandReading, ColourReading, read_colour
+from core.reading.reading import BandReading, ColourReading, read_colour
 
 
 def colour(text: str) -> ColourReading:

@@ -9,14 +9,14 @@ from hypothesis import strategies as st
 from PIL import Image
 
 from core.bands.lines import Bands
-from core.paint.amounts import SHEETS, PaintSheet
-from core.paint.box import GENERIC_BOXES, Box
-from core.paint.box_file import own_paint
+from core.paint.box.box import GENERIC_BOXES, Box
+from core.paint.box.box_file import own_paint
 from core.paint.options import BandChoice, MixOptions
+from core.paint.wash.amounts import SHEETS, PaintSheet
 from core.pictures import Picture, digest_of
 from core.sheet.result import SheetOptions
 from core.study import SheetEntry, Study
-from core.worksheet import CHANGES, OwnScores, SheetPage, Worksheet
+from core.worksheet.worksheet import CHANGES, OwnScores, SheetPage, Worksheet
 
 
 def small_picture(shade: int, kind: str = "JPEG") -> bytes:

@@ -21,8 +21,8 @@ from core.files import (
     read_file,
     write_file,
 )
-from core.paint.box import DEFAULT_BOX
-from core.paint.box_file import open_box, save_box
+from core.paint.box.box import DEFAULT_BOX
+from core.paint.box.box_file import open_box, save_box
 from core.photo import open_photo
 from core.study_file.opening import open_file
 from core.study_file.save import read_bytes, write_bytes

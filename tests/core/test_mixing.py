@@ -4,12 +4,12 @@ import pytest
 
 from core import mixing
 from core.errors import BoxError
-from core.paint.amounts import SHEETS
-from core.paint.box import GENERIC_BOXES, SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN, Box
-from core.paint.box_file import own_paint
-from core.paint.catalogue import CATALOGUE
-from core.paint.mix import make_mix
+from core.paint.box.box import GENERIC_BOXES, SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN, Box
+from core.paint.box.box_file import own_paint
+from core.paint.mixture.mix import make_mix
 from core.paint.options import BandChoice
+from core.paint.pigment.catalogue import CATALOGUE
+from core.paint.wash.amounts import SHEETS
 from core.study import Study
 
 MIX = make_mix(TWELVE_PAN, {"ultramarine": 3, "crimson": 2}, 0.01)

@@ -13,8 +13,8 @@ import numpy as np
 import pytest
 
 from core.colour import hex_to_srgb, srgb_to_Lab
-from core.reading import read_colours
-from core.wheel import wheel_distance
+from core.reading.reading import read_colours
+from core.reading.wheel import wheel_distance
 
 FILE = Path(__file__).parents[1] / "data" / "iscc_nbs_centroids.csv"
 

@@ -21,7 +21,7 @@ from paint_fit import Settings  # noqa: E402
 from paint_naive import naive_Lab  # noqa: E402
 
 from core.colour import delta_E_2000  # noqa: E402
-from core.paint.measured import load_Lab, measured_paints, spectrum_to_Lab  # noqa: E402
+from core.paint.pigment.measured import load_Lab, measured_paints, spectrum_to_Lab  # noqa: E402
 
 
 @pytest.fixture(scope="module")

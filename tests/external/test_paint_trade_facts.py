@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from core.colour import Lab_to_LCh
-from core.paint.measured import load_Lab, measured_paints, parts_to_tint_white
+from core.paint.pigment.measured import load_Lab, measured_paints, parts_to_tint_white
 
 
 def LCh(**load_ml):

@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 from scipy.ndimage import gaussian_filter, gaussian_filter1d, map_coordinates
 
 from core.colour import XYZ_to_linear
-from core.paint.measured import half_load_ml, load_reflectance, measured_paints
+from core.paint.pigment.measured import half_load_ml, load_reflectance, measured_paints
 
 Floats = NDArray[np.float64]
 Wash = dict[str, float]

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from core.i18n import translate
-from core.reading import ColourReading
-from core.wording import Wording
+from core.reading.reading import ColourReading
+from core.reading.wording import Wording
 from core.words import (
     class_word,
     family_name,

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from core.i18n import translate
-from core.paint.amounts import Amounts, PaintSheet
-from core.paint.box import Box
-from core.paint.cautions import Caution
-from core.paint.names import box_name, paint_name
-from core.paint.order import Order
+from core.paint.box.box import Box
+from core.paint.box.cautions import Caution
+from core.paint.box.names import box_name, paint_name
 from core.paint.planned import BandMix, MixPlan, PlannedMix, Reach
-from core.paint.words_mix import listed, shortfall_text, verdict_text
-from core.paint.words_plan import amounts_note, meeting_text, metal_name, work_step_text
-from core.units import Units, size_text
+from core.paint.wash.amounts import Amounts, PaintSheet
+from core.paint.wash.order import Order
+from core.paint.words.mix import listed, shortfall_text, verdict_text
+from core.paint.words.plan import amounts_note, meeting_text, metal_name, work_step_text
+from core.reading.units import Units, size_text
 
 
 def nearness_text(planned: PlannedMix, band: BandMix) -> str:

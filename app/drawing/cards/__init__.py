@@ -1,0 +1,1 @@
+"""Drawings that only the printed cards use."""

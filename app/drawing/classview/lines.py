@@ -1,0 +1,98 @@
+"""The questions of the class view: answers stand large, unanswered ones have a writing line."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
+
+from app.drawing.classview.layout import ANSWER, LEAST_TEXT, QUESTION
+from app.drawing.classview.text import LINE, draw_fitted, fit_text
+from app.drawing.ink import kept
+from app.look.theme import Theme
+from app.look.type import CHOSEN, SECOND
+
+
+@dataclass(frozen=True)
+class LineView:
+    """One question.
+
+    Attributes
+    ----------
+    question : str
+    answer, second : str
+        Empty while it is not answered; the second line is smaller.
+    present : bool
+        The class is asked this now.
+    hands : str
+        How many hands went up: "23 hands"; empty when none were counted.
+    """
+
+    question: str
+    answer: str = ""
+    second: str = ""
+    present: bool = False
+    hands: str = ""
+
+
+def paint_class_lines(
+    painter: QPainter,
+    slots: Sequence[QRectF],
+    height: float,
+    views: Sequence[LineView],
+    theme: Theme,
+) -> None:
+    """Draw the questions into their places; `height` is the screen's."""
+    with kept(painter):
+        for slot, view in zip(slots, views, strict=True):
+            _paint_line(painter, slot, height, view, theme)
+
+
+def _paint_line(
+    painter: QPainter, slot: QRectF, height: float, view: LineView, theme: Theme
+) -> None:
+    least = LEAST_TEXT * height
+    asked = f"{view.question}  ({view.hands})" if view.hands else view.question
+    weight = CHOSEN if view.present else SECOND
+    # Second text still has 7:1 on paper; what is to come may stand back, what is asked not.
+    colour = theme.ink if view.present or view.answer else theme.second
+    question = fit_text(asked, slot.width(), 0.55 * slot.height(), QUESTION * height, least, weight)
+    if view.present:
+        _paint_pointer(painter, slot, height, question.size, theme)
+    bottom = draw_fitted(painter, slot.left(), slot.top(), question, colour, weight)
+    if not view.answer:
+        _paint_writing_line(painter, slot, height, view, theme)
+        return
+    room = slot.bottom() - bottom - 0.008 * height
+    second = None
+    if view.second:
+        second = fit_text(view.second, slot.width(), 0.62 * room, QUESTION * height, least, SECOND)
+        room -= second.height
+    answer = fit_text(view.answer, slot.width(), room, ANSWER * height, least, CHOSEN)
+    bottom = draw_fitted(painter, slot.left(), bottom, answer, theme.ink, CHOSEN)
+    if second is not None:
+        draw_fitted(painter, slot.left(), bottom, second, theme.ink, SECOND)
+
+
+def _paint_pointer(
+    painter: QPainter, slot: QRectF, height: float, size: float, theme: Theme
+) -> None:
+    tip = QPointF(slot.left() - 0.016 * height, slot.top() + 0.52 * LINE * size)
+    half = 0.014 * height
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QColor(theme.ink))
+    back = tip.x() - 1.7 * half
+    painter.drawPolygon(
+        QPolygonF([tip, QPointF(back, tip.y() - half), QPointF(back, tip.y() + half)])
+    )
+
+
+def _paint_writing_line(
+    painter: QPainter, slot: QRectF, height: float, view: LineView, theme: Theme
+) -> None:
+    wide = 0.005 if view.present else 0.002
+    painter.setPen(QPen(QColor(theme.ink if view.present else theme.edge), wide * height))
+    y = slot.bottom() - 0.032 * height
+    painter.drawLine(QPointF(slot.left(), y), QPointF(slot.right(), y))

@@ -1,0 +1,1 @@
+"""Drawings of the Mix page: parts, swatches, strips, ladders, meetings."""

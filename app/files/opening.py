@@ -1,0 +1,114 @@
+"""The ways a file gets in: dialog, drop, paste, recent files, sample scenes, command line."""
+
+from __future__ import annotations
+
+from concurrent.futures import Future
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import QBuffer, QIODevice, QMimeData, QObject, QUrl
+from PySide6.QtGui import QGuiApplication, QImage
+from PySide6.QtWidgets import QWidget
+
+import sample_scenes
+from app.files import files_ask
+from app.files.recent import Recent
+from app.files.study_files import Arrived, StudyFiles, arrived
+from app.services.notices import Notices
+from core.errors import PhotoError
+from core.i18n import translate
+from core.photo import open_photo
+from core.progress import Progress, ShouldStop
+from core.study_file.opening import FromFile, open_file
+
+
+class Opener(QObject):
+    """Opens studies and photos, told by their content."""
+
+    def __init__(
+        self, files: StudyFiles, recent: Recent, notices: Notices, parent: QWidget
+    ) -> None:
+        super().__init__(parent)
+        self._files = files
+        self._window = parent
+        self._notices = notices
+        self.recent = recent
+
+    def choose(self) -> None:
+        """Ask for a file."""
+        newest = self.recent.paths()[:1]
+        path = files_ask.ask_open_path(self._window, newest[0].parent if newest else Path.home())
+        if path is not None:
+            self.open_path(path)
+
+    def open_path(self, path: Path) -> None:
+        """Open a file."""
+        self._files.open(partial(_open_path, path), path)
+
+    def open_sample(self, name: str) -> None:
+        """Open one of our own skies."""
+        self._files.open(
+            partial(_open_path, sample_scenes.path(name)), title=sample_scenes.title(name)
+        )
+
+    def open_early(self, found: Future[FromFile], path: Path | None, sample: str | None) -> None:
+        """Take over a file whose opening began before the window was there."""
+        self._files.open(
+            lambda progress, should_stop: arrived(found.result()),
+            path,
+            sample_scenes.title(sample) if sample else None,
+        )
+
+    def paste(self) -> None:
+        """Open what lies in the clipboard."""
+        mime = QGuiApplication.clipboard().mimeData()
+        if mime is None or not self.open_mime(mime):
+            self._notices.problem(
+                translate(
+                    "opening",
+                    "There is no picture in the clipboard: copy a picture first, then paste.",
+                )
+            )
+
+    def open_mime(self, mime: QMimeData) -> bool:
+        """Open the first file or picture in `mime`; False when there is none."""
+        path = first_path(mime)
+        if path is not None:
+            self.open_path(path)
+            return True
+        if mime.hasImage():
+            image = QImage(mime.imageData())
+            name = translate("opening", "pasted picture")
+            self._files.open(partial(_open_image, image, name))
+            return True
+        return False
+
+
+def first_path(mime: QMimeData) -> Path | None:
+    """The first local file in what was dropped or copied."""
+    for url in mime.urls() if mime.hasUrls() else ():
+        if QUrl(url).isLocalFile():
+            return Path(url.toLocalFile())
+    return None
+
+
+def can_open(mime: QMimeData) -> bool:
+    """Whether `open_mime` has something to try."""
+    return first_path(mime) is not None or mime.hasImage()
+
+
+def _open_path(path: Path, progress: Progress, should_stop: ShouldStop) -> Arrived:
+    return arrived(open_file(path, progress, should_stop))
+
+
+def _open_image(image: QImage, name: str, progress: Progress, should_stop: ShouldStop) -> Arrived:
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    # Quality 100 is the least compression: this is only a way into `open_photo`.
+    if not image.save(buffer, "PNG", 100):
+        raise PhotoError(
+            translate("opening", "The pasted picture could not be read: save it to a file first.")
+        )
+    data = bytes(buffer.data().data())
+    photo = open_photo(data, name=name, progress=progress, should_stop=should_stop)
+    return arrived(FromFile(photo, data))

@@ -1,0 +1,1 @@
+"""The Read page: the photo with its lines, and what each band reads."""

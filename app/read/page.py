@@ -1,0 +1,290 @@
+"""The Read page: the photo with its lines, and what each band reads, in pictures and words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QWidget
+
+from app.canvas.canvas import PhotoCanvas
+from app.drawing.pyramid import Pyramid
+from app.drawing.views import ladder_view, wheel_view
+from app.look import look
+from app.read.actions import ReadActions
+from app.read.controls import ReadControls
+from app.read.layout import lay_out
+from app.read.lines import LineEdits
+from app.read.status import StatusLine
+from app.services.photo_jobs import OpenedPhoto
+from app.services.pictures import COLOUR, Pictures
+from app.state.language import language_in_use
+from app.state.settings import Settings
+from app.widgets.notice import EmptyState
+from app.widgets.readout import ReadoutTable
+from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
+from app.widgets.spoken import SpokenStrip
+from app.widgets.spoken_plan import FULLNESS
+from app.widgets.wheel import LadderWidget, WheelWidget
+from app.workspace import Menu, Page, Workspace
+from core.colour.lab import srgb_to_Lab
+from core.i18n import remembered, translate
+from core.reading.reading import BandReading, read_colour
+from core.reading.wording import Wording
+from core.study import Study
+from core.words import band_sentence
+
+# While a line is dragged only the bands at its sides change: the others' texts are kept.
+_row = remembered(64)(lambda reading, wording: readout_rows((reading,), wording)[0])
+
+RIGHT_SHARE = 0.33
+RIGHT_LEAST, RIGHT_MOST = 452, 640
+STRIP_LEAST, STRIP_LEAST_WIDE = 150, 214
+STRIP_MOST = 0.31
+"""Share of the page's height beyond which the strip says less: the photo yields last."""
+
+_PANORAMA = "panorama"
+
+
+class ReadPage(Page):
+    """Left the photo and the spoken words, right wheel, ladder and table."""
+
+    def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._workspace = workspace
+        self.lines = LineEdits(workspace)
+        self._chosen = 0
+        self._view_key = COLOUR
+        self._behind_plan = False
+        self.setProperty("ground", "wall")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._body = body = QWidget(self)
+        self.controls = ReadControls(body)
+        self.canvas = PhotoCanvas(body)
+        self.status = StatusLine(body)
+        self.strip = SpokenStrip(body)
+        self._measuring_strip = SpokenStrip(body)
+        self._measuring_strip.hide()
+        self.wheel = WheelWidget(body)
+        self.ladder = LadderWidget(body)
+        self.table = ReadoutTable(body)
+        self.empty = EmptyState(
+            translate("read page", "No photo yet."),
+            translate("read page", "Open a photo of a sky, drop one here, or paste one."),
+            translate("read page", "Open a photo"),
+            "open",
+            self,
+        )
+        self._pictures = Pictures(self)
+        self._actions = ReadActions(self)
+        self._top, self._right = lay_out(self, body)
+        self._connect()
+        self._show_study(workspace.document.study)
+        if workspace.reader.opened is not None:
+            self._show_photo(workspace.reader.opened)
+            self._show_readings()
+
+    @property
+    def chosen(self) -> int:
+        """The chosen band."""
+        return self._chosen
+
+    @property
+    def view_key(self) -> str:
+        """How the photo is looked at."""
+        return self._view_key
+
+    def least_size(self) -> QSize:
+        return QSize(look().type.grow(740), look().type.grow(470))
+
+    def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
+        return self._actions.in_menu(menu)
+
+    # What the user asks for
+
+    def choose(self, band: int) -> None:
+        """Choose a band; the line below it opens its number box."""
+        count = len(self._workspace.reader.readings)
+        bands = self._workspace.document.study.bands
+        if bands is not None:
+            count = bands.count
+        band = min(max(band, 0), max(count - 1, 0))
+        if band != self._chosen:
+            self._chosen = band
+            self.canvas.set_chosen(band)
+            self._show_readings()
+
+    def look_at(self, key: str) -> None:
+        """Look at the photo in another way; see `Pictures.ask`."""
+        self._view_key = key
+        self.controls.show_view(key)
+        self._actions.show_view(key)
+        self._pictures.ask(key)
+
+    def split(self, band: int | None = None) -> None:
+        """Split a band, the chosen one if none is named."""
+        self.lines.split(self._chosen if band is None else band)
+
+    def remove(self, edge: int | None = None) -> None:
+        """Remove the line below a band, the chosen one if none is named."""
+        self.lines.remove(self._chosen if edge is None else edge)
+
+    # Connections
+
+    def _connect(self) -> None:
+        reader, document = self._workspace.reader, self._workspace.document
+        self.canvas.edge_moved.connect(self.lines.move)
+        self.canvas.band_chosen.connect(self.choose)
+        self.canvas.split_asked.connect(self.split)
+        self.canvas.remove_asked.connect(self.remove)
+        self.canvas.line_asked.connect(self.lines.add)
+        self.canvas.rival_accepted.connect(self.lines.accept_rival)
+        self.canvas.hovered.connect(self._show_point)
+        self.wheel.band_chosen.connect(self.choose)
+        self.ladder.band_chosen.connect(self.choose)
+        self.table.band_chosen.connect(self.choose)
+        self.controls.view_chosen.connect(self.look_at)
+        self.controls.count_asked.connect(self.lines.ask_count)
+        self.controls.propose_asked.connect(self.lines.propose_again)
+        self.empty.asked.connect(self._workspace.opener.choose)
+        self._workspace.speech.found.connect(self._offer_speech)
+        self.strip.say_asked.connect(self._say)
+        self._offer_speech()
+        document.study_changed.connect(lambda before, after: self._show_study(after))
+        reader.photo_changed.connect(self._show_photo)
+        reader.photo_closed.connect(lambda: self._top.setCurrentWidget(self.empty))
+        reader.sky_changed.connect(self.canvas.set_veil)
+        reader.rivals_changed.connect(self.canvas.set_rivals)
+        reader.readings_changed.connect(lambda readings: self._show_readings())
+        self._workspace.planner.plan_changed.connect(lambda plan: self._follow_plan())
+        reader.doubt_changed.connect(self.status.show_doubt)
+        reader.busy.connect(self.status.show_busy)
+        reader.idle.connect(self.status.show_idle)
+        self._pictures.ready.connect(self._show_picture)
+        self._pictures.busy.connect(
+            lambda share: self.status.show_busy(translate("read page", "Making the picture"), share)
+        )
+        self._pictures.idle.connect(self.status.show_idle)
+        self._workspace.preferences.changed.connect(self._follow_preferences)
+        self.controls.set_steps(self._workspace.preferences.settings.value_steps)
+
+    def _offer_speech(self) -> None:
+        self.strip.set_speech_available(self._workspace.speech.available)
+
+    def _say(self) -> None:
+        readings = self._workspace.reader.readings
+        if self._chosen < len(readings):
+            text = _spoken(readings[self._chosen : self._chosen + 1], self._wording)
+            self._workspace.speech.say(text, language_in_use())
+
+    def _follow_preferences(self, before: Settings, after: Settings) -> None:
+        if before.value_steps != after.value_steps:
+            self.controls.set_steps(after.value_steps)
+        self._show_readings()
+
+    # What is shown
+
+    def _show_photo(self, opened: OpenedPhoto) -> None:
+        self._pictures.set_photo(opened)
+        self.canvas.set_photo(opened.picture, opened.photo.width, opened.photo.height)
+        self._workspace.notices.withdraw(_PANORAMA)
+        if self.canvas.viewport.zoom > 1.0:
+            self._workspace.notices.note(
+                translate(
+                    "read page",
+                    "You see the middle of a wide photo: drag it sideways for the rest, "
+                    "or press Ctrl+0 to see it whole.",
+                ),
+                _PANORAMA,
+            )
+        if self._view_key != COLOUR:
+            self._pictures.ask(self._view_key)
+        self._chosen = 0
+        self.canvas.set_chosen(0)
+        self._top.setCurrentWidget(self._body)
+        self.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_picture(self, key: str, picture: Pyramid) -> None:
+        if key == self._view_key:
+            self.canvas.set_picture(picture)
+
+    def _show_study(self, study: Study) -> None:
+        bands = study.bands
+        count = bands.count if bands else 0
+        self._chosen = min(self._chosen, max(count - 1, 0))
+        self.canvas.set_bands(bands)
+        self.controls.show_count(count)
+        self._actions.show_bands(bands, self._chosen)
+
+    def _follow_plan(self) -> None:
+        """Say with what to tone down; while another page is shown, once this one is again."""
+        self._behind_plan = not self.isVisible()
+        if not self._behind_plan:
+            self._show_readings()
+
+    def _show_readings(self) -> None:
+        readings, wording = self._workspace.reader.readings, self._wording
+        chosen = self._chosen if self._chosen < len(readings) else None
+        words = "" if self.canvas.dragging else _spoken(readings, wording)
+        self.wheel.set_view(wheel_view(readings, chosen), words)
+        self.ladder.set_view(ladder_view(readings, wording, chosen), words)
+        self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
+        self.strip.set_view(None if chosen is None else self._spoken_view(readings[chosen]))
+        if not self.canvas.dragging:
+            self._steady_strip(readings, wording)
+        self._actions.show_bands(self._workspace.document.study.bands, self._chosen)
+
+    def _steady_strip(self, readings: Sequence[BandReading], wording: Wording) -> None:
+        """Make the strip as high as its tallest band, so that the photo stays where it is."""
+        most = STRIP_MOST * self.height()
+        for level in range(len(FULLNESS)):
+            tallest = self._tallest_strip(readings, wording, level)
+            if tallest <= most:
+                break
+        self.strip.set_fullness(level)
+        least = look().type.grow(STRIP_LEAST_WIDE if self.height() > 900 else STRIP_LEAST)
+        self.strip.setFixedHeight(max(tallest, min(least, round(most))))
+
+    def _spoken_view(self, reading: BandReading) -> SpokenView:
+        parts = self._workspace.planner.toning_parts(reading)
+        return spoken_view(reading, self._wording, parts)
+
+    def _tallest_strip(self, readings: Sequence[BandReading], wording: Wording, level: int) -> int:
+        width, tallest = self.strip.width(), 0
+        self._measuring_strip.set_fullness(level)
+        for reading in readings:
+            self._measuring_strip.set_view(self._spoken_view(reading))
+            tallest = max(tallest, self._measuring_strip.heightForWidth(width))
+        return tallest
+
+    def _show_point(self, point: tuple[float, float] | None) -> None:
+        photo, reading = self._workspace.reader.photo, None
+        if point is not None and photo is not None:
+            height, width = photo.pixels.shape[:2]
+            row, column = int(point[1] * height), int(point[0] * width)
+            counts = photo.opaque is None or photo.opaque[row, column]
+            if counts:
+                reading = read_colour(srgb_to_Lab(photo.pixels[row, column] / 255))
+        self.status.show_point(reading, self._wording)
+
+    @property
+    def _wording(self):
+        return self._workspace.preferences.settings.wording
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._behind_plan:
+            self._follow_plan()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        share = min(max(RIGHT_SHARE * self.width(), RIGHT_LEAST), RIGHT_MOST)
+        self._right.setFixedWidth(round(min(look().type.grow(share), 0.42 * self.width())))
+        self._body.layout().activate()
+        self._steady_strip(self._workspace.reader.readings, self._wording)
+
+
+def _spoken(readings: Sequence[BandReading], wording: Wording) -> str:
+    """All bands in sentences, for a screen reader."""
+    return " ".join(band_sentence(reading, wording) for reading in readings)

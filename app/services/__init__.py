@@ -1,0 +1,1 @@
+"""What the window makes once and every page gets: photo, plan, checks, pictures, notices."""

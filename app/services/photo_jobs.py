@@ -1,0 +1,92 @@
+"""The work behind the open photo: its picture, the proposal of bands, their careful reading."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from app.drawing.pyramid import Pyramid, image_of, veil_of
+from app.look.theme import WALL
+from app.state.tasks import Work
+from core.bands.careful import read_bands
+from core.bands.lines import Bands
+from core.bands.propose import Proposal, propose
+from core.bands.stats import BandStats
+from core.photo import Photo
+from core.progress import Progress, ShouldStop
+from core.reading.reading import BandReading
+
+VEIL_SHARE = 0.66
+
+
+@dataclass(frozen=True, eq=False)
+class OpenedPhoto:
+    """A photo and its picture for the screen."""
+
+    photo: Photo
+    picture: Pyramid
+
+
+@dataclass(frozen=True, eq=False)
+class Proposed:
+    """A proposal and what follows from its sky."""
+
+    proposal: Proposal
+    stats: BandStats
+    veil: Pyramid | None
+
+
+@dataclass(frozen=True, eq=False)
+class CarefulReading:
+    """A careful reading and the sky it was made of."""
+
+    readings: tuple[BandReading, ...]
+    proposed: Proposed
+
+
+def for_screen(photo: Photo) -> OpenedPhoto:
+    """A photo with its picture; made in a worker."""
+    return OpenedPhoto(photo, Pyramid.of(image_of(photo.pixels)))
+
+
+def proposing(photo: Photo, count: int | None, horizon: float | None) -> Work:
+    """Look for the sky and its bands; gives a `Proposed`.
+
+    Parameters
+    ----------
+    photo : Photo
+    count : int or None
+        How many bands are wanted; None for as many as the sky has.
+    horizon : float or None
+        Where the sky ends, 0 to 1; None to look for that too.
+    """
+
+    def work(progress: Progress, should_stop: ShouldStop) -> Proposed:
+        proposal = propose(
+            photo, count=count, horizon=horizon, progress=progress, should_stop=should_stop
+        )
+        return _with_sky(photo, proposal)
+
+    return work
+
+
+def reading_with_care(photo: Photo, bands: Bands, proposed: Proposed) -> Work:
+    """Read the bands pixel by pixel; gives a `CarefulReading`."""
+
+    def work(progress: Progress, should_stop: ShouldStop) -> CarefulReading:
+        now = proposed
+        if bands.horizon != proposed.proposal.bands.horizon:
+            # The sky ends elsewhere, so other pixels count.
+            now = proposing(photo, bands.count, bands.horizon)(progress, should_stop)
+        sky = now.proposal.sky
+        readings = read_bands(photo, sky, bands, progress=progress, should_stop=should_stop)
+        return CarefulReading(readings, now)
+
+    return work
+
+
+def _with_sky(photo: Photo, proposal: Proposal) -> Proposed:
+    # Below the horizon the canvas lays its own veil, which moves with the line.
+    clear = proposal.sky.copy()
+    clear[round(proposal.bands.horizon * clear.shape[0]) :] = True
+    veil = None if clear.all() else Pyramid.of(veil_of(clear, WALL, VEIL_SHARE))
+    return Proposed(proposal, BandStats(photo, proposal.sky), veil)

@@ -1,0 +1,198 @@
+"""Keeps the plan of the mixes in step with the readings, the box, and what was asked of it.
+
+The plan is made in a worker. While a line is dragged nothing is planned: the careful reading that
+follows decides. The plan there is stays until the new one has come.
+"""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Iterable
+from contextlib import suppress
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from app.services.notices import Notices
+from app.services.reader import Reader
+from app.state.document import Document
+from app.state.tasks import Latest
+from core.photo import Photo
+from core.progress import Progress, ShouldStop
+from core.reading.reading import BandReading
+from core.study import Study
+from core.words import ToneDownParts
+
+if TYPE_CHECKING:
+    from core.paint.plan import Transition
+    from core.paint.planned import MixPlan
+
+    _Planned = tuple[MixPlan, tuple[Photo, tuple[float, ...], tuple[Transition | None, ...]]]
+
+log = logging.getLogger(__name__)
+
+SETTLE_MS = 40
+"""Readings that change this fast, as those of a moving line do, are planned for once."""
+
+
+class Planner(QObject):
+    """The plan of the study's mixes.
+
+    Signals
+    -------
+    plan_changed(plan: MixPlan | None)
+        None when there is nothing to plan: no photo, or a photo not yet read.
+    busy(share: float), idle()
+        Planning has taken 0.3 s and more.
+    """
+
+    plan_changed = Signal(object)
+    busy = Signal(float)
+    idle = Signal()
+
+    def __init__(
+        self,
+        document: Document,
+        reader: Reader,
+        notices: Notices,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._document = document
+        self._reader = reader
+        self._notices = notices
+        self._plan: MixPlan | None = None
+        self._waiting = False
+        self._sampled: tuple[Photo, tuple[float, ...], tuple[Transition | None, ...]] | None = None
+        self._place = Latest(self)
+        self._place.busy.connect(self.busy)
+        self._place.idle.connect(self.idle)
+        self._ahead = Latest(self)
+        self._settle = QTimer(self, singleShot=True, interval=SETTLE_MS)
+        self._settle.timeout.connect(self._start)
+        reader.readings_changed.connect(lambda readings: self._on_readings())
+        reader.idle.connect(self._on_reader_idle)
+        document.study_changed.connect(self._on_study)
+        self._on_readings()
+
+    @property
+    def plan(self) -> MixPlan | None:
+        """The newest plan; None while there is nothing to plan."""
+        return self._plan
+
+    @property
+    def transitions(self) -> tuple[Transition | None, ...]:
+        """What the photo shows across each line between two bands of the plan."""
+        return self._sampled[2] if self._plan is not None and self._sampled is not None else ()
+
+    def toning_parts(self, reading: BandReading) -> ToneDownParts | None:
+        """What the box offers to tone a band down with; None while no plan is made of it yet."""
+        plan = self._plan
+        if plan is None or reading.letter not in {band.letter for band in plan.bands}:
+            return None
+        from core.paint.words.tone_sentence import sentence_parts  # deferred: start-up time
+
+        band = plan.band(reading.letter)
+        return sentence_parts(plan.box, band) if band.target == reading.colour else None
+
+    @property
+    def working(self) -> bool:
+        """Whether another plan is on its way."""
+        return self._waiting or self._settle.isActive() or self._place.running
+
+    def look_ahead(self, studies: Iterable[Study]) -> None:
+        """Plan what is likely to be asked for next, so that it is there when it is.
+
+        Nothing is shown of it; the first thing really asked for calls it off.
+
+        Parameters
+        ----------
+        studies : iterable of Study
+            Edits of the present study, the likeliest first.
+        """
+        if self.working or self._plan is None or not self._reader.readings:
+            return
+        readings, transitions, likely = self._reader.readings, self.transitions, tuple(studies)
+
+        def work(progress: Progress, should_stop: ShouldStop) -> None:
+            from core.errors import BoxError  # deferred: start-up time
+            from core.paint.plan import plan_mixes
+
+            for study in likely:
+                with suppress(BoxError):  # said when it is asked for
+                    plan_mixes(readings, study.box, study.mix, transitions, should_stop)
+
+        self._ahead.run(work, lambda nothing: None, _log_ahead)
+
+    def _on_study(self, before: Study, after: Study) -> None:
+        if before.box != after.box or before.mix != after.mix:
+            self._ask(0)
+
+    def _on_readings(self) -> None:
+        if self._reader.readings:
+            self._ask()
+            return
+        self._settle.stop()
+        self._waiting = False
+        self._ahead.cancel()
+        self._place.cancel()
+        self._set(None)
+
+    def _ask(self, after_ms: int = SETTLE_MS) -> None:
+        self._ahead.cancel()
+        if self._reader.readings:
+            self._settle.start(after_ms)
+
+    def _on_reader_idle(self) -> None:
+        if self._waiting:
+            self._ask(0)
+
+    def _start(self) -> None:
+        # Readings of a moving line are passing: the careful ones follow, or the reader says idle.
+        self._waiting = self._reader.working
+        photo = self._reader.photo
+        if self._waiting or photo is None or not self._reader.readings:
+            return
+        readings = self._reader.readings
+        study = self._document.study
+        known = self._transitions_known(photo, readings)
+
+        def work(progress: Progress, should_stop: ShouldStop) -> _Planned:
+            # deferred: start-up time - the photo is seen and read before anything is planned
+            from core.paint.mixture.transition import sample_transitions
+            from core.paint.plan import plan_mixes
+
+            edges = _edges(readings)
+            transitions = known
+            if transitions is None:
+                transitions = sample_transitions(photo.pixels, edges, photo.opaque)
+            plan = plan_mixes(readings, study.box, study.mix, transitions, should_stop)
+            return plan, (photo, edges, transitions)
+
+        self._place.run(work, self._take, self._notices.failed)
+
+    def _transitions_known(
+        self, photo: Photo, readings: tuple[BandReading, ...]
+    ) -> tuple[Transition | None, ...] | None:
+        """What the photo shows across its lines, when it was looked at already."""
+        if self._sampled is None:
+            return None
+        sampled, edges, transitions = self._sampled
+        return transitions if sampled is photo and edges == _edges(readings) else None
+
+    def _take(self, planned: _Planned) -> None:
+        plan, self._sampled = planned
+        self._set(plan)
+
+    def _set(self, plan: MixPlan | None) -> None:
+        if plan is not self._plan:
+            self._plan = plan
+            self.plan_changed.emit(plan)
+
+
+def _log_ahead(error: Exception) -> None:
+    log.warning("looking ahead failed", exc_info=error)
+
+
+def _edges(readings: tuple[BandReading, ...]) -> tuple[float, ...]:
+    return (*(reading.top for reading in readings), readings[-1].bottom)

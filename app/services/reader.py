@@ -1,0 +1,281 @@
+"""Keeps the open photo, and its readings in step with the study's lines.
+
+The photo is opened, its bands proposed and read in workers. While a line moves the readings come
+from histograms, fast enough for every mouse move; once it rests a worker reads with care.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from app.services.notices import Notices
+from app.services.photo_jobs import (
+    CarefulReading,
+    OpenedPhoto,
+    Proposed,
+    proposing,
+    reading_with_care,
+)
+from app.state.document import Document
+from app.state.tasks import Latest, Work
+from core.bands.lines import Bands
+from core.i18n import translate
+from core.photo import Photo
+from core.pictures import Picture, PictureStore
+from core.progress import Progress, ShouldStop
+from core.reading.reading import BandReading
+from core.study import Study, with_bands
+
+REST_MS = 250
+"""A line that has not moved for so long rests, and its bands are read with care."""
+
+_TOPIC = "photo"
+
+
+class Reader(QObject):
+    """The photo of the study, what was proposed for it, and what its bands read.
+
+    Signals
+    -------
+    photo_changed(opened: OpenedPhoto)
+    photo_closed()
+        There is no photo any more.
+    photo_kept()
+        The photo's bytes are in the store and the study names them, or they cannot be kept.
+    sky_changed(veil: Pyramid | None)
+        What counts as sky; None while nobody knows.
+    rivals_changed(rivals: tuple[float, ...])
+    doubt_changed(sentence: str)
+        Why the proposal may be wrong; empty when nothing speaks against it.
+    readings_changed(readings: tuple[BandReading, ...])
+    busy(text: str, share: float), idle()
+        Work has run for 0.3 s and more.
+    """
+
+    photo_changed = Signal(object)
+    photo_closed = Signal()
+    photo_kept = Signal()
+    sky_changed = Signal(object)
+    rivals_changed = Signal(object)
+    doubt_changed = Signal(str)
+    readings_changed = Signal(object)
+    busy = Signal(str, float)
+    idle = Signal()
+
+    def __init__(
+        self,
+        document: Document,
+        pictures: PictureStore,
+        notices: Notices,
+        parent: QObject | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._document = document
+        self._pictures = pictures
+        self._notices = notices
+        self.opened: OpenedPhoto | None = None
+        self.readings: tuple[BandReading, ...] = ()
+        self._proposed: Proposed | None = None
+        self._opening = self._place(lambda: translate("reader", "Opening"))
+        self._keeping = Latest(self)
+        self._proposing = self._place(lambda: translate("reader", "Looking for the bands"))
+        self._careful = self._place(lambda: translate("reader", "Reading the bands"))
+        self._rest = QTimer(self, singleShot=True, interval=REST_MS)
+        self._rest.timeout.connect(self._read_with_care)
+        document.study_changed.connect(self._on_study)
+
+    @property
+    def photo(self) -> Photo | None:
+        """The photo of the study."""
+        return self.opened.photo if self.opened else None
+
+    @property
+    def working(self) -> bool:
+        """Whether a photo is being opened, kept, proposed for or read, or will be shortly."""
+        places = (self._opening, self._keeping, self._proposing, self._careful)
+        return self._rest.isActive() or any(place.running for place in places)
+
+    @property
+    def keeping(self) -> bool:
+        """Whether the photo's bytes are on their way into the store."""
+        return self._keeping.running
+
+    def open(
+        self,
+        work: Work,
+        done: Callable[[Any], None],
+        failed: Callable[[Exception], None] | None = None,
+    ) -> None:
+        """Open something else; what is open stays until `done` calls `show`.
+
+        Parameters
+        ----------
+        work : callable
+            Runs in a worker; the photo's decoding, mostly.
+        done : callable
+            Takes what it gives, in the GUI thread.
+        failed : callable, optional
+            Takes the exception instead of the notice bar.
+        """
+        self._opening.run(work, done, failed or self._notices.failed)
+
+    def show(
+        self,
+        opened: OpenedPhoto | None,
+        study: Study,
+        *,
+        saved: bool = True,
+        data: bytes | None = None,
+    ) -> None:
+        """Make this the study, and its photo the one that is read.
+
+        Parameters
+        ----------
+        opened : OpenedPhoto or None
+            Of the study's photo; None where it has none.
+        study : Study
+            Without bands they are proposed; those it has stay as they are.
+        saved : bool
+            False where it lies on no disk as it is.
+        data : bytes, optional
+            The photo's bytes as they were given, where the store does not have them yet.
+        """
+        for place in (self._opening, self._keeping, self._proposing, self._careful):
+            place.cancel()
+        self._rest.stop()
+        self.opened, self._proposed, self.readings = opened, None, ()
+        self._notices.withdraw(_TOPIC)
+        self._document.begin(study, saved)
+        if opened is None:
+            self.photo_closed.emit()
+        else:
+            self.photo_changed.emit(opened)
+        self.sky_changed.emit(None)
+        self.rivals_changed.emit(())
+        self.readings_changed.emit(())
+        self.doubt_changed.emit("")
+        if opened is None:
+            return
+        if opened.photo.notices:
+            self._notices.note(" ".join(opened.photo.notices), _TOPIC)
+        if data is not None and study.photo is not None:
+            self._keep(study.photo, data)
+        bands = study.bands
+        if bands is None:
+            self._propose(None, None, self._take_as_beginning)
+        else:
+            self._propose(None, bands.horizon, self._take_sky)
+
+    def propose(self, text: str, count: int | None = None, horizon: float | None = None) -> None:
+        """Look for the bands again; the study changes once they are found.
+
+        Parameters
+        ----------
+        text : str
+            What was done, for the undo step.
+        count : int, optional
+            How many are wanted; without it, as many as the sky has.
+        horizon : float, optional
+            Where the sky ends; without it, that is looked for too.
+        """
+        self._propose(count, horizon, lambda proposed: self._take_as_edit(text, proposed))
+
+    @property
+    def proposed_horizon(self) -> float | None:
+        """Where the sky ends for the readings; None while nobody knows."""
+        return self._proposed.proposal.bands.horizon if self._proposed else None
+
+    @property
+    def sky(self) -> NDArray[np.bool_] | None:
+        """Which pixels of the photo are sky, (h, w); None while nobody knows."""
+        return self._proposed.proposal.sky if self._proposed else None
+
+    def _place(self, text: Callable[[], str]) -> Latest:
+        place = Latest(self)
+        place.busy.connect(lambda share: self.busy.emit(text(), share))
+        place.idle.connect(self.idle)
+        return place
+
+    def _keep(self, photo: Picture, data: bytes) -> None:
+        """Put the photo's bytes into the store, and their digest into the study."""
+
+        def work(progress: Progress, should_stop: ShouldStop) -> Picture:
+            return self._pictures.add(photo.name, data)
+
+        def done(kept: Picture) -> None:
+            self._document.complete(
+                lambda study: replace(study, photo=kept) if study.photo == photo else study
+            )
+            self.photo_kept.emit()
+
+        def failed(error: Exception) -> None:
+            self.photo_kept.emit()
+            self._notices.failed(error)
+
+        self._keeping.run(work, done, failed)
+
+    def _propose(
+        self, count: int | None, horizon: float | None, take: Callable[[Proposed], None]
+    ) -> None:
+        if self.opened is None:
+            return
+        work = proposing(self.opened.photo, count, horizon)
+        self._proposing.run(work, take, self._notices.failed)
+
+    def _take_as_beginning(self, proposed: Proposed) -> None:
+        """The first proposal belongs to the opening: there is nothing to undo yet."""
+        self._take(proposed)
+        bands = proposed.proposal.bands
+        self._document.complete(
+            lambda study: study if study.bands is not None else with_bands(study, bands)
+        )
+
+    def _take_sky(self, proposed: Proposed) -> None:
+        """The lines are the study's own: only what counts as sky is new."""
+        self._take(proposed)
+        self._read_fast(self._document.study.bands)
+
+    def _take_as_edit(self, text: str, proposed: Proposed) -> None:
+        self._take(proposed)
+        bands = proposed.proposal.bands
+        self._document.change(text, with_bands(self._document.study, bands))
+        self._read_fast(self._document.study.bands)  # also when the lines came out the same
+
+    def _take(self, proposed: Proposed) -> None:
+        self._proposed = proposed
+        self.sky_changed.emit(proposed.veil)
+        self.rivals_changed.emit(proposed.proposal.rivals)
+        self.doubt_changed.emit(proposed.proposal.reason or "")
+
+    def _on_study(self, before: object, after: object) -> None:
+        bands = self._document.study.bands
+        if bands is not None and bands != getattr(before, "bands", None):
+            self._read_fast(bands)
+
+    def _read_fast(self, bands: Bands | None) -> None:
+        if bands is None or self._proposed is None:
+            return
+        self._careful.cancel()
+        self.readings = self._proposed.stats.read(bands)
+        self.readings_changed.emit(self.readings)
+        self._rest.start()
+
+    def _read_with_care(self) -> None:
+        bands, proposed = self._document.study.bands, self._proposed
+        if bands is None or proposed is None or self.opened is None:
+            return
+        work = reading_with_care(self.opened.photo, bands, proposed)
+        self._careful.run(work, self._show_careful, self._notices.failed)
+
+    def _show_careful(self, read: CarefulReading) -> None:
+        if read.proposed is not self._proposed:
+            self._proposed = read.proposed
+            self.sky_changed.emit(read.proposed.veil)
+        self.readings = read.readings
+        self.readings_changed.emit(self.readings)

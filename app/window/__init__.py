@@ -1,0 +1,1 @@
+"""The window that holds the pages: menus, header, preferences, first run, help."""

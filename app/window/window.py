@@ -1,0 +1,256 @@
+"""The main window: it puts the parts together and owns what belongs to the whole."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from functools import partial
+from importlib import import_module
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, QMimeData
+from PySide6.QtGui import (
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QGuiApplication,
+    QKeySequence,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
+
+from app.cards.control import CardDesk
+from app.classview.room import ClassRoom
+from app.errors import install_hook
+from app.files.files_ask import ask_title
+from app.files.last_box import LastBox
+from app.files.opening import Opener, can_open
+from app.files.recent import Recent
+from app.files.study_files import StudyFiles
+from app.services.checker import Checker
+from app.services.notices import NoticeDesk, Notices
+from app.services.page_scroll import PageScroll
+from app.services.planner import Planner
+from app.services.reader import Reader
+from app.state.boxes import BoxShelf
+from app.state.document import Document
+from app.state.settings import Preferences, config_folder, data_folder, read_json, write_json
+from app.state.speech import Speech
+from app.state.tasks import cancel_all, wait_for_tasks
+from app.widgets.focus import FocusRing
+from app.widgets.notice import NoticeBar
+from app.window.appearance import Appearance
+from app.window.first_run import FirstRun
+from app.window.header import Header
+from app.window.pages import PAGES
+from app.window.preferences import PreferencesDesk
+from app.window.warmup import Warmup
+from app.window.window_menus import WindowMenus
+from app.workspace import Page, Workspace
+from core.i18n import translate
+from core.pictures import PictureStore
+from core.study import with_title
+
+
+class Window(QMainWindow):
+    """Header, notice bar and pages around one document."""
+
+    def __init__(self, folder: Path | None = None, data: Path | None = None) -> None:
+        """`folder` keeps settings, recent files and the window's geometry; `data` unsaved work."""
+        super().__init__()
+        self._folder = folder or config_folder()
+        self.preferences = Preferences(self._folder, self)
+        self._appearance = Appearance(self.preferences, self)
+        self.document = Document(self)
+        self.notices = Notices(self)
+        self.pictures = PictureStore()
+        self.reader = Reader(self.document, self.pictures, self.notices, self)
+        recent = Recent(self._folder)
+        data = data or (self._folder / "data" if folder else data_folder())
+        boxes = BoxShelf(self._folder / "boxes")
+        last_box = LastBox(self.document, boxes, self.notices, self._folder, self)
+        self.files = StudyFiles(
+            self.document, self.reader, self.pictures, self.notices, recent, last_box, data, self
+        )
+        self.opener = Opener(self.files, recent, self.notices, self)
+        self.planner = Planner(self.document, self.reader, self.notices, self)
+        self.checker = Checker(self.document, self.reader, self.pictures, self.notices, self)
+        self.speech = Speech(self)
+        self.speech.look_soon()
+        self.cards = CardDesk(
+            self.document,
+            self.reader,
+            self.planner,
+            self.checker,
+            self.pictures,
+            self.preferences,
+            self.files,
+            self,
+        )
+        self.workspace = Workspace(
+            document=self.document,
+            reader=self.reader,
+            preferences=self.preferences,
+            notices=self.notices,
+            opener=self.opener,
+            pictures=self.pictures,
+            files=self.files,
+            planner=self.planner,
+            boxes=boxes,
+            checker=self.checker,
+            speech=self.speech,
+            cards=self.cards,
+        )
+        self.class_room = ClassRoom(self.workspace, self)
+        self._may_close = False
+        self._warmup: Warmup | None = None
+        self._pages: dict[int, Page] = {}
+        self._scrolls: dict[int, PageScroll] = {}
+        install_hook(self.notices.problem)
+
+        undo = self.document.stack.createUndoAction(self, translate("menu", "&Undo"))
+        undo.setShortcut(QKeySequence(QKeySequence.StandardKey.Undo))
+        redo = self.document.stack.createRedoAction(self, translate("menu", "&Redo"))
+        # The same keys on every system, as the guide lists them; the first stands in the menu.
+        redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
+        self.header = Header(undo, redo, self)
+        self.notice_bar = NoticeBar(self)
+        self.notice_desk = NoticeDesk(self.notices, self.notice_bar)
+        self._stack = QStackedWidget(self)
+        self._assemble()
+        self.preferences_desk = PreferencesDesk(self.preferences, self)
+        self._menus = WindowMenus(self, undo, redo)
+        self.help = self._menus.help
+        for kind in PAGES:
+            self.header.add_tab(kind.title())
+        self.header.page_chosen.connect(self.show_page)
+        self.document.study_changed.connect(lambda before, after: self._show_title())
+        self.document.unsaved_changed.connect(lambda unsaved: self._show_title())
+        self.files.place_changed.connect(self._show_title)
+        self.setAcceptDrops(True)
+        self.setMinimumSize(960, 600)
+        self.resize(1366, 768)
+        self._restore_geometry()
+        self.show_page(0)
+        self._show_title()
+        self._focus_ring = FocusRing(self)
+
+    def show_page(self, index: int) -> None:
+        """Show a page; it is made when it is first shown."""
+        self._make_page(index)
+        page = self._pages[index]
+        self._stack.setCurrentWidget(self._scrolls[index])
+        self.header.show_page(index)
+        self._menus.show_page(page)
+
+    def page(self, key: str) -> Page:
+        """The page of a key, made if need be."""
+        index = next(i for i, kind in enumerate(PAGES) if kind.key == key)
+        if index not in self._pages:
+            self.show_page(index)
+        return self._pages[index]
+
+    def warm_up(self) -> None:
+        """Make the other pages ready while nobody waits for anything."""
+        self._warmup = Warmup(self._steps_ahead(), lambda: wait_for_tasks(0), self)
+        self._warmup.begin()
+
+    def _steps_ahead(self) -> Iterator[Callable[[], object]]:
+        for index, kind in enumerate(PAGES):
+            if index not in self._pages:
+                yield partial(import_module, kind.module)
+                yield partial(self._make_page, index)
+
+    def _make_page(self, index: int) -> None:
+        if index not in self._pages:
+            self._pages[index] = PAGES[index].make(self.workspace)
+            self._scrolls[index] = PageScroll(self._pages[index], self._stack)
+            self._stack.addWidget(self._scrolls[index])
+
+    def greet(self) -> None:
+        """Show a newcomer, on the sample sky, where to begin."""
+        page = self.page("read")
+        first_run = FirstRun(page, self._menus.class_button, self._folder, self)
+        self.header.page_chosen.connect(first_run.end)
+        self.reader.photo_changed.connect(first_run.on_photo)
+        first_run.begin()
+
+    # Putting together
+
+    def _assemble(self) -> None:
+        body = QWidget(self)
+        column = QVBoxLayout(body)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for part in (self.header, self.notice_bar):
+            column.addWidget(part)
+        column.addWidget(self._stack, 1)
+        self.setCentralWidget(body)
+
+    def ask_for_title(self) -> None:
+        """Ask what the study is called."""
+        study = self.document.study
+
+        def rename(title: str) -> None:
+            self.document.change(translate("undo", "rename study"), with_title(study, title))
+
+        ask_title(self, study.title, rename)
+
+    def _close_now(self) -> None:
+        """Close without asking: that has been done."""
+        self._may_close = True
+        self.close()
+
+    def _show_title(self) -> None:
+        title, unsaved = self.document.study.title, self.document.unsaved
+        shown, path = title, self.files.path
+        if self.files.read_only:
+            shown = translate("window", "{title}, read-only").format(title=title)
+        self.header.show_title(shown, unsaved)
+        if path is not None and path.stem != title:
+            shown = translate("window", "{title} ({file})").format(title=shown, file=path.name)
+        name = translate("window", "Gradewash")
+        shown = shown.replace("[*]", "[ * ]")  # Qt's own mark
+        self.setWindowTitle(f"{shown}[*] - {name}" if shown else f"{name}[*]")
+        self.setWindowModified(unsaved)
+
+    def paste(self) -> None:
+        """The page shown has the first say; else it is a photo to open."""
+        scroll, mime = self._stack.currentWidget(), QGuiApplication.clipboard().mimeData()
+        if mime is not None and isinstance(scroll, PageScroll) and scroll.page.take(mime):
+            return
+        self.opener.paste()
+
+    # Qt
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._appearance.set_window_width(self.width())
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if can_open(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        mime: QMimeData = event.mimeData()
+        if self.opener.open_mime(mime):
+            event.acceptProposedAction()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        if self.files.must_ask and not self._may_close:
+            event.ignore()
+            self.files.leaving(self._close_now)
+            return
+        geometry = bytes(self.saveGeometry().toHex().data()).decode("ascii")
+        write_json({"geometry": geometry}, self._folder / "window.json")
+        if self._warmup is not None:
+            self._warmup.stop()
+        cancel_all()
+        wait_for_tasks()
+        self.files.finish()
+        self._focus_ring.stop()
+        super().closeEvent(event)
+
+    def _restore_geometry(self) -> None:
+        geometry = read_json(self._folder / "window.json").get("geometry")
+        if isinstance(geometry, str):
+            self.restoreGeometry(QByteArray.fromHex(geometry.encode("ascii", "replace")))

@@ -1,0 +1,75 @@
+"""What every page is, and what it works with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from PySide6.QtCore import QMimeData, QSize
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QWidget
+
+from app.cards.control import CardDesk
+from app.files.opening import Opener
+from app.files.study_files import StudyFiles
+from app.services.checker import Checker
+from app.services.notices import Notices
+from app.services.planner import Planner
+from app.services.reader import Reader
+from app.state.boxes import BoxShelf
+from app.state.document import Document
+from app.state.settings import Preferences
+from app.state.speech import Speech
+from core.pictures import PictureStore
+
+Menu = Literal["study", "edit", "view", "help"]
+
+
+@dataclass(frozen=True)
+class Workspace:
+    """What the pages share; made once by the window.
+
+    Attributes
+    ----------
+    pictures : PictureStore
+        The bytes of the photo and the sheets, by the digest the study names them with.
+    files : StudyFiles
+        Where the study lies on disk.
+    boxes : BoxShelf
+        The teacher's own paint boxes.
+    cards : CardDesk
+        Where a card is asked for: `cards.open("worksheet")`.
+    """
+
+    document: Document
+    reader: Reader
+    preferences: Preferences
+    notices: Notices
+    opener: Opener
+    pictures: PictureStore
+    files: StudyFiles
+    planner: Planner
+    boxes: BoxShelf
+    checker: Checker
+    speech: Speech
+    cards: CardDesk
+
+
+class Page(QWidget):
+    """One page of the window. Pages know the workspace and never each other."""
+
+    def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
+        """Actions this page puts into a menu; they are only there while it is shown."""
+        return ()
+
+    def least_size(self) -> QSize:
+        """What the page needs at the present text size; a smaller window scrolls it."""
+        return QSize(0, 0)
+
+    def heightForWidth(self, width: int) -> int:
+        # A page fills the height it is given; the wish of its layout would make it scroll.
+        return self.minimumSizeHint().height()
+
+    def take(self, mime: QMimeData) -> bool:
+        """Use what is pasted while this page is shown; False leaves it to the window."""
+        return False

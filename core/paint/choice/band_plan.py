@@ -1,0 +1,198 @@
+"""The plan of one band: its two voices, its alternatives, its tone-down ladder."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import lru_cache
+
+from core.errors import BoxError
+from core.i18n import translate
+from core.paint.box.box import Box
+from core.paint.choice.alternatives import MOST, alternatives, to_avoid
+from core.paint.choice.band_ways import built_ways, is_paper, usable_paints
+from core.paint.choice.classroom import Built
+from core.paint.choice.closest_plan import closest_planned, reach_of
+from core.paint.choice.describe import describe, describe_built
+from core.paint.choice.preference import Chosen, against, remarks, told_apart
+from core.paint.choice.runs import ALONE, Parts, Place, best_load_ml
+from core.paint.mixture.mix import Mix, bare_paper, make_mix
+from core.paint.options import BandChoice
+from core.paint.pigment.catalogue import Paint
+from core.paint.planned import Alternative, BandMix, PlannedMix
+from core.paint.reasons import Reason
+from core.paint.toning.tone_down import Ladder, tone_down_ladder
+from core.paint.toning.toners import toners
+from core.reading.reading import ColourReading
+
+CLEARLY_CLOSER = 1.5
+"""Delta E 2000: what the model can tell; only beyond it a closest mix is worth showing."""
+
+WORTH_A_LOOK = 1.5
+"""What an alternative may cost more than the chosen mix, on the scale of its price."""
+
+
+@lru_cache(maxsize=512)
+def plan_colour(
+    target: ColourReading,
+    box: Box,
+    choice: BandChoice,
+    allow_white: bool = False,
+    forbidden: tuple[str, ...] = (),
+    place: Place = ALONE,
+) -> BandMix:
+    """Plan one colour; the letter is left empty.
+
+    Parameters
+    ----------
+    target : ColourReading
+    box : Box
+    choice : BandChoice
+    allow_white : bool
+    forbidden : tuple of str
+    place : Place
+        What the bands beside it ask of it.
+
+    Raises
+    ------
+    BoxError
+        A wish names a paint that is not in the box, or leaves no paint to use.
+    """
+    paints = usable_paints(box, choice, allow_white, forbidden)
+    built = built_ways(box, paints, target, choice)
+    steerable = {frozenset(item.mix.keys) for item in built}
+    closest = closest_planned(box, paints, target, choice.pinned, steerable)
+    first: Built | None = None
+    others: Sequence[Built] = ()
+    if choice.parts is not None:
+        chosen, others = _by_hand(box, target, choice), built
+    elif is_paper(target, choice):
+        chosen = describe(box, target, "paper", bare_paper(), why=(Reason("paper"),))
+    elif built:
+        first, *others = _preferred_first(built, place.prefer)
+        if place.shared is not None and place.prefer == frozenset(first.mix.keys):
+            load_ml = best_load_ml(box, place.shared, target)[0]
+            taken = replace(first, mix=make_mix(box, dict(place.shared), load_ml))
+        else:
+            taken = first
+        chosen = describe_built(box, target, taken, choice.pinned)
+    else:
+        chosen = _without_structure(box, target, closest)
+    known = Chosen(chosen, first, target, place)
+    show = _closest_beside(box, known, closest, built)
+    shown = frozenset(show.mix.keys) if show is not None else frozenset()
+    others = [
+        item
+        for item in others
+        if item.price <= built[0].price + WORTH_A_LOOK and frozenset(item.mix.keys) != shown
+    ]
+    return BandMix(
+        "",
+        target,
+        chosen,
+        show,
+        _alternatives(box, paints, known, others, choice.pinned),
+        _ladder(box, paints, target, chosen),
+        reach_of(closest, target),
+    )
+
+
+def _closest_beside(
+    box: Box, chosen: Chosen, closest: PlannedMix, built: Sequence[Built]
+) -> PlannedMix | None:
+    """The closest mix when it is clearly closer, with what is odd about it; else None."""
+    own = chosen.planned
+    if own.kind == "paper" or closest.mix.parts == own.mix.parts:
+        return None
+    if closest.delta_E_2000 >= own.delta_E_2000 - CLEARLY_CLOSER:
+        return None
+    if closest.why:
+        return closest
+    keys = frozenset(closest.mix.keys)
+    way = next((item for item in built if frozenset(item.mix.keys) == keys), None)
+    if way is None:
+        return closest
+    why = (
+        *against(chosen, way, closest.mix, closest.delta_E_2000),
+        *remarks(box, own, closest.mix),
+    )
+    return replace(closest, why=told_apart(why))
+
+
+def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:
+    parts = {key: count for key, count in choice.parts or () if count > 0}
+    if not parts:
+        raise BoxError(translate("mix", "A mix needs at least one part: give some paint a part."))
+    load = choice.load_ml if choice.load_ml is not None else load_for(box, parts, target)
+    mix = make_mix(box, parts, load)
+    return describe(box, target, "by hand", mix, why=(Reason("by hand"),))
+
+
+def load_for(box: Box, parts: dict[str, int], target: ColourReading) -> float:
+    """The load, in millilitres, at which fixed parts come nearest a colour."""
+    return best_load_ml(box, tuple(sorted(parts.items())), target)[0]
+
+
+def _without_structure(box: Box, target: ColourReading, closest: PlannedMix) -> PlannedMix:
+    """No paint stands near the hue: the closest mix has to do, and says so."""
+    reason = Reason("no neighbours", (), target.hue.family or target.hue.leaning)
+    return describe(box, target, "classroom", closest.mix, why=(reason, *closest.why))
+
+
+def _alternatives(
+    box: Box,
+    paints: tuple[Paint, ...],
+    chosen: Chosen,
+    others: Sequence[Built],
+    pinned: tuple[str, ...],
+) -> tuple[Alternative, ...]:
+    target = chosen.target
+    found = alternatives(
+        box, chosen, ((item, describe_built(box, target, item, pinned)) for item in others)
+    )
+    if len(found) >= MOST:
+        return found
+    # A paint that is offered in an alternative is not advised against in the next line.
+    offered = {key for item in found for key in item.planned.mix.keys}
+    allowed = frozenset(paint.key for paint in paints) - offered
+    avoid = to_avoid(box, target, chosen.planned, allowed)
+    if avoid is None:
+        return found
+    compared, reasons = avoid
+    item = describe(box, target, "classroom", compared.mix)
+    return (*found, Alternative(item, False, reasons))
+
+
+def _preferred_first(built: Sequence[Built], prefer: frozenset[str]) -> Sequence[Built]:
+    """Put the mix of the preferred paints first, when there is one."""
+    for number, item in enumerate(built):
+        if frozenset(item.mix.keys) == prefer:
+            return [item, *built[:number], *built[number + 1 :]]
+    return built
+
+
+def _ladder(
+    box: Box, paints: tuple[Paint, ...], target: ColourReading, chosen: PlannedMix
+) -> Ladder | None:
+    """The chosen mix without its toner, and the toner put back step by step."""
+    mix = chosen.mix
+    if not mix.parts:
+        return None
+    if chosen.toner is not None:
+        parts = dict(mix.parts)
+        toner_share = mix.share(chosen.toner)
+        del parts[chosen.toner]
+        base = make_mix(box, parts, mix.load_ml * (1 - toner_share))
+        return _rungs(box.only(mix.keys), base, ((chosen.toner, 1),), target)
+    allowed = box.only((*(paint.key for paint in paints), *mix.keys))
+    best = toners(allowed, mix, target.hue.wheel_deg)
+    if not best:
+        return None
+    toner = best[0].parts
+    used = box.only((*mix.keys, *(key for key, _ in toner)))
+    return _rungs(used, mix, toner, target)
+
+
+@lru_cache(maxsize=256)
+def _rungs(box: Box, base: Mix, toner: Parts, target: ColourReading) -> Ladder:
+    return tone_down_ladder(box, base, dict(toner), target)

@@ -1,0 +1,248 @@
+"""The classroom mix: as a teacher would write it on the board.
+
+Every candidate is built as `roles.structures` allows; the exact film says how near it comes, and
+small prices say how easily a class can follow: fewer paints, fewer parts, no strong stainer where
+a weaker paint serves, never a strong stainer as the tiny part. Differences below what the model
+itself can tell (1.5 delta E 2000) hardly count against simplicity.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.paint.box.box import Box
+from core.paint.choice.roles import leaning_away, structures
+from core.paint.choice.structure import Structure
+from core.paint.mixture.mix import Mix, mix_of_known_colour
+from core.paint.mixture.shortfall import MATCHES_WITHIN
+from core.paint.pigment.catalogue import Paint
+from core.paint.pigment.measured import measured_paints
+from core.paint.reasons import Cost
+from core.paint.search.recipes import nearest_rows, whole_table
+from core.paint.search.refine import refine
+from core.progress import ShouldStop, step
+from core.reading.reading import ColourReading
+
+TELLS_APART = 1.5
+"""Delta E 2000 the model is good for; smaller differences are as good as none."""
+
+TELLS_APART_GREY = 2.2
+"""Near grey, delta E 2000 sees leanings nobody names."""
+
+THICKEST, THICK_PRICE = 20.0, 1.0
+"""In half loads of the mix: beyond this it is body colour, and every doubling costs."""
+
+SEEN_SLOPE = 0.5
+"""What every delta E 2000 beyond a match costs besides: now the class sees it."""
+
+SETS = 20
+PAINT_PRICE, PART_PRICE = 0.7, 0.07
+MANY_PRICE, EASY_COUNT = 0.15, 6
+LARGEST_PART, MOST_PARTS = 7, 9
+"""Nobody keeps count of eleven brush loads of one paint."""
+
+TINY_STRONG_PRICE, STRONG_PRICE, TINY_SHARE = 3.0, 2.6, 0.25
+MOST_TONER, MOST_TONER_GREY, MOST_TONER_PAIR = 1 / 3, 1 / 2, 3 / 4
+
+
+@dataclass(frozen=True)
+class Built:
+    """A mix, how it is built, and what stands against it.
+
+    Attributes
+    ----------
+    mix : Mix
+    structure : Structure
+    delta_E_2000 : float
+        To the target.
+    price : float
+        Difference and simplicity together; the smallest is the classroom mix.
+    costs : tuple of Cost
+        What the price is made of.
+    """
+
+    mix: Mix
+    structure: Structure
+    delta_E_2000: float
+    price: float
+    costs: tuple[Cost, ...] = ()
+
+
+def classroom_mixes(
+    box: Box,
+    paints: tuple[Paint, ...],
+    target: ColourReading,
+    pinned: frozenset[str] = frozenset(),
+    should_stop: ShouldStop | None = None,
+) -> tuple[Built, ...]:
+    """Teacher's mixes for one colour, the best of every set of paints, the best set first.
+
+    Parameters
+    ----------
+    box : Box
+    paints : tuple of Paint
+        Those of the box that may be used.
+    target : ColourReading
+    pinned : frozenset of str
+        Paints every mix has to hold.
+
+    Returns
+    -------
+    tuple of Built
+        Empty when the paints cannot make the hue in any way a teacher would write down.
+    """
+    step(0.0, None, should_stop)
+    ways = [way for way in structures(paints, target) if pinned <= way.keys]
+    if not ways:
+        return ()
+    starts = _nearest_starts(box, ways, target)
+    step(0.0, None, should_stop)
+    aim = np.array(target.Lab)
+    judges = [_Judge(box, paints, target, way) for way, _ in starts]
+    found = refine(
+        [judge.columns for judge in judges],
+        np.array([load for _, load in starts]),
+        np.repeat(aim[None], len(starts), axis=0),
+        keep=12,
+    )
+    best: dict[int, tuple[float, int, tuple[Cost, ...]]] = {}
+    rows = zip(found.start.tolist(), found.parts, found.delta_E.tolist(), strict=True)
+    for row, (start, parts, delta_E) in enumerate(rows):
+        costs = judges[start].costs(parts, delta_E, float(found.load_ml[row]))
+        if costs is None:
+            continue
+        price = sum(cost.price for cost in costs)
+        if start not in best or price < best[start][0]:
+            best[start] = (price, row, costs)
+    built = []
+    for start, (price, row, costs) in best.items():
+        counts = judges[start].counts(found.parts[row])
+        L, a, b = found.Lab[row].tolist()
+        mix = mix_of_known_colour(box, counts, float(found.load_ml[row]), (L, a, b))
+        built.append(Built(mix, starts[start][0], float(found.delta_E[row]), price, costs))
+    return tuple(sorted(built, key=lambda item: item.price))
+
+
+@lru_cache(maxsize=256)
+def classroom_mixes_kept(
+    box: Box,
+    paints: tuple[Paint, ...],
+    target: ColourReading,
+    pinned: frozenset[str] = frozenset(),
+) -> tuple[Built, ...]:
+    """`classroom_mixes`, remembered: a plan asks again when only a neighbour has changed."""
+    return classroom_mixes(box, paints, target, pinned)
+
+
+def measured_keys(paints: tuple[Paint, ...]) -> tuple[str, ...]:
+    """Whose measurements some paints use: in the data's order, without repeats."""
+    used = {paint.measured_as for paint in paints}
+    return tuple(key for key in measured_paints().keys if key in used)
+
+
+def _nearest_starts(
+    box: Box, ways: list[Structure], target: ColourReading
+) -> list[tuple[Structure, NDArray[np.float64]]]:
+    """The most promising structures, each with a rough load of the 13 measured paints."""
+    recipes, data = whole_table(), measured_paints()
+    distance, row = nearest_rows(target.Lab)
+    scored = []
+    for way in ways:
+        measured = {box.paint(key).measured_as for key in way.keys}
+        if len(measured) < len(way.keys):  # two names for one measured paint
+            continue
+        subset = recipes.number[frozenset(data.index(key) for key in measured)]
+        cost = distance[subset] + way.price + PAINT_PRICE * len(way.keys)
+        scored.append((float(cost), way, int(row[subset])))
+    scored.sort(key=lambda item: item[0])
+    return [(way, recipes.load(row)) for _, way, row in scored[:SETS]]
+
+
+def further_price(delta_E_2000: float, target: ColourReading) -> float:
+    """What it costs to be so far from a colour; hardly anything below what the model can tell."""
+    tells = TELLS_APART_GREY if target.hue.family is None else TELLS_APART
+    seen = SEEN_SLOPE * max(0.0, delta_E_2000 - MATCHES_WITHIN)
+    return math.hypot(delta_E_2000, tells) - tells + seen
+
+
+def counting_price(total: int) -> float:
+    """What it costs to count so many parts."""
+    return PART_PRICE * total + MANY_PRICE * max(0, total - EASY_COUNT)
+
+
+class _Judge:
+    """Prices the ways of counting one set of paints."""
+
+    def __init__(
+        self, box: Box, paints: tuple[Paint, ...], target: ColourReading, way: Structure
+    ) -> None:
+        data = measured_paints()
+        column = {key: data.index(box.paint(key).measured_as) for key in way.keys}
+        self._keys = tuple(sorted(way.keys, key=column.__getitem__))
+        self.columns = tuple(column[key] for key in self._keys)
+        self._pick = np.array(self.columns)
+        self._toner = None if way.toner is None else self._keys.index(way.toner)
+        self._most_toner = MOST_TONER if target.munsell.chroma >= 3 else MOST_TONER_GREY
+        if way.greys:
+            self._most_toner = MOST_TONER_PAIR
+        self._target = target
+        self._costs = (*way.costs, Cost("more paints", PAINT_PRICE * (len(self._keys) - 1)))
+        self._per_half = [1 / box.paint(key).half_load_ml for key in self._keys]
+        self._replaceable = [
+            number
+            for number, key in enumerate(self._keys)
+            if box.paint(key).is_strong and _has_weaker(paints, way, box.paint(key))
+        ]
+
+    def counts(self, parts: NDArray[np.int64]) -> dict[str, int]:
+        """Parts of the box's paints, from a vector of all measured ones."""
+        return dict(zip(self._keys, parts[self._pick].tolist(), strict=True))
+
+    def costs(
+        self, parts: NDArray[np.int64], delta_E: float, load_ml: float
+    ) -> tuple[Cost, ...] | None:
+        """What a mix costs, or None when a teacher would not write it so."""
+        counts: list[int] = parts[self._pick].tolist()
+        total = sum(counts)
+        if total > MOST_PARTS or max(counts) > LARGEST_PART:
+            return None
+        if self._toner is not None and counts[self._toner] / total > self._most_toner + 1e-9:
+            return None
+        half_loads = (
+            load_ml / total * sum(n * per for n, per in zip(counts, self._per_half, strict=True))
+        )
+        thick = THICK_PRICE * max(0.0, math.log2(max(half_loads, 1e-9) / THICKEST))
+        strong = tuple(
+            Cost("tiny strong", TINY_STRONG_PRICE, (self._keys[number],))
+            if counts[number] / total < TINY_SHARE
+            else Cost("stains", STRONG_PRICE, (self._keys[number],))
+            for number in self._replaceable
+        )
+        return (
+            Cost("further", further_price(delta_E, self._target)),
+            Cost("more parts", counting_price(total)),
+            Cost("thick", thick),
+            *strong,
+            *self._costs,
+        )
+
+
+def _has_weaker(paints: tuple[Paint, ...], way: Structure, paint: Paint) -> bool:
+    """Whether a paint of the same group stains less strongly and serves as well.
+
+    One that leans away from the secondary to be mixed does not: a blue that leans to violet makes
+    no clear green.
+    """
+    base = [other for other in paints if other.key in way.base]
+    kept = len(leaning_away(base))
+    return any(
+        other.group == paint.group
+        and not other.is_strong
+        and len(leaning_away([other if one is paint else one for one in base])) <= kept
+        for other in paints
+    )

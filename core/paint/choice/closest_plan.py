@@ -1,0 +1,84 @@
+"""The closest mix as a plan shows it, and whether a box reaches a band at all."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from core.errors import BoxError
+from core.i18n import translate
+from core.paint.box.box import Box
+from core.paint.choice.classroom import measured_keys
+from core.paint.choice.describe import describe, oddities
+from core.paint.mixture.mix import Mix, make_mix
+from core.paint.mixture.shortfall import MATCHES_WITHIN
+from core.paint.pigment.catalogue import Paint
+from core.paint.pigment.measured import FULL_LOAD_ML, measured_paints
+from core.paint.planned import PlannedMix, Reach
+from core.paint.search.closest import closest_mixes
+from core.reading.reading import ColourReading
+
+
+def closest_planned(
+    box: Box,
+    paints: tuple[Paint, ...],
+    target: ColourReading,
+    pinned: tuple[str, ...],
+    steerable: set[frozenset[str]],
+) -> PlannedMix:
+    """Whatever comes nearest to a band, with what is odd about it.
+
+    Parameters
+    ----------
+    box : Box
+    paints : tuple of Paint
+        Those that may be used.
+    target : ColourReading
+    pinned : tuple of str
+        Paints it has to hold.
+    steerable : set of frozensets of str
+        Sets of paints from which a teacher would build the colour.
+
+    Raises
+    ------
+    BoxError
+        More paints are pinned than one mix can hold.
+    """
+    mix = _closest_mix(box, paints, target, pinned)
+    return describe(
+        box, target, "closest", mix, why=oddities(box, mix, frozenset(mix.keys) in steerable)
+    )
+
+
+@lru_cache(maxsize=256)
+def _closest_mix(
+    box: Box, paints: tuple[Paint, ...], target: ColourReading, pinned: tuple[str, ...]
+) -> Mix:
+    names: dict[str, str] = {}
+    for paint in paints:
+        if paint.key in pinned or paint.measured_as not in names:
+            names[paint.measured_as] = paint.key
+    must = frozenset(box.paint(key).measured_as for key in pinned)
+    found = closest_mixes(measured_keys(paints), [target.Lab], must)[0]
+    if not len(found.cost):
+        raise BoxError(
+            translate("mix", "These pinned paints cannot stand in one mix: pin up to three.")
+        )
+    data = measured_paints()
+    parts = {names[data.keys[i]]: int(n) for i, n in enumerate(found.parts[0]) if n}
+    return make_mix(box, parts, float(found.load_ml[0]))
+
+
+def reach_of(closest: PlannedMix, target: ColourReading) -> Reach:
+    """Whether a box reaches a band, by its closest mix; else in what the band goes beyond it."""
+    if closest.delta_E_2000 <= MATCHES_WITHIN:
+        return "reached"
+    short = closest.falls_short
+    if target.munsell.value > closest.mix.colour.munsell.value + 0.2 and short.chroma > -1:
+        return "too light"
+    if short.chroma < -0.7:
+        return "too intense"
+    if short.value > 0.4 and closest.mix.load_ml >= FULL_LOAD_ML * 0.9:
+        return "too dark"
+    if short.chroma > 1:
+        return "too dull"
+    return "out of reach"

@@ -1,0 +1,111 @@
+"""A mix: paints in whole parts, and how much of it lies on the paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
+from math import gcd
+
+from core.paint.box.box import Box
+from core.paint.pigment.measured import FULL_LOAD_ML, load_Lab, paper_Lab
+from core.reading.reading import ColourReading, read_colour
+
+Triple = tuple[float, float, float]
+
+
+@dataclass(frozen=True)
+class Mix:
+    """Paints in parts at one load.
+
+    Attributes
+    ----------
+    parts : tuple of (paint key, parts)
+        Whole numbers, the greatest first; empty for bare paper.
+    load_ml : float
+        All paint on a swatch together, in the dataset's millilitres; 0..0.16.
+    Lab : tuple of 3 floats
+        The dried wash.
+    """
+
+    parts: tuple[tuple[str, int], ...]
+    load_ml: float
+    Lab: Triple
+
+    @property
+    def total(self) -> int:
+        """All parts together."""
+        return sum(count for _, count in self.parts)
+
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """The paints, the greatest part first."""
+        return tuple(key for key, _ in self.parts)
+
+    @property
+    def load_ml_per_unit(self) -> float:
+        """Load of one part; 0 for bare paper."""
+        return self.load_ml / self.total if self.parts else 0.0
+
+    @property
+    def loads_ml(self) -> dict[str, float]:
+        """Load of each paint."""
+        return {key: self.load_ml * count / self.total for key, count in self.parts}
+
+    def share(self, key: str) -> float:
+        """A paint's share of all parts, 0..1; 0 when it is not in the mix."""
+        return dict(self.parts).get(key, 0) / max(self.total, 1)
+
+    @cached_property
+    def colour(self) -> ColourReading:
+        """The dried wash on every scale."""
+        return _read(self.Lab)
+
+
+@lru_cache(maxsize=4096)
+def _read(Lab: Triple) -> ColourReading:
+    return read_colour(Lab)
+
+
+def bare_paper() -> Mix:
+    """No paint at all: the paper left white."""
+    return Mix((), 0.0, paper_Lab())
+
+
+def make_mix(box: Box, parts: dict[str, int], load_ml: float) -> Mix:
+    """The mix of `parts` at a load, with its colour worked out.
+
+    Parameters
+    ----------
+    box : Box
+    parts : dict of paint key to whole parts
+        Zeros are dropped; a common factor is taken out (2 : 4 is 1 : 2).
+    load_ml : float
+        Clamped to 0..0.16.
+
+    Raises
+    ------
+    ValueError
+        No paint at all, a negative part, or a paint that is not in the box.
+    """
+    used = {key: int(count) for key, count in parts.items() if count}
+    if not used or min(used.values()) < 0:
+        raise ValueError(f"a mix needs at least one part, and none negative: {parts}")
+    unknown = [key for key in used if key not in box.by_key]
+    if unknown:
+        raise ValueError(f"not in the box {box.name!r}: {', '.join(unknown)}")
+    load_ml = min(max(float(load_ml), 0.0), FULL_LOAD_ML)
+    total = sum(used.values())
+    vector = box.load_vector({key: load_ml * count / total for key, count in used.items()})
+    L, a, b = load_Lab(vector).tolist()
+    return mix_of_known_colour(box, used, load_ml, (L, a, b))
+
+
+def mix_of_known_colour(box: Box, parts: dict[str, int], load_ml: float, Lab: Triple) -> Mix:
+    """The same when the search has worked the colour out already; `parts` are above 0."""
+    factor = gcd(*parts.values())
+    order = {key: place for place, key in enumerate(box.keys)}
+    counted = sorted(
+        ((key, count // factor) for key, count in parts.items()),
+        key=lambda item: (-item[1], order[item[0]]),
+    )
+    return Mix(tuple(counted), load_ml, Lab)

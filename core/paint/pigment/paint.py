@@ -1,0 +1,73 @@
+"""One paint: what it is called, whose measurements it uses, how it behaves."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Literal
+
+from core.paint.pigment.measured import half_load_ml, parts_to_tint_white
+
+Group = Literal["yellow", "orange", "red", "violet", "blue", "green", "brown", "black", "white"]
+Transparency = Literal["transparent", "half transparent", "half opaque", "opaque"]
+Degree = Literal["low", "medium", "high"]
+
+STRONG_BELOW = 0.1
+"""Parts that bring one part of white to L* 60; a paint that needs fewer is a strong stainer."""
+
+
+@dataclass(frozen=True)
+class Paint:
+    """One paint of a box.
+
+    Attributes
+    ----------
+    key : str
+        Stable name for files.
+    name : str
+        English name; shown through `core.paint.words_paint.paint_name`.
+    measured_as : str
+        Whose measurements it uses, a key of `MeasuredPaints.keys`.
+    colour_index : tuple of str
+        Usual Colour Index names ("PB29"); empty where usage differs too much to say.
+    group : Group
+        The everyday word for its colour.
+    transparency, staining, granulation
+        Usual behaviour; granulation "low" means none to speak of.
+    lists : tuple of str
+        Metals or compounds a label of such a paint commonly names ("cadmium", "cobalt").
+    leans : str
+        Which secondary the paint leans to, as split-primary palettes sort them: "orange",
+        "violet", "green", or "" for neither (common practice).
+    """
+
+    key: str
+    name: str
+    measured_as: str
+    colour_index: tuple[str, ...]
+    group: Group
+    transparency: Transparency
+    staining: Degree
+    granulation: Degree
+    lists: tuple[str, ...] = ()
+    leans: str = ""
+
+    @property
+    def is_stand_in(self) -> bool:
+        """Whether another paint's measurements are used."""
+        return self.key != self.measured_as
+
+    @property
+    def tint_parts(self) -> float:
+        """Parts that bring one part of white to L* 60; small is strong."""
+        return parts_to_tint_white(self.measured_as)
+
+    @cached_property
+    def is_strong(self) -> bool:
+        """Whether one part too many spoils a mix."""
+        return self.tint_parts < STRONG_BELOW
+
+    @property
+    def half_load_ml(self) -> float:
+        """Load at which half the light of its strongest band is gone."""
+        return half_load_ml(self.measured_as)

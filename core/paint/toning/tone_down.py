@@ -1,0 +1,207 @@
+"""Toning down: what the complement does to a mix, a little at a time."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Literal
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.colour import delta_E_2000
+from core.paint.box.box import Box
+from core.paint.mixture.mix import Mix, make_mix
+from core.paint.mixture.shortfall import CLOSE_WITHIN
+from core.paint.pigment.hues import paint_deg, turn
+from core.paint.pigment.measured import load_Lab
+from core.reading.reading import ColourReading, read_colours
+from core.reading.wheel import (
+    NEAR_NEUTRAL_CHROMA,
+    complement,
+    family_of,
+    hue_of_wheel_deg,
+    wheel_distance,
+)
+
+FRACTIONS: tuple[Fraction, ...] = (
+    Fraction(0),
+    Fraction(1, 20),
+    Fraction(1, 10),
+    Fraction(1, 5),
+    Fraction(1, 3),
+)
+"""Share of all paint that is complement: 1/20 is one part to nineteen of the mix."""
+
+MUD_CHROMA = 2.0
+"""Munsell chroma below which a colour that was to have a hue has become mud."""
+
+TURNED_DEG = 50.0
+"""Further round the wheel than this a dulled colour is no longer the one toned down."""
+
+StepNote = Literal["more intense", "matches", "nearest", "duller", "mud"]
+
+
+@dataclass(frozen=True)
+class LadderStep:
+    """One rung.
+
+    Attributes
+    ----------
+    fraction : Fraction
+        Share of all paint that is toner.
+    colour : ColourReading
+    note : StepNote
+    hue_drift_deg : float or None
+        On the wheel, from the untoned mix, clockwise positive; None where there is no hue.
+    value_drift : float
+        Munsell steps from the untoned mix; negative is darker.
+    """
+
+    fraction: Fraction
+    colour: ColourReading
+    note: StepNote
+    hue_drift_deg: float | None
+    value_drift: float
+
+
+@dataclass(frozen=True)
+class Ladder:
+    """A mix with more and more of its toner.
+
+    Attributes
+    ----------
+    base : Mix
+        The mix without toner.
+    toner : tuple of (paint key, parts)
+    steps : tuple of LadderStep
+    matched : int or None
+        The step nearest the band; None when no step comes close.
+    complement : str or None
+        The family truly opposite the band; without a band, opposite the untoned mix.
+    toner_family : str or None
+        The toner's own family on the wheel.
+    """
+
+    base: Mix
+    toner: tuple[tuple[str, int], ...]
+    steps: tuple[LadderStep, ...]
+    matched: int | None
+    complement: str | None
+    toner_family: str | None
+
+
+def toned_Lab(
+    box: Box, base: Mix, toner: dict[str, int], fractions: ArrayLike
+) -> NDArray[np.float64]:
+    """The mix with its own paint left as it is and toner added, shape (n, 3).
+
+    Parameters
+    ----------
+    base : Mix
+    toner : dict of paint key to parts
+    fractions : ndarray, shape (n,), float
+        Share of all paint that is toner, 0..<1.
+    """
+    base_vector = box.load_vector(base.loads_ml)
+    total = sum(toner.values())
+    unit = box.load_vector({key: count / total for key, count in toner.items()})
+    fractions = np.asarray(fractions, float)
+    added = base.load_ml * fractions / (1 - fractions)
+    return load_Lab(base_vector + added[:, None] * unit)
+
+
+def tone_down_ladder(
+    box: Box, base: Mix, toner: dict[str, int], target: ColourReading | None = None
+) -> Ladder:
+    """The rungs for any mix and any toner.
+
+    Parameters
+    ----------
+    box : Box
+    base : Mix
+    toner : dict of paint key to parts
+        One paint or a mix.
+    target : ColourReading, optional
+        The band; marks the matching step.
+    """
+    shares = np.array([float(fraction) for fraction in FRACTIONS])
+    colours = read_colours(toned_Lab(box, base, toner, shares))
+    first = colours[0]
+    matched, wanted_chroma, exact = None, None, False
+    if target is not None:
+        wanted_chroma = target.munsell.chroma
+        gaps = delta_E_2000(np.array([c.Lab for c in colours]), np.array(target.Lab))
+        nearest = int(np.argmin(gaps))
+        matched = nearest if gaps[nearest] <= CLOSE_WITHIN else None
+        exact = bool(gaps[nearest] <= CLOSE_WITHIN / 2)
+    steps: list[LadderStep] = []
+    for number, (fraction, colour) in enumerate(zip(FRACTIONS, colours, strict=True)):
+        note = _note(number, matched, exact, first, colour, wanted_chroma)
+        if steps and steps[-1].note == "mud":
+            note = "mud"  # beyond mud another hue may come up: not the one that was toned down
+        start, end = first.hue.wheel_deg, colour.hue.wheel_deg
+        drift = None if start is None or end is None else turn(start, end)
+        steps.append(
+            LadderStep(fraction, colour, note, drift, colour.munsell.value - first.munsell.value)
+        )
+    wanted = first if target is None else target
+    own = wanted.hue.family or wanted.hue.leaning or first.hue.family or first.hue.leaning
+    toner_mix = make_mix(box, toner, base.load_ml)
+    toner_family = _family(box, toner_mix)
+    opposite = None if own is None else complement(own)
+    if wanted.hue.family is None and not _beside(toner_family, opposite):
+        opposite = None  # a grey is made by any pair that cancels, opposite or not
+    return Ladder(
+        base,
+        toner_mix.parts,
+        tuple(steps),
+        matched,
+        opposite,
+        toner_family,
+    )
+
+
+def _beside(one: str | None, other: str | None) -> bool:
+    return one is not None and other is not None and wheel_distance(one, other) <= 1
+
+
+def _family(box: Box, toner: Mix) -> str | None:
+    """A paint's family by its full wash; a mix's by its own colour."""
+    if len(toner.parts) == 1:
+        place = paint_deg(box.paint(toner.keys[0]))
+        return None if place is None else family_of(hue_of_wheel_deg(place))
+    return toner.colour.hue.family or toner.colour.hue.leaning
+
+
+def _note(
+    number: int,
+    matched: int | None,
+    exact: bool,
+    first: ColourReading,
+    colour: ColourReading,
+    wanted_chroma: float | None,
+) -> StepNote:
+    if number == matched:
+        return "matches" if exact else "nearest"
+    if matched is not None and number < matched:
+        return "more intense"
+    if number and _is_mud(colour, first, wanted_chroma):
+        return "mud"
+    if matched is not None:
+        return "duller"
+    if wanted_chroma is not None and colour.munsell.chroma > wanted_chroma:
+        return "more intense"
+    return "duller"
+
+
+def _is_mud(colour: ColourReading, first: ColourReading, wanted_chroma: float | None) -> bool:
+    """Whether toning down has gone so far that neither hue is left, or another has come up."""
+    if wanted_chroma is not None and wanted_chroma < NEAR_NEUTRAL_CHROMA:
+        return False  # a grey is what was wanted
+    limit = MUD_CHROMA if wanted_chroma is None else min(MUD_CHROMA, wanted_chroma / 2)
+    if colour.munsell.chroma < limit:
+        return True
+    start, end = first.hue.wheel_deg, colour.hue.wheel_deg
+    turned = start is not None and end is not None and abs(turn(start, end)) > TURNED_DEG
+    return turned and colour.munsell.chroma < first.munsell.chroma / 2

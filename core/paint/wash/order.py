@@ -1,0 +1,198 @@
+"""The order of work on a wet sheet, and how long each stage lasts.
+
+Times are ranges from painters' own trials and depend on paper, water and the room; the shine on
+the sheet decides, not the clock.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from core.paint.mixture.mix import Mix
+from core.paint.pigment.hues import turn
+
+Kind = Literal["graded", "variegated", "flat", "none"]
+Stage = Literal["tape", "mix", "wet", "lay", "leave", "rinse", "stop", "dry", "peel"]
+
+SHINE_MIN = (1, 10)
+"""Minutes a wetted sheet keeps its shine, in which washes may run into each other."""
+
+DANGER_MIN = (5, 20)
+"""Minutes in which it is matt but still cool: a wet brush now leaves a bloom."""
+
+DRY_MIN = (15, 60)
+"""Minutes until it is no longer cool to the hand."""
+
+RINSE_DEG = 75.0
+"""Between hues further apart on the wheel the brush is rinsed."""
+
+GREYISH_CHROMA, CLEAN_CHROMA = 2.0, 4.0
+"""Munsell chroma below which a wash bears any trace of colour in the brush, and from which a trace
+of grey would dull it."""
+
+
+@dataclass(frozen=True)
+class WorkStep:
+    """One thing to do.
+
+    Attributes
+    ----------
+    stage : Stage
+    letters : tuple of str
+        Bands to lay, in this order; empty for other stages.
+    minutes : tuple of 2 ints or None
+        From and to.
+    thinning : bool
+        One mix, laid strongest first and thinned with water from band to band.
+    beside : str
+        The wet band that the first of `letters` runs into; "" when none beside it is laid yet.
+    """
+
+    stage: Stage
+    letters: tuple[str, ...] = ()
+    minutes: tuple[int, int] | None = None
+    thinning: bool = False
+    beside: str = ""
+
+
+@dataclass(frozen=True)
+class Order:
+    """The whole order of work.
+
+    Attributes
+    ----------
+    kind : "flat", "graded", "variegated" or "none"
+        One mix; one mix thinned downwards or upwards; different mixes running together; bare
+        paper only.
+    steps : tuple of WorkStep
+    danger_minutes : tuple of 2 ints
+        When not to touch the sheet.
+    turn_sheet : bool
+        The first band lies at the bottom: working upside down lets the wash run from light
+        to dark.
+    """
+
+    kind: Kind
+    steps: tuple[WorkStep, ...]
+    danger_minutes: tuple[int, int]
+    turn_sheet: bool
+
+
+def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
+    """Plan the laying of some bands.
+
+    Parameters
+    ----------
+    letters : sequence of str
+        From the top down.
+    mixes : sequence of Mix, same length
+
+    Notes
+    -----
+    Clean and light colours go first and the brush is rinsed before a distant hue; each band is
+    laid beside one that is already wet (common practice).
+    """
+    wet = [(letter, mix) for letter, mix in zip(letters, mixes, strict=True) if mix.parts]
+    bare = tuple(letter for letter, mix in zip(letters, mixes, strict=True) if not mix.parts)
+    painted = [mix for _, mix in wet]
+    kind = _kind(painted)
+    if kind == "none":
+        return Order(kind, (WorkStep("leave", bare),) if bare else (), DANGER_MIN, False)
+    steps = [WorkStep("tape"), WorkStep("mix"), WorkStep("wet", minutes=SHINE_MIN)]
+    down = kind == "graded" and _is_ladder(painted)
+    if down:
+        # One puddle: the strongest first, and water only ever added.
+        laying = list(range(len(painted)))
+        if painted[0].load_ml < painted[-1].load_ml:
+            laying.reverse()
+        groups = [laying]
+    else:
+        laying = _laying_order(painted)
+        groups = _groups(laying, painted)
+    for number, group in enumerate(groups):
+        if number:
+            steps.append(WorkStep("rinse"))
+        names = tuple(wet[i][0] for i in group)
+        laid = {letter for step in steps for letter in step.letters}
+        steps.append(WorkStep("lay", names, None, down, _wet_beside(letters, names[0], laid)))
+    if bare:
+        steps.append(WorkStep("leave", bare))
+    steps += [
+        WorkStep("stop", minutes=DANGER_MIN),
+        WorkStep("dry", minutes=DRY_MIN),
+        WorkStep("peel"),
+    ]
+    turn_sheet = len(painted) > 1 and laying[0] == len(painted) - 1
+    return Order(kind, tuple(steps), DANGER_MIN, turn_sheet)
+
+
+def _is_ladder(mixes: Sequence[Mix]) -> bool:
+    """Whether the wash only ever thins downwards, or only ever upwards."""
+    loads = [mix.load_ml for mix in mixes]
+    return loads == sorted(loads) or loads == sorted(loads, reverse=True)
+
+
+def _kind(mixes: Sequence[Mix]) -> Kind:
+    if len(mixes) <= 1:
+        return "flat" if mixes else "none"
+    same = all(mix.parts == mixes[0].parts for mix in mixes[1:])
+    return "graded" if same else "variegated"
+
+
+def _laying_order(mixes: Sequence[Mix]) -> list[int]:
+    """The lightest band first, then whichever wet neighbour is the lighter."""
+    if not mixes:
+        return []
+    value = [mix.Lab[0] for mix in mixes]
+    first = max(range(len(mixes)), key=lambda i: value[i])
+    order, low, high = [first], first, first
+    while len(order) < len(mixes):
+        above = value[low - 1] if low > 0 else -1.0
+        below = value[high + 1] if high + 1 < len(mixes) else -1.0
+        if above >= below:
+            low -= 1
+            order.append(low)
+        else:
+            high += 1
+            order.append(high)
+    return order
+
+
+def _wet_beside(letters: Sequence[str], letter: str, laid: set[str]) -> str:
+    """The laid band above or below a band, if there is one."""
+    at = list(letters).index(letter)
+    beside = [*letters[max(at - 1, 0) : at], *letters[at + 1 : at + 2]]
+    return next((other for other in beside if other in laid), "")
+
+
+def _groups(laying: list[int], mixes: Sequence[Mix]) -> list[list[int]]:
+    """Bands laid without rinsing between them."""
+    groups: list[list[int]] = []
+    for index in laying:
+        if groups and not _needs_clean_brush([mixes[i] for i in groups[-1]], mixes[index]):
+            groups[-1].append(index)
+        else:
+            groups.append([index])
+    return groups
+
+
+def _needs_clean_brush(laid: Sequence[Mix], coming: Mix) -> bool:
+    """Whether what is left in the brush would show in the next wash.
+
+    A greyish wash bears any trace of colour. A colour is compared with the brush's first one: a
+    sunset may turn half the wheel in small steps.
+    """
+    colour = coming.colour
+    if _is_greyish(coming):
+        return False
+    first = next((mix for mix in laid if not _is_greyish(mix)), None)
+    if first is None:
+        return colour.munsell.chroma >= CLEAN_CHROMA
+    one, other = first.colour.hue.wheel_deg, colour.hue.wheel_deg
+    return one is not None and other is not None and abs(turn(one, other)) > RINSE_DEG
+
+
+def _is_greyish(mix: Mix) -> bool:
+    return mix.colour.munsell.chroma < GREYISH_CHROMA

@@ -1,0 +1,105 @@
+"""Amounts, water, brush and strengths in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from core.i18n import translate
+from core.paint.mixture.strength import STRENGTHS, Strength
+from core.paint.wash.amounts import Amounts
+from core.paint.words.parts import listed, strength_note
+from core.reading.units import Units, length_text
+
+FLAT_BRUSH_MM = 25.0
+"""A flat wide enough for a class's sheet (common practice)."""
+
+
+def amounts_note(amounts: Amounts) -> str:
+    """Where the millilitres come from."""
+    if amounts.own_figure:
+        return translate("mix", "From your own figure, with about as much again to spare.")
+    return translate(
+        "mix", "A rule of thumb, with about as much again to spare: running out spoils a wash."
+    )
+
+
+def amount_text(ml: float, loads: int) -> str:
+    """ "Mix 3.5 mL: one load of a large brush."; empty for bare paper."""
+    if ml <= 0:
+        return ""
+    if loads == 1:
+        text = translate("mix", "Mix {ml:g} mL: one load of a large brush.")
+    else:
+        text = translate("mix", "Mix {ml:g} mL: {n} loads of a large brush.")
+    return text.format(ml=ml, n=loads)
+
+
+def amount_of_it_text(ml: float, loads: int) -> str:
+    """ "3.5 mL of it: one load of a large brush.", after "The same mix as A, with more water."."""
+    if loads == 1:
+        text = translate("mix", "{ml:g} mL of it: one load of a large brush.")
+    else:
+        text = translate("mix", "{ml:g} mL of it: {n} loads of a large brush.")
+    return text.format(ml=ml, n=loads)
+
+
+def brush_text(units: Units = "cm") -> str:
+    """Which brush for a wash."""
+    return translate(
+        "mix",
+        "Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds "
+        "less: fill it more often.",
+    ).format(width=length_text(FLAT_BRUSH_MM, units))
+
+
+def water_text(amounts: Amounts) -> str:
+    """How much clean water wets the sheet; a rule of thumb."""
+    low, high = amounts.water_ml
+    return translate("mix", "Clean water to wet the sheet: {low:.0f} to {high:.0f} mL.").format(
+        low=low, high=high
+    )
+
+
+def wet_text(drying_steps: float) -> str:
+    """That wet paint looks darker; empty when the setting says it does not."""
+    if drying_steps <= 0:
+        return ""
+    return translate(
+        "mix", "The chips are dry paint. Wet, a wash looks about {steps} darker."
+    ).format(steps=step_share_text(drying_steps))
+
+
+def step_share_text(steps: float) -> str:
+    """A share of a value step, as it is said: "a quarter of a value step"."""
+    for share, text in (
+        (0.25, translate("mix", "a quarter of a value step")),
+        (0.5, translate("mix", "half a value step")),
+        (0.75, translate("mix", "three quarters of a value step")),
+        (1.0, translate("mix", "a whole value step")),
+    ):
+        if abs(steps - share) < 0.01:
+            return text
+    return translate("mix", "{steps:g} of a value step").format(steps=steps)
+
+
+def strengths_text(strengths: Iterable[Strength]) -> str:
+    """What the strengths used in a plan mean in paint and water; empty when there is none."""
+    used = set(strengths)
+    known = [strength for strength in STRENGTHS if strength in used and strength != "paper"]
+    if not known:
+        return ""
+    first, *others = known
+    notes = [strength_note(first), *(_short_note(strength) for strength in others)]
+    return translate("mix", "Roughly, with tube paint: {notes}.").format(notes=listed(notes))
+
+
+def _short_note(strength: Strength) -> str:
+    """The same as `strength_note`, after another one."""
+    return {
+        "paper": "",
+        "weak tea": translate("mix", "weak tea 1 to 25 or more"),
+        "tea": translate("mix", "tea 1 to 15 or 20"),
+        "coffee": translate("mix", "coffee 1 to 8 or 10"),
+        "milk": translate("mix", "milk 1 to about 4"),
+        "cream": translate("mix", "cream 1 to 1"),
+    }[strength]

@@ -1,0 +1,30 @@
+"""A mix in words: parts, strength, how near it comes, why it is built so, what else would do."""
+
+from __future__ import annotations
+
+from core.paint.words.fit import reach_text, shortfall_text, verdict_text
+from core.paint.words.parts import (
+    listed,
+    mix_text,
+    parts_text,
+    sentence_case,
+    strength_note,
+    strength_text,
+)
+from core.paint.words.reasons import alternative_text, closest_text, reason_text, why_text
+
+__all__ = [
+    "alternative_text",
+    "closest_text",
+    "listed",
+    "mix_text",
+    "parts_text",
+    "reach_text",
+    "reason_text",
+    "sentence_case",
+    "shortfall_text",
+    "strength_note",
+    "strength_text",
+    "verdict_text",
+    "why_text",
+]

@@ -1,0 +1,72 @@
+"""A mix's parts and strength in words, and how words are strung together."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from core.i18n import translate
+from core.paint.box.box import Box
+from core.paint.box.names import paint_name
+from core.paint.mixture.mix import Mix
+from core.paint.mixture.strength import Strength
+from core.paint.planned import PlannedMix
+
+
+def parts_text(box: Box, mix: Mix) -> str:
+    """The parts as written on a board: "5 ultramarine : 1 crimson"; one paint has no number."""
+    if not mix.parts:
+        return translate("mix", "bare paper")
+    if len(mix.parts) == 1:
+        return paint_name(box.paint(mix.parts[0][0]))
+    return " : ".join(f"{count} {paint_name(box.paint(key))}" for key, count in mix.parts)
+
+
+def strength_text(strength: Strength) -> str:
+    """The wash's strength: "milk strength"."""
+    return {
+        "paper": translate("mix", "no paint"),
+        "weak tea": translate("mix", "weak tea strength"),
+        "tea": translate("mix", "tea strength"),
+        "coffee": translate("mix", "coffee strength"),
+        "milk": translate("mix", "milk strength"),
+        "cream": translate("mix", "cream strength"),
+    }[strength]
+
+
+def strength_note(strength: Strength) -> str:
+    """About how much water a strength takes: a rule of thumb; empty for bare paper."""
+    return {
+        "paper": "",
+        "weak tea": translate("mix", "weak tea is 1 part paint to 25 or more of water"),
+        "tea": translate("mix", "tea is 1 part paint to 15 or 20 of water"),
+        "coffee": translate("mix", "coffee is 1 part paint to 8 or 10 of water"),
+        "milk": translate("mix", "milk is 1 part paint to about 4 of water"),
+        "cream": translate("mix", "cream is as much paint as water"),
+    }[strength]
+
+
+def mix_text(box: Box, planned: PlannedMix) -> str:
+    """Parts and strength: "5 ultramarine : 1 crimson, milk strength"."""
+    if not planned.mix.parts:
+        return parts_text(box, planned.mix)
+    if len(planned.mix.parts) == 1:
+        return translate("mix", "{paint} alone, {strength}").format(
+            paint=parts_text(box, planned.mix), strength=strength_text(planned.strength)
+        )
+    return translate("mix", "{parts}, {strength}").format(
+        parts=parts_text(box, planned.mix), strength=strength_text(planned.strength)
+    )
+
+
+def listed(pieces: Sequence[str]) -> str:
+    """ "a", "a and b", "a, b and c"."""
+    if len(pieces) < 2:
+        return "".join(pieces)
+    return translate("mix", "{first} and {last}").format(
+        first=", ".join(pieces[:-1]), last=pieces[-1]
+    )
+
+
+def sentence_case(text: str) -> str:
+    """The text with a capital first letter, as at the start of a sentence."""
+    return text[:1].upper() + text[1:]

@@ -1,0 +1,1 @@
+"""The reading: what was measured of a colour, in the painter's terms, units and scales."""

@@ -1,0 +1,171 @@
+"""What was measured of a colour and of a band, before it becomes words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+from numpy.typing import ArrayLike
+
+from core.colour.lab import Lab_to_srgb
+from core.colour.munsell import Lab_to_munsell, Munsell, munsell_of
+from core.colour.srgb import srgb_to_hex
+from core.reading.wheel import NEAR_NEUTRAL_CHROMA, HueReading, complement, read_hue
+
+VALUE_WORDS = ("very dark", "dark", "middle", "light", "very light")
+INTENSITY_WORDS = ("near neutral", "dull", "moderate", "intense")
+
+_VALUE_BOUNDS = (2.5, 4.5, 6.5, 8.5)
+
+
+@dataclass(frozen=True)
+class ColourReading:
+    """One colour on every scale the program speaks of.
+
+    Attributes
+    ----------
+    srgb : tuple of 3 floats
+        Encoded sRGB, 0..1.
+    Lab : tuple of 3 floats
+        CIELAB, D65.
+    munsell : Munsell
+    hue : HueReading
+    value_word : one of VALUE_WORDS
+    intensity_word : one of INTENSITY_WORDS
+    complement : str or None
+        The family opposite; of a near neutral, opposite to its leaning; None without any hue.
+    """
+
+    srgb: tuple[float, float, float]
+    Lab: tuple[float, float, float]
+    munsell: Munsell
+    hue: HueReading
+    value_word: str
+    intensity_word: str
+    complement: str | None
+
+    @cached_property
+    def hex(self) -> str:
+        """`#rrggbb`."""
+        return srgb_to_hex(self.srgb)
+
+
+@dataclass(frozen=True)
+class BandReading:
+    """One band of the sky.
+
+    Attributes
+    ----------
+    letter : str
+        "A" is the top band.
+    top, bottom : float
+        Fractions of the photo's height.
+    colour : ColourReading or None
+        None only when the band has no pixel of sky at all.
+    left, centre, right : ColourReading or None
+        Its thirds.
+    spread : float
+        How far the band's pixels lie from its colour, in delta E 2000.
+    two_colours : bool
+        Whether the band holds two colours rather than one.
+    clipped_share : float
+        Share of its pixels, 0..1, in which a channel stands at its end.
+    pixel_share : float
+        Share of the band's pixels, 0..1, that are sky and opaque.
+    """
+
+    letter: str
+    top: float
+    bottom: float
+    colour: ColourReading | None
+    left: ColourReading | None
+    centre: ColourReading | None
+    right: ColourReading | None
+    spread: float
+    two_colours: bool
+    clipped_share: float
+    pixel_share: float
+
+
+def value_word(value: float) -> str:
+    """The word for a Munsell value, one of VALUE_WORDS."""
+    return VALUE_WORDS[sum(value >= bound for bound in _VALUE_BOUNDS)]
+
+
+def intensity_bounds(value: float) -> tuple[float, float, float]:
+    """Chroma at which "dull", "moderate" and "intense" begin, for a Munsell value.
+
+    Dark colours reach their words at a lower chroma, as the ISCC-NBS modifiers have it (Kelly and
+    Judd 1976, NBS Special Publication 440): the bounds rise from value 1 to 5.5.
+    """
+    share = min(max((value - 1) / 4.5, 0.0), 1.0)
+    return (NEAR_NEUTRAL_CHROMA, 2.0 + 2.5 * share, 5.5 + 1.75 * share)
+
+
+INTENSITY_RINGS = (0.0, 0.16, 0.42, 0.70, 0.97)
+"""Where the four words begin on the wheel's disc, centre 0, rim 1, and where the last ends."""
+
+_MOST_CHROMA = 14.0
+
+
+def intensity_place(value: float, chroma: float) -> float:
+    """How far from the centre of the wheel's disc a colour stands, 0..0.97.
+
+    Piecewise linear between the bounds of the words at this value, so that a marker always
+    stands in the ring whose word it is given.
+    """
+    chromas = (0.0, *intensity_bounds(value), _MOST_CHROMA)
+    return float(np.interp(chroma, chromas, INTENSITY_RINGS))
+
+
+def intensity_word(value: float, chroma: float) -> str:
+    """The word for a Munsell chroma, one of INTENSITY_WORDS."""
+    return INTENSITY_WORDS[sum(chroma >= bound for bound in intensity_bounds(value))]
+
+
+def read_colours(Lab: ArrayLike) -> tuple[ColourReading, ...]:
+    """Read several colours at once: for a few dozen much faster than one by one.
+
+    Parameters
+    ----------
+    Lab : array_like, shape (n, 3), float
+        CIELAB, D65.
+
+    Raises
+    ------
+    ValueError
+        Another shape, or a number that is not finite.
+    """
+    Lab = np.asarray(Lab, dtype=np.float64)
+    if Lab.ndim != 2 or Lab.shape[1] != 3:
+        raise ValueError(f"colours to read need the shape (n, 3), not {Lab.shape}")
+    if not np.isfinite(Lab).all():
+        raise ValueError("a colour to read is not finite: leave bands without pixels out")
+    return tuple(
+        _reading(rgb, lab, munsell_of(hvc))
+        for rgb, lab, hvc in zip(
+            Lab_to_srgb(Lab).tolist(), Lab.tolist(), Lab_to_munsell(Lab).tolist(), strict=True
+        )
+    )
+
+
+def read_colour(Lab: ArrayLike) -> ColourReading:
+    """Read one colour, CIELAB of shape (3,); see `read_colours`."""
+    return read_colours(np.asarray(Lab, dtype=np.float64)[None])[0]
+
+
+def _reading(rgb: list[float], Lab: list[float], munsell: Munsell) -> ColourReading:
+    hue = read_hue(munsell)
+    own = hue.family or hue.leaning
+    red, green, blue = rgb
+    L, a, b = Lab
+    return ColourReading(
+        srgb=(red, green, blue),
+        Lab=(L, a, b),
+        munsell=munsell,
+        hue=hue,
+        value_word=value_word(munsell.value),
+        intensity_word=intensity_word(munsell.value, munsell.chroma),
+        complement=None if own is None else complement(own),
+    )

@@ -1,0 +1,1 @@
+"""Finding: where in the picture the painted rectangle lies, and how sure that is."""

@@ -1,0 +1,140 @@
+"""Checking one proposed rectangle against the picture: paint inside, one even paper all round.
+
+What is looked at lies within a few hundredths of the side around the proposed edge. Paint only
+darkens its paper, so outside must be no darker; the paper outside has one tint and runs on
+smoothly; at a true corner both sides end, and beyond it is nothing but paper.
+"""
+
+from __future__ import annotations
+
+import warnings
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.colour.working_space import Floats, linear_to_W
+
+EVIDENCE = ("tints differ", "uneven", "darker outside", "no edge", "out of sight", "beyond")
+
+_CELLS, _FINE = 48, 4  # along a side; samples along a cell
+_OUTSIDE = np.linspace(0.009, 0.019, 4)  # distances from the edge, shares of the side
+_INSIDE = -np.linspace(0.010, 0.026, 4)
+_BEYOND = np.linspace(0.010, 0.026, 4)
+_DARKER = 0.05  # natural log
+_NO_EDGE = 2.0  # working units
+_NOTHING = np.array([0.15, 0.15, 1.0, 1.0, 1.0, 10.0])  # what cannot be seen bears nothing out
+
+
+def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
+    """How badly the picture fits a painted rectangle with these corners.
+
+    Parameters
+    ----------
+    linear : (h, w, 3) float32
+        The photo in linear light.
+    quad : (4, 2) float64
+        Corners in pixels, clockwise.
+
+    Returns
+    -------
+    (6,) float64
+        For a right rectangle all are small: the largest difference in tint between the papers
+        outside two sides; the roughness of the roughest side's paper along it (natural log
+        units both); the share of the edge with darker outside than inside; the share of the
+        faintest side without an edge; the share outside the photo; the largest colour step,
+        across a side's line prolonged, just beyond a corner (working units).
+    """
+    start, end = quad, np.roll(quad, -1, axis=0)
+    along = (end - start) / np.linalg.norm(end - start, axis=1, keepdims=True)
+    outward = np.stack([along[:, 1], -along[:, 0]], axis=-1)
+    size = 0.85 * float(np.linalg.norm(end - start, axis=1).mean())
+    t = np.linspace(0.03, 0.97, _CELLS * _FINE)[:, None]
+    line = start[:, None] * (1 - t) + end[:, None] * t
+
+    def strip(places: Floats, distances: Floats) -> Floats:
+        at = places[:, :, None] + outward[:, None, None] * (distances[:, None] * size)
+        return _sampled(linear, at)
+
+    def cells(distances: Floats) -> Floats:
+        return np.asarray(np.nanmedian(strip(line, distances).reshape(4, _CELLS, -1, 3), axis=2))
+
+    def patches(corners: Floats, way: Floats, distances: Floats) -> Floats:
+        places = corners[:, None] + way[:, None] * (_BEYOND[:, None] * size)
+        return np.asarray(np.nanmedian(strip(places, distances).reshape(4, -1, 3), axis=1))
+
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore", RuntimeWarning)  # what lies outside the photo is NaN
+        outer, inner = cells(_OUTSIDE), cells(_INSIDE)
+        seen = np.isfinite(outer).all(axis=-1)
+        if seen.mean() < 0.25:
+            return _NOTHING.copy()
+        paper, paint = (np.log(np.maximum(colour, 1e-3)) for colour in (outer, inner))
+        rise = (paper - paint).mean(axis=-1)
+        step = np.linalg.norm(linear_to_W(outer) - linear_to_W(inner), axis=-1)
+        tint = np.nanmedian(paper - paper.mean(axis=-1, keepdims=True), axis=1)
+        rough = np.nanstd(np.diff(paper.mean(axis=-1), axis=1), axis=1)
+        darker = np.nanmean(np.where(seen, rise < -_DARKER, np.nan))
+        faint = np.nanmean(np.where(seen, step < _NO_EDGE, np.nan), axis=1)
+        beyond = [
+            linear_to_W(patches(corners, way, _OUTSIDE))
+            - linear_to_W(patches(corners, way, _INSIDE))
+            for corners, way in ((start, -along), (end, along))
+        ]
+        steps = np.linalg.norm(beyond, axis=-1)
+        known = tint[np.isfinite(tint).all(axis=1)]
+        return np.array(
+            [
+                np.ptp(known, axis=0).max(), np.nanmax(rough), darker, np.nanmax(faint),
+                1 - seen.mean(), np.nanmax(steps) if np.isfinite(steps).any() else 0.0,
+            ]
+        )  # fmt: skip
+
+
+# Fitted by tools/fit_corners.py, which states its seeds.
+WEIGHTS = np.array([4.678, 1.635, -1.728, -1.109, -0.856, -2.678, -2.456])
+_MOST_DARKER, _IMPOSSIBLE = 0.6, 12.0
+_MOST_HIDDEN, _UNSEEN = 0.1, 6.0
+
+
+def terms_of(score: float, evidence: Floats) -> Floats:
+    """What the weights belong to: a one, the first judgement and the evidence, (7,)."""
+    tints, rough, darker, faint, _, beyond = evidence
+    return np.array(
+        [
+            1.0, np.clip(score, -8.0, 8.0) / 4, np.clip(tints, 0.01, 0.06) / 0.02,
+            np.clip(rough, 0.01, 0.08) / 0.02, darker, faint, np.clip(beyond, 0.5, 4.0),
+        ]
+    )  # fmt: skip
+
+
+def log_odds(score: float, evidence: Floats) -> float:
+    """Log-odds that a quadrilateral is the painted rectangle.
+
+    Parameters
+    ----------
+    score : float
+        `quads.judge` of it.
+    evidence : (6,) float64
+        `evidence_of` it.
+    """
+    # By hand, because the fitted sheets hold too little of it. Paint never lightens its paper: most
+    # of the edge darker outside cannot be, however neat the rest. And what is cut off by the
+    # photo's edge was not looked at.
+    wrong_way = max(0.0, float(evidence[2]) - _MOST_DARKER)
+    hidden = max(0.0, float(evidence[4]) - _MOST_HIDDEN)
+    fitted = float(terms_of(score, evidence) @ WEIGHTS)
+    return fitted - _IMPOSSIBLE * wrong_way - _UNSEEN * hidden
+
+
+def _sampled(linear: NDArray[np.float32], at: Floats) -> Floats:
+    """Colours (..., 3) at pixel places (..., 2), NaN outside the picture."""
+    from scipy.ndimage import map_coordinates  # deferred: start-up time
+
+    h, w = linear.shape[:2]
+    x, y = at[..., 0], at[..., 1]
+    where = np.stack([y - 0.5, x - 0.5])
+    got = np.stack(
+        [map_coordinates(linear[..., c], where, order=1, mode="nearest") for c in range(3)], -1
+    ).astype(np.float64)
+    got[(x < 0) | (x > w) | (y < 0) | (y > h)] = np.nan
+    return np.asarray(got)

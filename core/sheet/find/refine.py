@@ -1,0 +1,89 @@
+"""Moving a rough quadrilateral onto the exact edge of the paint."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.colour.working_space import Floats, linear_to_W
+
+_PLACES = 90  # profiles a side
+_STEPS = 49  # samples a profile
+
+
+def refine(linear: NDArray[np.float32], quad: Floats) -> Floats:
+    """Corners (4, 2) in pixels, each side moved to where colour changes half-way.
+
+    Parameters
+    ----------
+    linear : (h, w, 3) float32
+        The photo in linear light.
+    quad : (4, 2) float64
+        Rough corners in pixels, good to about 1% of the side.
+    """
+    for reach in (0.016, 0.010, 0.007):
+        sides = [_fit_side(linear, quad, k, reach) for k in range(4)]
+        moved = np.stack([_crossing(sides[k - 1], sides[k]) for k in range(4)])
+        if not np.isfinite(moved).all() or np.abs(moved - quad).max() > 0.05 * np.ptp(quad):
+            return quad
+        quad = moved
+    return quad
+
+
+def _fit_side(
+    linear: NDArray[np.float32], quad: Floats, k: int, reach: float
+) -> tuple[Floats, Floats]:
+    """A point and a direction of the line through the paint's edge along side `k`."""
+    from scipy.ndimage import map_coordinates  # deferred: start-up time
+
+    a, b = quad[k], quad[(k + 1) % 4]
+    length = float(np.linalg.norm(b - a))
+    direction = (b - a) / length
+    outward = np.array([direction[1], -direction[0]])
+    size = float(np.ptp(quad, axis=0).mean())
+    run = np.linspace(0.02, 0.98, _PLACES)
+    offset = np.linspace(-1, 1, _STEPS) * max(reach * size, 3.0)
+    at = a + (b - a) * run[:, None, None] + outward * offset[None, :, None]
+    coords = np.stack([at[..., 1] - 0.5, at[..., 0] - 0.5])
+    profile = np.stack(
+        [map_coordinates(linear[..., c], coords, order=1, mode="nearest") for c in range(3)], -1
+    )
+    W = linear_to_W(profile.astype(np.float64))
+    # Neighbouring profiles share an edge: a running median calms paper grain and paint bleeds.
+    part = _STEPS // 4
+    inner, outer = np.median(W[:, :part], axis=1), np.median(W[:, -part:], axis=1)
+    difference = outer - inner
+    size2 = (difference**2).sum(-1)
+    along = ((W - inner[:, None]) * difference[:, None]).sum(-1) / np.maximum(size2, 1e-9)[:, None]
+    # The edge is where the paint's share of the profile ends: area under the clipped curve.
+    paper_share = np.clip(along, 0, 1).mean(axis=1)
+    crossing = offset[-1] - paper_share * (offset[-1] - offset[0])
+    # The area counts ends that lie beyond the median plateaus evenly, so it is unbiased.
+    weight = np.sqrt(size2) / (np.sqrt(size2) + 4.0)
+    return _robust_line(run * length, crossing, weight, a, direction, outward)
+
+
+def _robust_line(
+    run: Floats, crossing: Floats, weight: Floats, a: Floats, direction: Floats, outward: Floats
+) -> tuple[Floats, Floats]:
+    centre = run.mean()
+    design = np.stack([np.ones_like(run), run - centre], -1)
+    w = weight.copy()
+    fit: Floats = np.zeros(2)
+    for _ in range(8):
+        fit = np.asarray(np.linalg.lstsq(design * w[:, None], crossing * w, rcond=None)[0])
+        rest = crossing - design @ fit
+        spread = 1.4826 * np.median(np.abs(rest)) + 0.05
+        w = weight / (1 + (rest / (1.5 * spread)) ** 2)
+    point = a + direction * centre + outward * fit[0]
+    way = direction + outward * fit[1]
+    return point, way / np.linalg.norm(way)
+
+
+def _crossing(one: tuple[Floats, Floats], two: tuple[Floats, Floats]) -> Floats:
+    (p, d), (q, e) = one, two
+    system = np.stack([d, -e], -1)
+    if abs(np.linalg.det(system)) < 1e-6:
+        return np.full(2, np.nan)
+    t = np.linalg.solve(system, q - p)
+    return np.asarray(p + d * t[0])

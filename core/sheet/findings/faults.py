@@ -1,0 +1,72 @@
+"""Hard edges and blooms put in their bands, with what probably caused them."""
+
+from __future__ import annotations
+
+from core.bands.lines import Bands
+from core.colour.working_space import Floats
+from core.sheet.match.reference import Reference
+from core.sheet.painted.blooms import Spot
+from core.sheet.painted.edges import RawEdge, find_edges
+from core.sheet.result import Bloom, HardEdge
+
+_AT_LINE = 0.035  # of the height: an edge this near a line lies on it
+_SAME_PLACE = 0.04  # an edge of the reference this near is the sky's own
+
+
+def edges_in_bands(
+    W: Floats, bands: Bands, reference: Reference, *, even_light: bool = True
+) -> tuple[HardEdge, ...]:
+    """Hard edges of a sheet (h, w, 3, working colours) that its reference does not have.
+
+    Without `even_light` an edge inside a band may be a shadow's, so only those on lines count.
+
+    Likely causes are common practice: across the whole width on a line, the first wash had
+    dried before the next was laid; over a part of it, the brush was stiff or dry; inside a
+    band, the wash ran out and dried.
+    """
+    own = _own_edges(reference, bands)
+    found = []
+    for edge in find_edges(W):
+        if any(abs(edge.at - at) < _SAME_PLACE for at in own):
+            continue
+        letters, on_line = _letters(edge, bands)
+        if not on_line and not even_light:
+            continue
+        if not on_line:
+            cause = "wash ran out and dried"
+        elif edge.full:
+            cause = "dried before the next wash"
+        else:
+            cause = "stiff or dry brush"
+        found.append(
+            HardEdge(edge.at, edge.start, edge.end, 100 * edge.width, edge.full, letters, cause)
+        )
+    return tuple(found)
+
+
+def _own_edges(reference: Reference, bands: Bands) -> list[float]:
+    """Where the reference's own hard edges would lie on the sheet: lines move with lines."""
+    should, at = reference.bands.edges, bands.edges
+    moved = []
+    for edge in reference.edges:
+        k = max(0, sum(1 for y in should[1:-1] if y <= edge.at))
+        share = (edge.at - should[k]) / (should[k + 1] - should[k])
+        moved.append(at[k] + share * (at[k + 1] - at[k]))
+        moved.append(edge.at)
+    return moved
+
+
+def _letters(edge: RawEdge, bands: Bands) -> tuple[tuple[str, ...], bool]:
+    for k, line in enumerate(bands.lines):
+        if abs(line - edge.at) < _AT_LINE:
+            return (bands.letters[k], bands.letters[k + 1]), True
+    return (_letter_at(edge.at, bands),), False
+
+
+def _letter_at(y: float, bands: Bands) -> str:
+    return bands.letters[bands.band_at(min(max(y, 0.0), 1.0)) or 0]
+
+
+def blooms_in_bands(spots: tuple[Spot, ...], bands: Bands) -> tuple[Bloom, ...]:
+    """Blooms with the letters of their bands."""
+    return tuple(Bloom(x, y, radius, _letter_at(y, bands)) for x, y, radius in spots)

@@ -1,0 +1,176 @@
+"""Undoing the light on a sheet, as far as its unpainted border shows it.
+
+White paper all around tells how bright and how coloured the light was at the edge of the
+painting. A low-order surface through it, in the logarithm of linear light and robust against
+stains, is divided out; what the surface leaves of the border is the residual. A shadow with a
+sharp edge is one more factor (`cast_shadow`).
+"""
+
+from __future__ import annotations
+
+import itertools
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.colour.working_space import Floats
+from core.sheet.light.cast_shadow import shaded_part, two_levels
+from core.sheet.light.straighten import Flat
+
+SHADOW_RESIDUAL = 0.02
+"""Above this the light changed faster than the surface can follow: a shadow."""
+
+_SEGMENTS = 16  # along each side
+_SLICES = 3  # outwards
+_FIRST, _SLICE = 0.009, 0.010  # where the first slice begins, and its depth; shares of the height
+
+
+@dataclass(frozen=True, eq=False)
+class Lit:
+    """A sheet with its light undone.
+
+    Attributes
+    ----------
+    painted : (H, W, 3) float32
+        The painted rectangle; unpainted paper is 1 where a border was found.
+    residual : float or None
+        Deviation of the border from the fitted light, natural log; None without a border.
+    white : (3,) float64
+        Mean linear colour of the border (of 1, 1, 1 without one).
+    border : (n, 3) float64
+        Block colours of the border in linear light, for the notices.
+    """
+
+    painted: NDArray[np.float32]
+    residual: float | None
+    white: Floats
+    border: Floats
+
+
+def undo_light(flat: Flat) -> Lit:
+    """Correct a straightened sheet by its border."""
+    places, colours = border_blocks(flat)
+    if len(places) < 6 * _SEGMENTS // 2:
+        return Lit(flat.painted, None, np.ones(3), colours)
+    logs = np.log(np.maximum(colours, 1e-4))
+    coefficients, residual = _smooth_light(places, logs)
+    shade, step = None, np.zeros(3)
+    if residual > SHADOW_RESIDUAL and (levels := two_levels(places, logs, _terms(places))):
+        dark, step = levels
+        shade = shaded_part(flat, places, dark, step)
+        if shade is not None:
+            coefficients, _ = _smooth_light(places, logs - dark[:, None] * step)
+    H, W = flat.painted.shape[:2]
+    # The surface is smooth: worked out on a coarse grid and enlarged, it costs nothing.
+    y = np.linspace(-1, 1, 2 * H + 1)[1::2]
+    x = np.linspace(-1, 1, 2 * W + 1)[1::2]
+    one_y, one_x = np.ones_like(y), np.ones_like(x)
+    light = np.empty((H, W, 3), dtype=np.float32)
+    for c in range(3):
+        k = coefficients[:, c]
+        rows = np.stack([k[0] + k[2] * y + k[5] * y * y, k[1] + k[4] * y, k[3] * one_y], -1)
+        light[..., c] = rows @ np.stack([one_x, x, x * x])
+    if shade is not None:
+        light += (shade[..., None] * step).astype(np.float32)
+    painted = flat.painted * np.exp(-light)
+    return Lit(painted.astype(np.float32, copy=False), residual, colours.mean(axis=0), colours)
+
+
+def _smooth_light(places: Floats, logs: Floats) -> tuple[Floats, float]:
+    """A surface for each channel, (6, 3), and the residual of all."""
+    coefficients, rest = np.empty((6, 3)), np.empty_like(logs)
+    for c in range(3):
+        coefficients[:, c], rest[:, c] = _robust_surface(places, logs[:, c])
+    even = np.sort(np.abs(rest.mean(axis=1)))
+    return coefficients, float(np.sqrt(np.mean(even[: max(1, int(0.97 * len(even)))] ** 2)))
+
+
+def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
+    """Blocks of unpainted paper around the painting.
+
+    Returns
+    -------
+    (n, 2) float64
+        Their places: x and y from -1 to 1 across the painted rectangle, beyond it outside.
+    (n, 3) float64
+        Their median colours in linear light.
+    """
+    m = flat.margin
+    H, W = flat.painted.shape[:2]
+    places, colours = [], []
+    for side in range(4):
+        # Turn the picture so that this side is the top; the margin comes along.
+        linear, seen = np.rot90(flat.linear, side), np.rot90(flat.seen, side)
+        across, size = (W, H) if side % 2 == 0 else (H, W)
+        cuts = np.linspace(0.01 * across, 0.99 * across, _SEGMENTS + 1).astype(int) + m
+        found = np.full((_SLICES, _SEGMENTS, 3), np.nan)
+        for i in range(_SLICES):
+            low = m - round((_FIRST + (i + 1) * _SLICE) * H)
+            high = m - round((_FIRST + i * _SLICE) * H)
+            for j in range(_SEGMENTS):
+                part = seen[low:high, cuts[j] : cuts[j + 1]]
+                if part.size and part.mean() > 0.9:
+                    block = linear[low:high, cuts[j] : cuts[j + 1]].reshape(-1, 3)
+                    found[i, j] = np.median(block, axis=0)
+        inside = np.median(linear[m + round(0.02 * H) : m + round(0.05 * H), m:-m], axis=0)
+        paint = np.stack(
+            [np.median(inside[a - m : b - m], axis=0) for a, b in itertools.pairwise(cuts)]
+        )
+        keep = _paper(found, paint.astype(np.float64))
+        slices, segments = np.nonzero(keep)
+        x = ((cuts[segments] + cuts[segments + 1]) / 2 - m) / across * 2 - 1
+        y = -1 - 2 * (_FIRST + (slices + 0.5) * _SLICE) * H / size
+        for _ in range(side):  # back to the upright picture
+            x, y = -y, x
+        places.append(np.stack([x, y], -1))
+        colours.append(found[slices, segments])
+    return _agreeing(np.concatenate(places), np.concatenate(colours).astype(np.float64))
+
+
+def _paper(found: Floats, paint: Floats) -> NDArray[np.bool_]:
+    """Which blocks continue the first slice outwards without a change, and are no darker than
+    the paint beside them."""
+    logs = np.log(np.maximum(found, 1e-4))
+    keep = np.isfinite(logs).all(axis=2)
+    darker = (found.sum(axis=2) < 0.97 * paint.sum(axis=1)[None]) & keep
+    keep &= ~darker
+    for i in range(1, len(found)):
+        change = logs[i] - logs[i - 1]
+        tint = change - change.mean(axis=1, keepdims=True)
+        same = (np.abs(change.mean(axis=1)) < 0.06) & (np.abs(tint).max(axis=1) < 0.03)
+        keep[i] &= keep[i - 1] & same
+    return np.asarray(keep)
+
+
+def _agreeing(places: Floats, colours: Floats) -> tuple[Floats, Floats]:
+    """Leave out blocks of another tint than most: stains, the desk, a neighbour sheet."""
+    if len(colours) == 0:
+        return places, colours
+    logs = np.log(np.maximum(colours, 1e-4))
+    tint = logs - logs.mean(axis=1, keepdims=True)
+    off = np.abs(tint - np.median(tint, axis=0)).max(axis=1)
+    keep = off < 0.12
+    # Blocks much darker than their neighbours in tint are no paper either.
+    bright = logs.mean(axis=1)
+    keep &= bright > np.median(bright) - 1.1
+    return places[keep], colours[keep]
+
+
+def _terms(places: Floats) -> Floats:
+    x, y = places[:, 0], places[:, 1]
+    return np.stack([np.ones_like(x), x, y, x * x, x * y, y * y], -1)
+
+
+def _robust_surface(places: Floats, values: Floats) -> tuple[Floats, Floats]:
+    """Quadratic surface by iteratively reweighted least squares, and what it leaves."""
+    design = _terms(places)
+    weight = np.ones(len(values))
+    fit: Floats = np.zeros(6)
+    for _ in range(12):
+        root = np.sqrt(weight)
+        fit = np.asarray(np.linalg.lstsq(design * root[:, None], values * root, rcond=None)[0])
+        rest = values - design @ fit
+        spread = 1.4826 * np.median(np.abs(rest)) + 1e-4
+        weight = 1 / (1 + (rest / (2.5 * spread)) ** 2)
+    return fit, values - design @ fit

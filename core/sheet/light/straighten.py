@@ -1,0 +1,131 @@
+"""Straightening a sheet: the painted rectangle and a margin around it, seen flat and upright."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.colour.working_space import Floats
+from core.errors import SheetError
+from core.i18n import translate
+from core.sheet.result import Corners
+
+HEIGHT = 640
+"""Rows of a straightened painted rectangle."""
+MARGIN = 0.13
+"""What is kept around it, as a share of the height."""
+
+_FOCAL = 0.75
+"""Focal length of a phone's main camera over its picture's longer side (27 mm on 36 mm)."""
+
+
+@dataclass(frozen=True, eq=False)
+class Flat:
+    """A straightened sheet in linear light.
+
+    Attributes
+    ----------
+    linear : (H + 2 m, W + 2 m, 3) float32
+        With the margin; what lies outside the photo repeats its edge.
+    seen : (H + 2 m, W + 2 m) bool
+        False outside the photo.
+    margin : int
+        m, in pixels.
+    aspect : float
+        Width over height of the painted rectangle, perspective undone.
+    """
+
+    linear: NDArray[np.float32]
+    seen: NDArray[np.bool_]
+    margin: int
+    aspect: float
+
+    @property
+    def painted(self) -> NDArray[np.float32]:
+        """The painted rectangle alone, (H, W, 3)."""
+        m = self.margin
+        return self.linear[m:-m, m:-m]
+
+
+def homography(source: Floats, target: Floats) -> Floats:
+    """The 3 x 3 projective map that takes four points (4, 2) to four others."""
+    rows = []
+    for (x, y), (u, v) in zip(source, target, strict=True):
+        rows.append([x, y, 1, 0, 0, 0, -u * x, -u * y])
+        rows.append([0, 0, 0, x, y, 1, -v * x, -v * y])
+    solution = np.linalg.solve(np.asarray(rows, dtype=np.float64), target.ravel())
+    return np.append(solution, 1.0).reshape(3, 3)
+
+
+def upright_quad(corners: Corners, turned: int, width: int, height: int) -> Floats:
+    """Corners in pixels, in the order the upright sheet has them, shape (4, 2).
+
+    Raises
+    ------
+    SheetError
+        The corners do not span a rectangle seen in perspective.
+    """
+    quad = np.asarray(corners, dtype=np.float64) * [width, height]
+    sides = np.roll(quad, -1, axis=0) - quad
+    after = np.roll(sides, -1, axis=0)
+    turns = sides[:, 0] * after[:, 1] - sides[:, 1] * after[:, 0]
+    span = max(width, height)
+    if not np.isfinite(quad).all() or turns.min() <= (0.01 * span) ** 2:
+        raise SheetError(
+            translate(
+                "sheet",
+                "These corners do not make a rectangle: place them clockwise on the corners of "
+                "the painting, the top left one first.",
+            )
+        )
+    # A quarter turn clockwise brings the picture's bottom left corner to the top left.
+    return np.roll(quad, turned % 4, axis=0)
+
+
+def aspect_of(quad: Floats, width: int, height: int, scan: bool) -> float:
+    """Width over height of the rectangle whose picture has these corners.
+
+    A phone's usual focal length is assumed; it matters little unless the view is slanted. A scan
+    has no perspective.
+    """
+    unit = np.array([[0, 0], [1, 0], [1, 1], [0, 1]], dtype=np.float64)
+    if scan:
+        sides = np.linalg.norm(np.roll(quad, -1, axis=0) - quad, axis=1)
+        return float((sides[0] + sides[2]) / (sides[1] + sides[3]))
+    focal = _FOCAL * max(width, height)
+    H = homography(unit, (quad - [width / 2, height / 2]) / focal)
+    return float(np.linalg.norm(H[:, 0]) / np.linalg.norm(H[:, 1]))
+
+
+def straighten(linear: NDArray[np.float32], quad: Floats, aspect: float) -> Flat:
+    """Straighten the rectangle with corners `quad` (4, 2), pixels of `linear` (h, w, 3)."""
+    from scipy.ndimage import map_coordinates  # deferred: start-up time
+
+    H = HEIGHT
+    W = int(np.clip(round(H * aspect), H // 4, H * 3))
+    margin = round(MARGIN * H)
+    box = np.array([[0, 0], [W, 0], [W, H], [0, H]], dtype=np.float64)
+    # Rows and columns of a much larger photo are averaged first, so that its noise is not kept.
+    length = np.linalg.norm(np.roll(quad, -1, axis=0) - quad, axis=1).min() / min(H, W)
+    block = int(max(1, length // 1.5))
+    if block > 1:
+        h, w = linear.shape[0] // block, linear.shape[1] // block
+        cut = linear[: h * block, : w * block].reshape(h, block, w, block, 3)
+        linear = cut.mean(axis=(1, 3), dtype=np.float32)
+        quad = quad / block
+    M = homography(box, quad)
+    x = np.arange(W + 2 * margin) - margin + 0.5
+    y = np.arange(H + 2 * margin)[:, None] - margin + 0.5
+    depth = M[2, 0] * x + M[2, 1] * y + 1.0
+    depth = np.where(depth > 1e-6, depth, 1e-6)
+    px = (M[0, 0] * x + M[0, 1] * y + M[0, 2]) / depth - 0.5
+    py = (M[1, 0] * x + M[1, 1] * y + M[1, 2]) / depth - 0.5
+    coords = np.stack([py, px])
+    flat = np.stack(
+        [map_coordinates(linear[..., c], coords, order=1, mode="nearest") for c in range(3)], -1
+    )
+    h, w = linear.shape[:2]
+    seen = (px > -0.5) & (px < w - 0.5) & (py > -0.5) & (py < h - 0.5)
+    return Flat(flat.astype(np.float32, copy=False), seen, margin, aspect)

@@ -1,0 +1,1 @@
+"""The match: which stretch of the sheet is which band of the reference, and where the lines lie."""

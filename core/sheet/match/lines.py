@@ -1,0 +1,144 @@
+"""Finding the reference's lines on a sheet.
+
+The sheet's vertical profile is cut into the reference's bands, in order (`order`). Then both
+profiles are described by soft steps (`steps`), and the difference of the two half-way points is
+the displacement, so that like is compared with like.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from core.colour.working_space import Floats, W_to_linear, linear_to_W
+from core.sheet.match.order import band_colours, order_bands
+from core.sheet.match.soft_steps import Steps, Target, fit_steps
+
+TELLABLE = 4.0
+"""Neighbouring bands closer than this, in working units, give no line that can be told."""
+
+_COLOUR_TRUST = 0.4  # samples' worth of trust in the reference's colour
+_PRIOR_FIT = 400.0
+_WIDTH_FIT = 3.0
+_ORDER_SHARE = 0.1  # weight of the search's cost beside the fit's
+_SLIDE = 0.015
+_ON_IT = 0.006
+_PRESSED = 0.4  # share of its height in the reference
+_FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
+_DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
+_RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
+
+
+@dataclass(frozen=True)
+class Line:
+    """A line found on a sheet; positions are shares of the height.
+
+    Attributes
+    ----------
+    should, at : float
+    sure : bool
+        False: "cannot tell".
+    contrast : float
+        Smaller of the two colour steps across the line, reference and sheet, working units.
+    width : float
+        10-90% width of the sheet's step.
+    error : float
+        Standard error of the place on the sheet, as the fit sees it.
+    """
+
+    should: float
+    at: float
+    sure: bool
+    contrast: float
+    width: float
+    error: float
+
+
+def density_of(profile: Floats) -> Floats:
+    """Optical densities (natural log, times 20) of a profile in working colours.
+
+    Paint adds up in density, so the half-way point of a wash lies there whatever its softness;
+    in the working space a wide step from dark to pale would seem to lie too low.
+    """
+    return -20.0 * np.log(np.clip(W_to_linear(profile), 0.004, 1.2))
+
+
+def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> tuple[Line, ...]:
+    """Where each line of the reference lies on the sheet.
+
+    Parameters
+    ----------
+    reference, sheet : (SAMPLES, 3) float64
+        Profiles in working colours.
+    lines : tuple of float
+        The reference's lines, shares of its sky's height.
+    """
+    if not lines:
+        return ()
+    own = _fit_reference(reference, lines)
+    its, rivals = _fit_sheet(reference, lines, own, sheet)
+    kept = np.diff([0.0, *its.at, 1.0]) / np.diff([0.0, *lines, 1.0])
+    answer = []
+    for k, line in enumerate(lines):
+        contrast = min(_step_between(own, k), _step_between(its, k))
+        # A line that lies in its transition is where it should be. One put a little beside it is
+        # compared with the transition's middle; where the fit slides far off, the fit is in doubt.
+        beside = float(own.at[k]) - line
+        beside = float(np.sign(beside)) * min(max(abs(beside) - _ON_IT, 0.0), _SLIDE)
+        at = float(np.clip(its.at[k] - beside, 0.005, 0.995))
+        # Another reading of the sheet that is nearly as good and puts the line elsewhere.
+        doubt = any(
+            other.cost < its.cost + _RIVAL * (1 + its.cost) and abs(other.at[k] - its.at[k]) > 0.02
+            for other in rivals
+        )
+        # A band pressed together next to the line is more likely one the fit invented.
+        far = abs(at - line) > _FAR
+        pressed = min(kept[k], kept[k + 1]) < (_PRESSED_FAR if far else _PRESSED)
+        flat = float(its.error[k]) > _DOUBT
+        sure = contrast >= TELLABLE and not (doubt or pressed or flat)
+        answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
+    return tuple(answer)
+
+
+def _step_between(steps: Steps, k: int) -> float:
+    linear = np.exp(np.clip(-steps.colours[k : k + 2] / 20.0, -6.0, 0.3))
+    a, b = linear_to_W(linear)
+    return float(np.linalg.norm(b - a))
+
+
+def _fit_reference(profile: Floats, lines: tuple[float, ...]) -> Steps:
+    """The reference's lines were set by a person or the proposal: they hold where they are."""
+    density = density_of(profile)
+    colours = band_colours(density, lines)
+    target = Target(colours, 0.4, np.asarray(lines), 3000.0, 3.0)
+    fits = [fit_steps(density, lines, target, softness=softness) for softness in (0.15, 0.6)]
+    return min(fits, key=lambda fit: fit.cost)
+
+
+def _fit_sheet(
+    reference: Floats, lines: tuple[float, ...], own: Steps, sheet: Floats
+) -> tuple[Steps, list[Steps]]:
+    """The best reading of the sheet, and other readings of it."""
+    wanted = band_colours(reference, lines)
+    density = density_of(sheet)
+    search = order_bands(wanted, lines, sheet)
+    ways = list(search.ways)
+    ways += [lines, tuple((np.add(lines, ways[0]) / 2).tolist())]
+    shift = np.median(band_colours(density, ways[0]) - own.colours, axis=0)
+    target = Target(own.colours + shift, _COLOUR_TRUST, own.at, _PRIOR_FIT, _WIDTH_FIT)
+    coarse = [fit_steps(density, way, target, softness=0.4, pool=4, rounds=14) for way in ways]
+    coarse = [
+        replace(fit, cost=fit.cost + _ORDER_SHARE * search.cost(tuple(fit.at.tolist())))
+        for fit in coarse
+    ]
+    coarse.sort(key=lambda fit: fit.cost)
+    best = coarse[0]
+    start = tuple(float(v) for v in best.at)
+    loose = Target(best.colours, 0.4, best.at, 5.0, 0.3)
+    fine = [
+        fit_steps(density, start, loose, softness=softness, rounds=30) for softness in (0.15, 0.6)
+    ]
+    final = min(fine, key=lambda fit: fit.cost)
+    # Costs of coarse and fine fits differ; rivals are compared with the coarse winner.
+    return replace(final, cost=best.cost), coarse[1:]

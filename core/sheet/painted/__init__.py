@@ -1,0 +1,1 @@
+"""The paint: its edges, strokes, blooms and pale corners, from how much of it lies where."""

@@ -1,0 +1,1 @@
+"""The worksheet: what the student says of the two sheets, before anything measured is shown."""

@@ -1,0 +1,138 @@
+"""The class view as the class sees it: what is drawn, when, and how large."""
+
+from __future__ import annotations
+
+from itertools import pairwise, product
+
+import pytest
+from class_tools import SCREENS, SKY, readings_of, texts_of
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+
+from app.drawing.classview import layout as layouts
+from core.lesson.asking import answer_to
+from core.lesson.lesson import QUESTIONS
+from core.reading.wording import Wording
+
+
+@pytest.mark.parametrize(("size", "shape"), list(product(SCREENS, ((400, 600), (600, 400)))))
+def test_all_text_is_four_percent_and_on_the_screen(make_view, drawn, size, shape):
+    view = make_view(size=size, shape=shape)
+    for _ in range(len(QUESTIONS) + 1):
+        for text, height, left, right, y in texts_of(view, drawn):
+            assert height > layouts.LEAST_TEXT * size[1] - 1, text
+            assert left >= 0, text
+            assert right <= size[0], text
+            assert height / 2 <= y <= size[1] - height / 2, text
+        view.run("answer")
+    for command in ("tally", "keys"):
+        view.run(command)
+        for text, height, left, right, _ in texts_of(view, drawn):
+            assert height > layouts.LEAST_TEXT * size[1] - 1, text
+            assert left >= 0, text
+            assert right <= size[0], text
+
+
+def test_nothing_of_an_answer_is_told_early(make_view, drawn):
+    view = make_view()
+    answers = [answer_to(question, view.reading, Wording()).text for question in QUESTIONS]
+    for shown in range(len(QUESTIONS) + 1):
+        words = [text for text, *_ in texts_of(view, drawn)]
+        seen = [answer in words for answer in answers]
+        assert seen == [number < shown for number in range(len(QUESTIONS))]
+        # The letter stands beside the photo; on the wheel and the ladder with their answers.
+        assert words.count("A") == 1 + (shown > 0) + (shown > 2)
+        for number, answer in enumerate(answers):
+            assert (f" {answer}" in view.accessibleName().split("?", number + 1)[-1]) == (
+                number < shown
+            )
+        view.run("answer")
+
+
+def test_keys_lead_through_the_lesson(make_view, qtbot):
+    view = make_view()
+    press = lambda key: QTest.keyClick(view, key)  # noqa: E731
+    press(Qt.Key.Key_Space)
+    assert view.lesson.shown == 1
+    press(Qt.Key.Key_Backspace)
+    assert view.lesson.shown == 0
+    press(Qt.Key.Key_Down)
+    assert view.reading.letter == "B"
+    press(Qt.Key.Key_Up)
+    assert view.reading.letter == "A"
+    for _ in range(len(QUESTIONS) + 1):
+        press(Qt.Key.Key_PageDown)
+    assert view.reading.letter == "B"
+    press(Qt.Key.Key_P)
+    assert view.pacing.present == 0
+    QTest.keyClick(view, Qt.Key.Key_P, Qt.KeyboardModifier.ShiftModifier)
+    assert view.pacing.present is None
+    with qtbot.waitSignal(view.left):
+        press(Qt.Key.Key_Escape)
+
+
+def test_hands_are_counted_by_keys(make_view, drawn):
+    view = make_view()
+    QTest.keyClick(view, Qt.Key.Key_T)
+    QTest.keyClicks(view, "12")
+    QTest.keyClick(view, Qt.Key.Key_Down)
+    QTest.keyClicks(view, "7")
+    QTest.keyClicks(view, "+")
+    assert view.lesson.hands_for("hue", "yellow") == 12
+    assert view.lesson.hands_for("hue", "yellow-orange") == 8
+    QTest.keyClick(view, Qt.Key.Key_Escape)
+    assert view.tally is None
+    assert any("20 hands" in text for text, *_ in texts_of(view, drawn))
+
+
+def test_the_mouse_reaches_the_same(make_view):
+    view = make_view()
+    view.show()
+    layout = view._layout()
+    QTest.mouseClick(view, Qt.MouseButton.LeftButton, pos=layout.paper.center().toPoint())
+    assert view.lesson.shown == 1
+    spot = layout.band(view._edges[3], view._edges[4]).center().toPoint()
+    QTest.mouseClick(view, Qt.MouseButton.LeftButton, pos=spot)
+    assert view.reading.letter == "D"
+    QTest.mouseClick(
+        view, Qt.MouseButton.LeftButton, pos=QPoint(int(0.04 * 768), int(layout.strip.center().y()))
+    )
+    assert view.pacing.present == 0
+
+
+def test_the_drying_clock_runs_and_ends(make_view, qtbot, monkeypatch):
+    view = make_view()
+    view.pacing.minutes = 1
+    view.pacing.go_to(len(view.pacing.steps) - 1)
+    assert view.pacing.left_s in (59, 60)
+    assert view.pacing.texts()[-1].endswith(("1:00", "0:59"))
+    # A clock that began a minute ago.
+    clock = type("Clock", (), {"elapsed": staticmethod(lambda: 60_000)})
+    monkeypatch.setattr(view.pacing, "_since", clock())
+    with qtbot.waitSignal(view.pacing.dried, timeout=3000):
+        pass
+    assert view.pacing.left_s == 0
+    assert "Feel it" in view.pacing.texts()[-1]
+    view.pacing.stop()
+
+
+def test_lines_changed_meanwhile_begin_anew(make_view):
+    view = make_view()
+    view.run("answer")
+    view.show_readings(readings_of(SKY[:3]), Wording())
+    assert view.lesson.bands == 3
+    assert view.lesson.shown == 0
+    view.show_readings((), Wording())
+    assert view.lesson is None
+    view.grab()
+
+
+@pytest.mark.parametrize("count", [1, 2, 7, 20])
+def test_letters_never_overlap(make_view, count):
+    view = make_view(tuple(SKY[i % 5] for i in range(count)))
+    layout = view._layout()
+    for chosen in range(count):
+        places = layouts.letter_places(layout, view._edges, chosen)
+        assert chosen in [band for band, _ in places]
+        ys = [place.y() for _, place in places]
+        assert all(b - a >= 2 * layout.letter_radius for a, b in pairwise(ys))

@@ -1,0 +1,96 @@
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt, QUrl
+from PySide6.QtTest import QTest
+from shiboken6 import isValid
+
+from app.guide.blocks import Figure, Terms, html_of
+from app.guide.chapters import chapters
+from app.guide.figures import figure
+from app.guide.window import GuideWindow
+from app.widgets.buttons import EdgeButton
+from core.reading.wheel import FAMILIES
+from core.reading.wording import Wording
+
+CHAPTERS = chapters()
+
+
+@pytest.fixture
+def guide(qtbot, plain_look):
+    window = GuideWindow(Wording())
+    window.resize(980, 680)
+    yield window
+    if isValid(window):  # it deletes itself when it is closed
+        window.close()
+
+
+@pytest.mark.parametrize("chapter", CHAPTERS, ids=lambda chapter: chapter.key)
+def test_every_chapter_shows_all_its_text(guide, chapter):
+    guide.open_at(chapter.key)
+    assert guide.chapter.key == chapter.key
+    shown = guide.page.toPlainText()
+    for block in chapter.blocks:
+        for text in _texts(block):
+            assert text in shown
+
+
+def _texts(block):
+    if isinstance(block, Terms):
+        return [text for row in block.rows for text in row]
+    if isinstance(block, Figure):
+        return [block.caption]
+    return [block.text] if hasattr(block, "text") else list(block.texts)
+
+
+def test_figures_are_drawn(qapp, plain_look):
+    names = {b.name for chapter in CHAPTERS for b in chapter.blocks if isinstance(b, Figure)}
+    assert names == {"wheel", "ladder", "toning"}
+    for name in names:
+        image = figure(name, Wording())
+        colours = {image.pixel(x, y) for x in range(0, image.width(), 7) for y in (30, 60, 90)}
+        assert len(colours) > 3
+
+
+def test_pictures_come_from_nowhere_else(guide):
+    for address in ("file:///etc/hostname", "http://localhost/x.png", "x.png"):
+        assert guide.page.loadResource(2, QUrl(address)) is None
+
+
+def test_markup_in_a_text_is_text():
+    from app.guide.blocks import Chapter, Text
+
+    assert "&lt;b&gt;" in html_of(Chapter("x", "x", (Text("<b>"),)))
+
+
+def test_the_glossary_has_the_trades_words():
+    terms = next(chapter for chapter in CHAPTERS if chapter.key == "glossary").blocks[0].rows
+    words = " ".join(term for term, _ in terms).lower()
+    for word in ("hue", "value", "intensity", "complement", "wash", "bloom", "granulating"):
+        assert word in words
+    assert len(FAMILIES) == 12
+
+
+def test_escape_closes(guide, qtbot):
+    guide.open_at("keys")
+    with qtbot.waitSignal(guide.closed):
+        QTest.keyClick(guide, Qt.Key.Key_Escape)
+
+
+def test_f1_opens_the_guide(window, qtbot):
+    QTest.keyClick(window, Qt.Key.Key_F1)
+    assert window.help.guide.chapter.key == "job"
+    window.help.guide.close()
+    window.help.show_chapter("keys")
+    assert window.help.guide.chapter.key == "keys"
+    window.help.guide.close()
+
+
+def test_about_names_the_licence_and_leads_to_the_others(window, qtbot):
+    from app.window.help_menu import show_about
+
+    seen = []
+    dialog = show_about(window, lambda: seen.append(True))
+    button = next(b for b in dialog.findChildren(EdgeButton) if b.text() == "Licences")
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert seen == [True]

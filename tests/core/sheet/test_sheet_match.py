@@ -1,0 +1,93 @@
+"""Lines found on profiles drawn by formula."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from core.colour.working_space import linear_to_W
+from core.sheet.match.lines import match_lines
+from core.sheet.match.order import SAMPLES
+from core.sheet.match.soft_steps import Target, fit_steps, shares_of
+
+BLUE, ROSE, YELLOW = (1.5, 0.7, 0.3), (0.3, 0.9, 0.5), (0.02, 0.1, 0.9)
+"""Optical densities, natural log."""
+LINES = (0.35, 0.7)
+Y = (np.arange(SAMPLES) + 0.5) / SAMPLES
+
+
+def profile(lines, *, widths=(0.2, 0.2), leans=(0.0, 0.0), densities=(BLUE, ROSE, YELLOW)):
+    """Working colours of washes that run into each other."""
+    shares = shares_of(Y, np.asarray(lines), np.asarray(widths), np.asarray(leans))
+    return linear_to_W(np.exp(-shares @ np.asarray(densities)))
+
+
+@pytest.mark.parametrize("lean", [-0.35, 0.35])
+def test_a_wash_that_fades_unevenly_is_placed_at_its_half_way_point(lean):
+    moved = (0.39, 0.68)
+    sheet = profile(moved, leans=(lean, -lean))
+    found = match_lines(profile(LINES), LINES, sheet)
+    for line, true in zip(found, moved, strict=True):
+        assert line.sure
+        assert line.at == pytest.approx(true, abs=0.004)
+
+
+def test_the_fit_tells_which_way_a_step_leans():
+    density = 20 * np.log(1 / 0.5) * shares_of(Y, np.array([0.5]), np.array([0.3]), 0.4)[:, 1:]
+    values = np.repeat(density, 3, axis=1)
+    target = Target(np.array([[0.0] * 3, [13.9] * 3]), 0.4, np.array([0.5]), 5.0, 0.3)
+    fit = fit_steps(values, (0.47,), target)
+    assert fit.lean[0] == pytest.approx(0.4, abs=0.05)
+    assert fit.at[0] == pytest.approx(0.5, abs=0.002)
+    assert fit.width[0] == pytest.approx(0.3, abs=0.03)
+
+
+def test_a_line_is_not_told_where_the_profile_gives_it_no_place():
+    # The middle wash is left out: a plain ramp runs from the first colour to the last.
+    ramp = np.clip((Y - 0.1) / 0.8, 0, 1)[:, None]
+    density = (1 - ramp) * np.asarray(BLUE) + ramp * np.asarray(YELLOW)
+    rng = np.random.default_rng(3)
+    density = density + 0.02 * np.repeat(rng.standard_normal((SAMPLES // 8, 3)), 8, axis=0)
+    found = match_lines(profile(LINES), LINES, linear_to_W(np.exp(-density)))
+    assert not any(line.sure for line in found)
+
+
+@pytest.mark.parametrize(("edge", "share"), [(0.1, 0.65), (0.5, 0.5)])
+def test_a_line_that_a_drying_edge_draws_away_is_not_told(edge, share):
+    # Below the edge the wash is weaker; the fit takes the edge for the line's own transition.
+    shares = shares_of(Y, np.asarray(LINES), np.asarray([0.25, 0.25]))
+    density = shares @ np.asarray([BLUE, ROSE, YELLOW])
+    density = density * np.where(edge < Y, share, 1.0)[:, None]
+    found = match_lines(profile(LINES), LINES, linear_to_W(np.exp(-density)))
+    off = [abs(line.at - true) > 0.02 for line, true in zip(found, LINES, strict=True)]
+    assert any(off)
+    assert not any(line.sure for line, wrong in zip(found, off, strict=True) if wrong)
+
+
+def test_lines_in_plain_places_are_told():
+    sheet = profile((0.3, 0.75), widths=(0.02, 0.15))
+    found = match_lines(profile(LINES), LINES, sheet)
+    assert [line.sure for line in found] == [True, True]
+    assert [line.at for line in found] == pytest.approx([0.3, 0.75], abs=0.003)
+
+
+SKY = ((1.3, 0.6, 0.05), (0.75, 0.4, 0.02), (0.35, 0.1, 0.02), (0.1, 0.05, 0.02))
+"""A clear day: every wash a weaker blue than the one above."""
+SKY_LINES = (0.25, 0.42, 0.7)
+
+
+@pytest.mark.parametrize("likeness", [0.5, 0.6, 0.7, 0.8, 0.9, 1.0])
+@pytest.mark.parametrize("band", [0, 1])
+def test_a_line_between_washes_painted_alike_is_never_told_far_off_its_place(band, likeness):
+    # One wash comes out almost as its neighbour: the line may seem to lie where the next one is.
+    painted = [np.asarray(wash) for wash in SKY]
+    painted[band] = (1 - likeness) * painted[band] + likeness * painted[band + 1]
+    how = {"widths": (0.12, 0.12, 0.02), "leans": (0.0, 0.0, 0.0)}
+    true = (0.23, 0.43, 0.75)
+    found = match_lines(
+        profile(SKY_LINES, densities=SKY, **how),
+        SKY_LINES,
+        profile(true, densities=painted, **how),
+    )
+    told = [abs(line.at - at) for line, at in zip(found, true, strict=True) if line.sure]
+    assert all(error <= 0.03 for error in told)
