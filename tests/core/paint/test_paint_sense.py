@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import cache
 from itertools import pairwise
 
 import numpy as np
@@ -66,6 +67,7 @@ def made_up():
 
 
 def plans():
+    """Every sky in every box, with its name."""
     for box in BOXES:
         for name in sample_scenes.names():
             yield f"{name}, {box.name}", sky_plan(name, box)
@@ -73,12 +75,19 @@ def plans():
             yield f"{name}, {box.name}", plan_mixes(bands([lab(*c) for c in colours]), box)
 
 
-PLANS = dict(plans())
-BANDS = [(f"{name}, {b.letter}", p, b) for name, p in PLANS.items() for b in p.bands]
+@cache
+def all_plans():
+    """Planned once, when the first test asks: collecting the tests costs nothing."""
+    return dict(plans())
+
+
+@cache
+def all_bands():
+    return [(f"{name}, {b.letter}", p, b) for name, p in all_plans().items() for b in p.bands]
 
 
 def offered():
-    for where, plan, band in BANDS:
+    for where, plan, band in all_bands():
         for item in band.alternatives:
             if item.prefer:
                 yield where, plan, band, item
@@ -137,7 +146,7 @@ def test_an_alternative_opens_two_more_paints_only_to_come_nearer():
 
 
 def test_a_closer_mix_says_what_is_odd_about_it():
-    found = [(where, plan, band) for where, plan, band in BANDS if band.closest is not None]
+    found = [(where, plan, band) for where, plan, band in all_bands() if band.closest is not None]
     assert len(found) > 20
     for where, plan, band in found:
         gained = band.classroom.delta_E_2000 - band.closest.delta_E_2000
@@ -147,7 +156,7 @@ def test_a_closer_mix_says_what_is_odd_about_it():
 
 def test_a_closer_mix_is_shown_only_where_the_eye_would_see_what_it_gains():
     shown = 0
-    for where, _, band in BANDS:
+    for where, _, band in all_bands():
         own = band.classroom
         if own.verdict == "matches" and not own.faults and own.too is None:
             assert band.closest_to_show is None, where
@@ -158,7 +167,7 @@ def test_a_closer_mix_is_shown_only_where_the_eye_would_see_what_it_gains():
 
 
 def test_bare_paper_is_left_alone():
-    papers = [band for _, _, band in BANDS if band.classroom.kind == "paper"]
+    papers = [band for _, _, band in all_bands() if band.classroom.kind == "paper"]
     assert papers
     for band in papers:
         assert band.closest is None
@@ -167,7 +176,7 @@ def test_bare_paper_is_left_alone():
 
 
 def test_a_mix_that_is_not_a_match_says_in_what():
-    for where, _, band in BANDS:
+    for where, _, band in all_bands():
         if band.classroom.kind != "paper" and band.classroom.verdict != "matches":
             assert shortfall_text(band.classroom), where
 
@@ -181,13 +190,13 @@ def test_prices_are_the_sum_of_what_they_are_made_of():
 
 
 def test_no_paint_stands_nearest_grey():
-    texts = [why_text(plan.box, band.classroom) for _, plan, band in BANDS]
+    texts = [why_text(plan.box, band.classroom) for _, plan, band in all_bands()]
     assert [text for text in texts if re.search(r"(nearest|side of) grey", text)] == []
     assert any("three primaries" in text for text in texts)
 
 
 def test_every_alternative_has_a_merit_of_its_own():
-    for where, _, band in BANDS:
+    for where, _, band in all_bands():
         offers = [item for item in band.alternatives if item.prefer]
         for number, item in enumerate(offers):
             merits = {reason.code for reason in item.reasons} & MERITS
@@ -201,14 +210,14 @@ def test_every_alternative_has_a_merit_of_its_own():
 def test_bands_that_share_their_parts_take_one_mix():
     assert sky_plan("fell").different_mixes == 1
     assert sky_plan("dusk").different_mixes == 5
-    assert PLANS[f"white, {TWELVE_PAN.name}"].different_mixes == 0
+    assert all_plans()[f"white, {TWELVE_PAN.name}"].different_mixes == 0
 
 
 # The order of work
 
 
 def test_wet_into_wet_is_said_only_beside_a_wet_band():
-    for where, plan in PLANS.items():
+    for where, plan in all_plans().items():
         letters = [band.letter for band in plan.bands]
         wet: list[str] = []
         for step in plan.order.steps:
@@ -232,7 +241,7 @@ def test_one_band_alone_is_laid_on_the_wet_sheet():
 def test_no_brush_is_rinsed_for_a_grey():
     for name in ("quay", "marsh"):
         assert not any(step.stage == "rinse" for step in sky_plan(name).order.steps)
-    for where, plan in PLANS.items():
+    for where, plan in all_plans().items():
         for before, after in pairwise(plan.order.steps):
             if before.stage == "rinse":
                 chroma = plan.band(after.letters[0]).classroom.mix.colour.munsell.chroma
@@ -286,7 +295,7 @@ def test_a_dull_blue_is_toned_with_orange_from_a_box_without_earths():
 def test_of_three_primaries_the_least_part_does_the_toning():
     found = [
         (where, band.classroom)
-        for where, _, band in BANDS
+        for where, _, band in all_bands()
         if band.classroom.why[0].code == "three primaries"
     ]
     assert found
@@ -296,7 +305,7 @@ def test_of_three_primaries_the_least_part_does_the_toning():
 
 
 def test_the_ladder_names_the_share_that_is_in_the_mix():
-    for where, plan, band in BANDS:
+    for where, plan, band in all_bands():
         own, ladder = band.classroom, band.tone_down
         if ladder is None or own.toner is None or own.verdict == "far":
             continue
@@ -322,7 +331,7 @@ def test_the_same_reach_is_said_shortly_of_the_band_below():
 
 
 def test_a_little_is_said_once():
-    for where, plan, band in BANDS:
+    for where, plan, band in all_bands():
         text = shortfall_text(band.classroom)
         if text.count("a little") > 1:
             pytest.fail(f"{where}: {text}")
