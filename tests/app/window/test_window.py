@@ -2,11 +2,12 @@ from __future__ import annotations
 
 import sys
 import threading
+import time
 from concurrent.futures import Future
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QThreadPool, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import QApplication, QMenu
 from window_tools import (
@@ -23,6 +24,7 @@ import app.errors
 import app.files.files_ask
 import sample_scenes
 from app.look import look
+from app.state.tasks import Task
 from app.window.pages import PAGES
 from app.window.window import Window
 from core.errors import Cancelled, PhotoError
@@ -230,10 +232,39 @@ def test_geometry_is_kept(window, qtbot, tmp_path) -> None:
     again.close()
 
 
-def test_closing_while_work_runs_ends_it(window, qtbot, tmp_path) -> None:
+class Stubborn:
+    """Work that ends only when it is called off, and then takes a moment to put things away."""
+
+    def __init__(self) -> None:
+        self.began, self.ended = threading.Event(), threading.Event()
+        self.given_up = threading.Event()
+
+    def __call__(self, _progress, should_stop) -> None:
+        self.began.set()
+        while not should_stop() and not self.given_up.is_set():
+            time.sleep(0.005)
+        time.sleep(0.1)
+        self.ended.set()
+
+
+def test_closing_calls_off_the_work_and_waits_for_it(window, qtbot) -> None:
+    work = Stubborn()
+    try:
+        Task(work).start()
+        qtbot.waitUntil(work.began.is_set)
+        started = time.monotonic()
+        window.close()
+        # Called off, or it would still run; and waited for, or it would not have ended yet.
+        assert work.ended.is_set()
+        assert time.monotonic() - started < 4, "the wait ran out: nothing was called off"
+    finally:
+        work.given_up.set()
+
+
+def test_closing_while_a_photo_opens_leaves_nothing_running(window, qtbot, tmp_path) -> None:
     window.opener.open_path(draw_sky(tmp_path / "sky.png"))
     window.close()
-    QApplication.processEvents()
+    assert QThreadPool.globalInstance().activeThreadCount() == 0
 
 
 def test_the_hook_shows_one_sentence_and_keeps_the_window(window, monkeypatch, caplog) -> None:
