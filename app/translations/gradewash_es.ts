@@ -6083,10 +6083,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>El color de la banda {letter} es {colour}.</translation>
     </message>
     <message>
-        <source>Two colours here: split it?</source>
-        <translation>Aquí hay dos colores: ¿la divides?</translation>
-    </message>
-    <message>
         <source>Most of this band is clipped: the photo holds no detail there.</source>
         <translation>Casi toda esta banda está quemada o empastada: ahí la foto no tiene detalle.</translation>
     </message>
@@ -6101,10 +6097,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>It changes from {left} on the left to {right} on the right.</source>
         <translation>Cambia de {left}, a la izquierda, a {right}, a la derecha.</translation>
-    </message>
-    <message>
-        <source>{hue} ({value}, {intensity})</source>
-        <translation>{hue} ({value}, {intensity})</translation>
     </message>
     <message>
         <source>This is intense: nothing to tone down.</source>
@@ -6157,6 +6149,62 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>From your box: about {parts} parts {paint} in {whole}.</source>
         <translation>De tu caja: {paint}, más o menos {parts} partes de cada {whole}.</translation>
+    </message>
+    <message>
+        <source>Two colours here, one above the other: split it?</source>
+        <translation>Aquí hay dos colores, uno encima del otro: ¿la divides?</translation>
+    </message>
+    <message>
+        <source>On the right it leans a little more to {hue}.</source>
+        <translation>A la derecha tira un poco más a {hue}.</translation>
+    </message>
+    <message>
+        <source>value {number}</source>
+        <translation>valor {number}</translation>
+    </message>
+    <message>
+        <source>chroma {number}</source>
+        <translation>croma {number}</translation>
+    </message>
+    <message>
+        <source>about an eighth</source>
+        <translation>cerca de un octavo</translation>
+    </message>
+    <message>
+        <source>about a sixth</source>
+        <translation>cerca de un sexto</translation>
+    </message>
+    <message>
+        <source>about a fifth</source>
+        <translation>cerca de un quinto</translation>
+    </message>
+    <message>
+        <source>about a quarter</source>
+        <translation>cerca de un cuarto</translation>
+    </message>
+    <message>
+        <source>about a third</source>
+        <translation>cerca de un tercio</translation>
+    </message>
+    <message>
+        <source>about two fifths</source>
+        <translation>cerca de dos quintos</translation>
+    </message>
+    <message>
+        <source>nearly half</source>
+        <translation>casi la mitad</translation>
+    </message>
+    <message>
+        <source>Band {letter} holds two colours. Most of it is {main}. {share} of it is {second}.</source>
+        <translation>La banda {letter} tiene dos colores. La mayor parte es {main}. {share} de ella es {second}.</translation>
+    </message>
+    <message>
+        <source>Band {letter} holds two colours. A little more than half is {main}. {share} of it is {second}.</source>
+        <translation>La banda {letter} tiene dos colores. Algo más de la mitad es {main}. {share} de ella es {second}.</translation>
+    </message>
+    <message>
+        <source>and {share} {hue}</source>
+        <translation>y {share}, {hue}</translation>
     </message>
 </context>
 <context>

@@ -45,7 +45,7 @@ def sample_readings(*, crowded: bool = False) -> tuple[BandReading, ...]:
             centre=None,
             right=None,
             spread=2.0,
-            two_colours=False,
+            stacked=False,
             clipped_share=0.0,
             pixel_share=1.0,
         )

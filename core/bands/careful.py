@@ -2,24 +2,26 @@
 
 The median of each channel can be a colour nobody sees where cloud and sky share a band. The
 geometric median, the point with the least summed distance to all pixels, lies in the larger of
-the two.
+the two. Where the eye sees two colours, each is the geometric median of its own pixels.
 """
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.bands.cells import Cells, make_cells
 from core.bands.lines import Bands
 from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.stats import LEAST_THIRD, clipped_pixels
-from core.bands.twofold import has_two_peaks
+from core.bands.twofold import CORE, Two, find_two
 from core.colour.difference import delta_E_2000
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
-from core.reading.reading import BandReading, ColourReading, read_colours
+from core.reading.reading import BandReading, ColourReading, SecondColour, read_colours
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
@@ -28,6 +30,9 @@ SAMPLE = 20_000
 """Pixels looked at in each band."""
 
 _SPREAD_SAMPLE = 4_000
+
+_LEAST_CORE = 0.05
+"""Of a band's pixels, that must show each of two colours plainly."""
 _GOLDEN = 0.6180339887498949
 
 
@@ -63,17 +68,20 @@ def read_bands(
     """
     if sky.shape != photo.pixels.shape[:2]:
         raise ValueError(f"a mask of {sky.shape} for pixels of {photo.pixels.shape}")
+    cells = make_cells(photo.pixels, sky)
     readings = []
     for number, (letter, edges) in enumerate(
         zip(bands.letters, pairwise(bands.edges), strict=True)
     ):
         step(number / bands.count, progress, should_stop)
-        readings.append(_read_band(photo, sky, letter, *edges))
+        readings.append(_read_band(photo, sky, cells, letter, *edges))
     step(1.0, progress, should_stop)
     return tuple(readings)
 
 
-def _read_band(photo: Photo, sky: Bools, letter: str, top: float, bottom: float) -> BandReading:
+def _read_band(
+    photo: Photo, sky: Bools, cells: Cells, letter: str, top: float, bottom: float
+) -> BandReading:
     height, width = sky.shape
     first = min(round(top * height), height - 1)
     last = max(round(bottom * height), first + 1)
@@ -90,25 +98,55 @@ def _read_band(photo: Photo, sky: Bools, letter: str, top: float, bottom: float)
     share = min(1.0, SAMPLE / len(usable))
     parts = [part if len(part) >= min(least, share * area / 3) else None for part in thirds]
     middles = [geometric_median(part) for part in (work, *parts) if part is not None and len(part)]
-    Lab = work_to_Lab(np.stack(middles))
-    colours = list(read_colours(Lab))
+    found = find_two(cells, *cells.rows_between(top, bottom))
+    steps = cells.steps_at((first + chosen // width + 0.5) / height)
+    pair = None if found.two is None else _pair(found.two, work, steps)
+    if pair is not None:
+        middles += pair.middles
+    colours = list(read_colours(work_to_Lab(np.stack(middles))))
     whole = colours.pop(0)
     left, centre, right = (
         colours.pop(0) if part is not None and len(part) else None for part in parts
     )
+    main, second = whole, None
+    if pair is not None and found.two is not None:
+        main, second = colours[0], SecondColour(colours[1], pair.share, found.two.soft)
     return BandReading(
         letter=letter,
         top=top,
         bottom=bottom,
-        colour=whole,
+        colour=main,
         left=left,
         centre=centre,
         right=right,
-        spread=_spread(work, whole),
-        two_colours=_two_colours(work),
+        spread=_spread(work, main),
+        stacked=found.stacked,
         clipped_share=float(clipped_pixels(rgb8).mean()),
         pixel_share=len(usable) / area,
+        second=second,
+        overall=None if second is None else whole,
     )
+
+
+@dataclass(frozen=True, eq=False)
+class _Pair:
+    """Geometric medians of the main and of the second colour, and what the second covers."""
+
+    middles: list[Floats]
+    share: float
+
+
+def _pair(two: Two, work: NDArray[np.float32], steps: NDArray[np.float32]) -> _Pair | None:
+    """Both colours of a band, of the pixels that show one plainly; None if few show either."""
+    places = two.places(work, steps)
+    share = float((places > 0.5).mean())
+    groups = [work[places < CORE], work[places > 1 - CORE]]
+    if share > 0.5:
+        groups.reverse()
+        share = 1 - share
+    if min(len(group) for group in groups) < _LEAST_CORE * len(work):
+        return None
+    return _Pair([geometric_median(group) for group in groups], share)
 
 
 def _spread_out(indices: NDArray[np.intp], most: int) -> NDArray[np.intp]:
@@ -153,16 +191,3 @@ def _spread(work: NDArray[np.float32], colour: ColourReading) -> float:
     """Median distance of the pixels from the band's colour, delta E 2000."""
     some = work[:: max(1, len(work) // _SPREAD_SAMPLE)]
     return float(np.median(delta_E_2000(work_to_Lab(some), np.array(colour.Lab))))
-
-
-def _two_colours(work: NDArray[np.float32]) -> bool:
-    """Whether the pixels fall into two groups along the direction in which they spread most."""
-    away = (work - work.mean(axis=0)).astype(np.float64)
-    spread = np.einsum("ij,ik->jk", away, away)
-    _, directions = np.linalg.eigh(spread)
-    along = np.einsum("ij,j->i", away, directions[:, -1])
-    low, high = float(along.min()), float(along.max())
-    if high - low < 1e-6:
-        return False
-    counts, _ = np.histogram(along, bins=256, range=(low, high))
-    return has_two_peaks(counts.astype(np.float64), (high - low) / 256)

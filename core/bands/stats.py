@@ -8,19 +8,21 @@ then the difference of two rows, however tall it is.
 from __future__ import annotations
 
 from collections import OrderedDict
+from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.bands.cells import make_cells
 from core.bands.lines import Bands
 from core.bands.space import srgb8_to_work, work_to_Lab
-from core.bands.twofold import has_two_peaks
+from core.bands.twofold import Found, find_two
 from core.colour.difference import delta_E_2000
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
-from core.reading.reading import BandReading, read_colours
+from core.reading.reading import BandReading, ColourReading, SecondColour, read_colours
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
@@ -37,13 +39,17 @@ LEAST_THIRD = 0.005
 """A third with less sky than this share of its area has no colour of its own."""
 
 _REMEMBERED = 64
+_ROWS_REMEMBERED = 1024
 
 
 def clipped_pixels(rgb8: NDArray[np.uint8]) -> Bools:
-    """Which pixels, shape (...), have a channel of `rgb8`, shape (..., 3), at an end."""
-    # 255 wraps to 0, so both ends are below 2.
-    ends = (rgb8 + np.uint8(1)) < 2
-    return np.asarray(ends[..., 0] | ends[..., 1] | ends[..., 2])
+    """Which pixels, shape (...), of `rgb8`, shape (..., 3), have lost light or detail.
+
+    Red or green at the top end, which carry nearly all of the light, or all three channels at the
+    bottom. Blue alone at an end, or red at 0, is a strong colour and has lost nothing one sees.
+    """
+    light = (rgb8[..., 0] == 255) | (rgb8[..., 1] == 255)
+    return np.asarray(light | ((rgb8[..., 0] | rgb8[..., 1] | rgb8[..., 2]) == 0))
 
 
 class BandStats:
@@ -87,7 +93,9 @@ class BandStats:
         self._cumulative, self._clipped = self._count(pixels, sky, progress, should_stop)
         # Pixels, sky or not, in the whole of each third.
         self._areas = np.bincount(_thirds(pixels.shape[1]), minlength=3) * float(height)
+        self._cells = make_cells(pixels, sky)
         self._known: OrderedDict[tuple[float, float], BandReading] = OrderedDict()
+        self._found: OrderedDict[tuple[int, int], Found] = OrderedDict()
 
     def read(self, bands: Bands) -> tuple[BandReading, ...]:
         """Read all bands; those that did not change since the last call cost nothing."""
@@ -171,34 +179,55 @@ class BandStats:
         least = LEAST_THIRD * areas
         least[:, 3] = 0.0
         coloured = pixels > np.maximum(least, 1e-6)
-        colours = iter(read_colours(Lab[coloured]))
+        found = [self._find(*edges) for edges in wanted]
+        pairs = [colour for one in found if one.two for colour in (one.two.main, one.two.second)]
+        if pairs:
+            Lab = np.concatenate([Lab[coloured], work_to_Lab(np.stack(pairs))])
+        else:
+            Lab = Lab[coloured]
+        every = iter(read_colours(Lab))
+        placed = [[next(every) if has else None for has in band] for band in coloured]
         readings = []
         for i, (top, bottom) in enumerate(wanted):
-            left, centre, right, whole = (next(colours) if has else None for has in coloured[i])
+            left, centre, right, whole = placed[i]
             count = float(pixels[i, 3])
             clipped = float(self._between(self._clipped, top, bottom)) / max(count, 1e-6)
+            main, second = whole, None
+            if found[i].two is not None:
+                main, second = _two(found[i], every)
             readings.append(
                 BandReading(
                     letter="",
                     top=top,
                     bottom=bottom,
-                    colour=whole,
+                    colour=main,
                     left=left,
                     centre=centre,
                     right=right,
                     spread=_spread(quartiles[:, i, 3]) if whole is not None else 0.0,
-                    two_colours=whole is not None and self._two_colours(regions[i, 3]),
+                    stacked=found[i].stacked,
                     clipped_share=min(clipped, 1.0),
                     pixel_share=min(count / max(float(areas[i, 3]), 1e-6), 1.0),
+                    second=second,
+                    overall=None if second is None else whole,
                 )
             )
         return readings
 
-    def _two_colours(self, histograms: Floats) -> bool:
-        return any(
-            has_two_peaks(counts, float(width))
-            for counts, width in zip(histograms, self._width, strict=True)
-        )
+    def _find(self, top: float, bottom: float) -> Found:
+        """Whether two colours lie between two heights: looked for once for each pair of rows."""
+        rows = self._cells.rows_between(top, bottom)
+        if rows not in self._found:
+            self._found[rows] = find_two(self._cells, *rows)
+            if len(self._found) > _ROWS_REMEMBERED:
+                self._found.popitem(last=False)
+        return self._found[rows]
+
+
+def _two(found: Found, colours: Iterator[ColourReading]) -> tuple[ColourReading, SecondColour]:
+    """The two colours found, their readings taken from the iterator."""
+    assert found.two is not None
+    return next(colours), SecondColour(next(colours), found.two.share, found.two.soft)
 
 
 def _thirds(columns: int) -> NDArray[np.int64]:

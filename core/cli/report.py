@@ -13,7 +13,7 @@ from core.cli.layout import table
 from core.i18n import translate
 from core.photo import Photo
 from core.reading.percent import percent_text
-from core.reading.reading import BandReading
+from core.reading.reading import BandReading, ColourReading
 from core.reading.wording import Wording
 from core.study import Study
 from core.words import (
@@ -21,6 +21,7 @@ from core.words import (
     band_sentence,
     hue_short,
     intensity_text,
+    share_text,
     tone_down_sentence,
     value_number,
     value_word_text,
@@ -81,21 +82,23 @@ def report_as_json(report: Report) -> dict[str, Any]:
 
 
 def _band_as_json(reading: BandReading, wording: Wording) -> dict[str, Any]:
-    colour = reading.colour
-    place = {
+    colour, second = reading.colour, reading.second
+    return {
         "letter": reading.letter,
         "top": round(reading.top, 4),
         "bottom": round(reading.bottom, 4),
-    }
-    words = {
+        **(dict.fromkeys(_COLOUR_FIELDS) if colour is None else _colour_as_json(colour)),
+        "second": None
+        if second is None
+        else {"share": round(second.share, 3), **_colour_as_json(second.colour)},
         "notes": list(band_notes(reading, wording)),
         "sentence": band_sentence(reading, wording),
     }
-    if colour is None:
-        return {**place, **dict.fromkeys(_COLOUR_FIELDS), **words}
+
+
+def _colour_as_json(colour: ColourReading) -> dict[str, Any]:
     hue, munsell = colour.hue, colour.munsell
     return {
-        **place,
         "hue": hue.family,
         "hue_class": hue.hue_class,
         "wheel_deg": None if hue.wheel_deg is None else round(hue.wheel_deg, 1),
@@ -107,7 +110,6 @@ def _band_as_json(reading: BandReading, wording: Wording) -> dict[str, Any]:
         "Lab": [round(number, 2) + 0.0 for number in colour.Lab],
         "srgb": colour.hex,
         "complement": colour.complement,
-        **words,
     }
 
 
@@ -130,7 +132,9 @@ def report_in_words(report: Report, wording: Wording, width: int | None = None) 
         )
     ]
     parts.extend(report.notices)
-    rows = [_table_head(), *(_row(reading, wording) for reading in report.readings)]
+    rows = [_table_head()]
+    for reading in report.readings:
+        rows += _rows(reading, wording)
     parts.extend(["", *table(rows, width)])
     for reading in report.readings:
         sentences = [
@@ -154,15 +158,21 @@ def _table_head() -> tuple[str, ...]:
     )
 
 
-def _row(reading: BandReading, wording: Wording) -> tuple[str, ...]:
+def _rows(reading: BandReading, wording: Wording) -> list[tuple[str, ...]]:
+    """A band's line of the table, and one more for its second colour."""
     place = f"{100 * reading.top:.0f}-{_percent(reading.bottom)}"
-    colour = reading.colour
+    colour, second = reading.colour, reading.second
     if colour is None:
-        return (reading.letter, place, translate("command line", "no sky"), "", "", "", "")
+        return [(reading.letter, place, translate("command line", "no sky"), "", "", "", "")]
+    rows = [(reading.letter, place, *_cells(colour, wording))]
+    if second is not None:
+        rows.append(("", share_text(second.share), *_cells(second.colour, wording)))
+    return rows
+
+
+def _cells(colour: ColourReading, wording: Wording) -> tuple[str, ...]:
     value = f"{value_number(colour.munsell.value, wording)} {value_word_text(colour.value_word)}"
     return (
-        reading.letter,
-        place,
         hue_short(colour.hue),
         value,
         intensity_text(colour.intensity_word),

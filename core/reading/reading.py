@@ -52,6 +52,24 @@ class ColourReading:
 
 
 @dataclass(frozen=True)
+class SecondColour:
+    """What lies between a band's main colour: a cloud, or a glow between clouds.
+
+    Attributes
+    ----------
+    colour : ColourReading
+    share : float
+        What it covers of the band's sky, 0..0.5.
+    soft : bool
+        Whether it melts into the main colour rather than ending at an edge.
+    """
+
+    colour: ColourReading
+    share: float
+    soft: bool
+
+
+@dataclass(frozen=True)
 class BandReading:
     """One band of the sky.
 
@@ -62,17 +80,21 @@ class BandReading:
     top, bottom : float
         Fractions of the photo's height.
     colour : ColourReading or None
-        None only when the band has no pixel of sky at all.
+        Its main colour; None only when the band has no pixel of sky at all.
     left, centre, right : ColourReading or None
         Its thirds.
     spread : float
         How far the band's pixels lie from its colour, in delta E 2000.
-    two_colours : bool
-        Whether the band holds two colours rather than one.
+    stacked : bool
+        Whether two colours lie above each other in it, so that one more line would part them.
     clipped_share : float
         Share of its pixels, 0..1, in which a channel stands at its end.
     pixel_share : float
         Share of the band's pixels, 0..1, that are sky and opaque.
+    second : SecondColour or None
+        A second colour, which no line across could part from the main one.
+    overall : ColourReading or None
+        The colour of all its pixels together, where there is a second one; else None.
     """
 
     letter: str
@@ -83,9 +105,16 @@ class BandReading:
     centre: ColourReading | None
     right: ColourReading | None
     spread: float
-    two_colours: bool
+    stacked: bool
     clipped_share: float
     pixel_share: float
+    second: SecondColour | None = None
+    overall: ColourReading | None = None
+
+    @property
+    def as_one(self) -> ColourReading | None:
+        """Its colour if it must be one: of all its pixels together."""
+        return self.colour if self.overall is None else self.overall
 
 
 def value_word(value: float) -> str:

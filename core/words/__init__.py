@@ -12,14 +12,14 @@ from core.words.names import (
     value_number,
     value_word_text,
 )
-from core.words.sentences import (
-    band_notes,
-    band_sentence,
+from core.words.phrases import (
     colour_sentence_part,
     hue_phrase,
     intensity_phrase,
     value_phrase,
 )
+from core.words.second import second_short, share_text
+from core.words.sentences import band_notes, band_sentence
 from core.words.toning import ToneDownParts, box_family, tone_down_sentence, touch_family
 
 __all__ = [
@@ -37,6 +37,8 @@ __all__ = [
     "intensity_text",
     "neutral_name",
     "second_line",
+    "second_short",
+    "share_text",
     "tone_down_sentence",
     "touch_family",
     "value_end",

@@ -1,4 +1,4 @@
-"""Careful readings: the geometric median, and when a band holds two colours."""
+"""Careful readings: the geometric median, a colour that exists, and its spread."""
 
 from __future__ import annotations
 
@@ -11,7 +11,6 @@ from core.bands.careful import geometric_median, read_bands
 from core.bands.lines import Bands
 from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.stats import BandStats
-from core.bands.twofold import has_two_peaks
 from core.photo import Photo
 
 
@@ -67,55 +66,7 @@ def test_the_colour_is_one_that_exists_in_the_band() -> None:
     which = rng.choice(3, (100, 100), p=[0.6, 0.2, 0.2])
     careful, _ = read(colours[which])
     assert float(deltaE_ciede2000(np.array(careful.colour.Lab), rgb2lab(colours[0] / 255))) < 1
-    assert careful.two_colours
-
-
-def test_grain_and_a_smooth_slope_are_one_colour() -> None:
-    for pixels in (
-        gradient((90, 120, 180), (90, 120, 180), grain=12),
-        gradient((70, 100, 170), (110, 150, 210)),
-        gradient((200, 150, 130), (240, 180, 150)),
-    ):
-        assert [r.two_colours for r in read(pixels)] == [False, False]
-
-
-def test_a_strong_slope_is_two_colours() -> None:
-    """From deep blue to bright orange nobody would mix one wash."""
-    assert [r.two_colours for r in read(gradient((20, 40, 120), (255, 200, 120)))] == [True, True]
-
-
-def test_cloud_and_sky_are_two_colours_and_a_speck_is_not() -> None:
-    pixels = gradient((70, 110, 180), (80, 120, 190), grain=5)
-    pixels[60:140, 20:70] = gradient((225, 225, 230), (235, 235, 235), rows=80, columns=50)
-    assert [r.two_colours for r in read(pixels)] == [True, True]
-    pixels = gradient((70, 110, 180), (80, 120, 190), grain=5)
-    pixels[60:90, 20:50] = (235, 235, 235)
-    assert [r.two_colours for r in read(pixels)] == [False, False]
-
-
-def test_two_bands_taken_as_one_are_two_colours() -> None:
-    pixels = np.concatenate(
-        [
-            gradient((60, 80, 150), (60, 80, 150), rows=120),
-            gradient((120, 130, 190), (120, 130, 190), rows=80),
-        ]
-    )
-    assert [r.two_colours for r in read(pixels)] == [True, True]
-
-
-@pytest.mark.parametrize(
-    ("counts", "width", "two"),
-    [
-        (np.ones(100), 0.2, False),  # even
-        (np.r_[np.ones(20), np.zeros(60), np.ones(20)], 0.2, True),  # a gap
-        (np.r_[np.ones(20), np.zeros(60), np.ones(20)], 0.05, False),  # too close together
-        (np.r_[np.ones(20), np.zeros(60), np.full(20, 0.1)], 0.2, False),  # a detail
-        (np.zeros(100), 0.2, False),
-        (np.exp(-0.5 * ((np.arange(200) - 100) / 30) ** 2), 0.2, False),  # one wide hill
-    ],
-)
-def test_two_peaks(counts: np.ndarray, width: float, two: bool) -> None:
-    assert has_two_peaks(counts.astype(float), width) is two
+    assert careful.second is not None
 
 
 def test_spread_is_the_usual_distance_from_the_colour() -> None:

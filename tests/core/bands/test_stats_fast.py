@@ -80,7 +80,7 @@ def test_one_flat_colour_is_read_as_itself(code: tuple[int, int, int]) -> None:
         for colour in (reading.colour, reading.left, reading.centre, reading.right):
             assert float(deltaE_ciede2000(np.array(colour.Lab), wanted)) < 0.25
         assert reading.spread < 0.2
-        assert not reading.two_colours
+        assert not reading.stacked
         assert reading.pixel_share == pytest.approx(1.0)
 
 
@@ -149,10 +149,13 @@ def test_a_band_without_sky_has_no_colour() -> None:
     assert BandStats(photo, nothing).read(Bands(1.0))[0].colour is None
 
 
-def test_clipped_pixels_are_counted() -> None:
+def test_pixels_that_lost_light_or_detail_are_counted() -> None:
+    """Not the blue of a deep orange, nor a blue at its strongest: nothing is lost one sees."""
     pixels = flat((60, 90, 160))
     pixels[:10, :, 0] = 255
-    pixels[10:15, :, 2] = 0
+    pixels[10:15] = 0
+    pixels[15:20] = (240, 120, 0)
+    pixels[20:25] = (0, 90, 255)
     photo = photo_of(pixels)
     for reading in (
         *BandStats(photo, everything(photo)).read(Bands(1.0)),

@@ -50,14 +50,14 @@ def dusk():
 
 
 def test_the_plan_reads_from_the_top_down(capsys):
-    text = printed(capsys, FELL)
+    # The two bands above its clouds.
+    text = printed(capsys, FELL, "--lines", "0.22", "--horizon", "0.43")
     lines = text.splitlines()
     assert lines[0] == "fell.jpg. Box: twelve-pan school box."
     assert "  5 ultramarine : 1 burnt sienna, milk strength. Matches." in lines
-    same = "  The same mix as A, with more water. 3 mL of it: one load of a large brush."
-    assert same in lines
+    assert any(line.startswith("  The same mix as A, with more water. ") for line in lines)
     assert "A graded wash: one mix, thinned from band to band." in lines
-    places = [text.index(f"Band {letter} is") for letter in "ABCD"]
+    places = [text.index(f"Band {letter} is") for letter in "AB"]
     assert places == sorted(places)
     assert all(line[:1].isupper() or line[:1] in " 5" or not line for line in lines[1:])
 

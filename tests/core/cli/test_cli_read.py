@@ -32,6 +32,7 @@ FIELDS = [
     "Lab",
     "srgb",
     "complement",
+    "second",
     "notes",
     "sentence",
 ]
@@ -76,6 +77,25 @@ def test_json_has_the_documented_form(said) -> None:
         assert len(band["Lab"]) == 3
         assert band["hue"] in band["sentence"]
         assert f"{band['value']:.1f}" in band["sentence"]
+
+
+def test_a_second_colour_has_the_fields_of_the_first_and_its_share(said, tmp_path) -> None:
+    """A third of the lower band is a row of clouds drawn here, 30 of each 90 columns."""
+    rows = np.full((120, 90, 3), (70, 110, 180), np.uint8)
+    rows[60:, 10:25] = rows[60:, 50:65] = (235, 225, 220)
+    Image.fromarray(rows).save(tmp_path / "clouds.png")
+    arguments = (str(tmp_path / "clouds.png"), "--horizon", "1", "--lines", "0.5")
+    plain, cloudy = json.loads(said(*arguments, "--json")[1])["bands"]
+    assert plain["second"] is None
+    assert list(cloudy) == FIELDS
+    assert list(cloudy["second"]) == ["share", *FIELDS[3:14]]
+    assert cloudy["second"]["share"] == pytest.approx(1 / 3, abs=0.01)
+    assert cloudy["srgb"] == plain["srgb"] == "#466eb4"
+    assert cloudy["second"]["srgb"] == "#ebe1dc"
+    assert cloudy["notes"] == []
+    words = said(*arguments)[1]
+    assert "about a third" in words
+    assert "Band B holds two colours. Most of it is blue" in words
 
 
 def test_readme_shows_what_is_printed(said) -> None:

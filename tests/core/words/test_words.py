@@ -8,7 +8,13 @@ import pytest
 
 from core import i18n
 from core.colour import hex_to_srgb, srgb_to_Lab
-from core.reading.reading import INTENSITY_WORDS, VALUE_WORDS, BandReading, read_colour
+from core.reading.reading import (
+    INTENSITY_WORDS,
+    VALUE_WORDS,
+    BandReading,
+    SecondColour,
+    read_colour,
+)
 from core.reading.wheel import FAMILIES, complement, hue_class, wheel_distance
 from core.reading.wording import Wording
 from core.words import (
@@ -22,6 +28,7 @@ from core.words import (
     hue_short,
     intensity_text,
     second_line,
+    share_text,
     tone_down_sentence,
     touch_family,
     value_end,
@@ -114,7 +121,9 @@ def test_short_forms():
 
 def test_notes():
     assert band_notes(band(), PLAIN) == ()
-    assert band_notes(band(two_colours=True), PLAIN) == ("Two colours here: split it?",)
+    assert band_notes(band(stacked=True), PLAIN) == (
+        "Two colours here, one above the other: split it?",
+    )
     assert band_notes(band(clipped_share=0.019), PLAIN) == ()
     (part,) = band_notes(band(clipped_share=0.02), PLAIN)
     assert part == "Part of this band is clipped: the photo holds no more detail there."
@@ -124,10 +133,62 @@ def test_notes():
     assert "Little of this band is sky" in few
     (sides,) = band_notes(band(left=colour("#ffb060"), right=colour("#6085c0")), PLAIN)
     assert sides == (
-        "It changes from orange (light, intense) on the left to blue (middle, intense) on the "
-        "right."
+        "It changes from orange, value 7.7 on the left to blue, value 5.4 on the right."
     )
     assert band_notes(band(left=None), PLAIN) == ()
+
+
+def sides(left, right):
+    return band_notes(band(left=colour(left), right=colour(right)), PLAIN)
+
+
+def test_sides_say_what_differs_and_nothing_else():
+    """Never "from orange (light, intense) to orange (light, intense)"."""
+    (note,) = sides("#e8883c", "#ffc48c")
+    assert re.fullmatch(
+        r"It changes from value \S+, intense on the left to value \S+, moderate on the right\.",
+        note,
+    )
+    assert sides("#6085c0", "#6085c0") == ()
+    for left, right in itertools.product(("#e8a060", "#f0c080", "#6085c0", "#8a8f98"), repeat=2):
+        for note in sides(left, right):
+            from_left, on_right = note.removeprefix("It changes from ").split(" on the left to ")
+            assert from_left != on_right.removesuffix(" on the right.")
+
+
+def test_a_second_colour_speaks_for_the_sides():
+    two = band(
+        left=colour("#ffb060"),
+        right=colour("#6085c0"),
+        second=SecondColour(colour("#ffb060"), 0.3, soft=True),
+    )
+    assert band_notes(two, PLAIN) == ()
+
+
+@pytest.mark.parametrize(
+    ("share", "text"),
+    [
+        (0.12, "about an eighth"),
+        (0.17, "about a sixth"),
+        (0.2, "about a fifth"),
+        (0.24, "about a quarter"),
+        (0.35, "about a third"),
+        (0.4, "about two fifths"),
+        (0.49, "nearly half"),
+    ],
+)
+def test_shares_are_said_as_they_are_counted(share, text):
+    assert share_text(share) == text
+
+
+def test_a_band_of_two_colours_names_both():
+    two = band("#4a4650", second=SecondColour(colour("#f0a050"), 0.31, soft=True))
+    assert band_sentence(two, PLAIN) == (
+        "Band A holds two colours. Most of it is near neutral, leaning violet; dark, value 3.0. "
+        "About a third of it is orange, a secondary; light, value 7.2; and intense."
+    )
+    even = replace(two, second=replace(two.second, share=0.47))
+    assert "A little more than half is near neutral" in band_sentence(even, PLAIN)
 
 
 @pytest.mark.parametrize("family", FAMILIES)
@@ -190,12 +251,13 @@ def all_texts():
     )
     marks = itertools.product((False, True), (0.0, 0.1, 0.9))
     for text, (two, clipped) in itertools.product(hexes, marks):
-        one = band(text, two_colours=two, clipped_share=clipped, right=colour("#ffb060"))
+        one = band(text, stacked=two, clipped_share=clipped, right=colour("#ffb060"))
         for wording in (PLAIN, Wording("intermediate", 0)):
             yield band_sentence(one, wording)
             yield tone_down_sentence(one, wording)
             yield tone_down_sentence(one, wording, ToneDownParts("burnt sienna", 2, 9))
             yield from band_notes(one, wording)
+            yield band_sentence(replace(one, second=SecondColour(one.right, 0.3, False)), wording)
             yield second_line(one.colour, wording)
 
 
