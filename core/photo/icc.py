@@ -70,7 +70,7 @@ def matrix_encoding(icc: bytes) -> Encoding | None:
     Source: ICC.1:2022, 8.3 (which tags), annex F.3 (the computation), 10.6 curveType,
     10.18 parametricCurveType, 10.31 XYZType.
     """
-    tags = _tags(icc)
+    tags = tags_of(icc)
     model = profile_model(icc)
     if b"A2B0" in tags or (icc[20:24] != b"XYZ " and model == "rgb"):
         return None
@@ -125,7 +125,14 @@ def table_transform(icc: bytes, model: str) -> Callable[[NDArray[np.uint8]], NDA
     return apply
 
 
-def _tags(icc: bytes) -> dict[bytes, bytes]:
+def tags_of(icc: bytes) -> dict[bytes, bytes]:
+    """The content of each tag of a profile, by its signature.
+
+    Raises
+    ------
+    ProfileDamagedError
+        The table of tags, or a tag, does not fit into the profile.
+    """
     try:
         (count,) = struct.unpack_from(">I", icc, 128)
         if count > 200:

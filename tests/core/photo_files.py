@@ -102,12 +102,13 @@ def srgb_curve():
     return b"para\0\0\0\0" + struct.pack(">HH5i", 3, 0, *(round(v * 65536) for v in values))
 
 
-def rgb_profile(to_XYZ_D50, gamma=None):
+def rgb_profile(to_XYZ_D50, gamma=None, more=None):
     """A profile of a 3x3 matrix and one curve; the curve of sRGB when `gamma` is None."""
     curve = srgb_curve() if gamma is None else _gamma(gamma)
     columns = {n: _xyz(to_XYZ_D50[:, i]) for i, n in enumerate((b"rXYZ", b"gXYZ", b"bXYZ"))}
     head = {b"desc": b"desc\0\0\0\0\0\0\0\x05test\0", b"wtpt": _xyz((0.9642, 1, 0.8249))}
-    return icc_profile(b"RGB ", {**head, **columns, b"rTRC": curve, b"gTRC": curve, b"bTRC": curve})
+    curves = {b"rTRC": curve, b"gTRC": curve, b"bTRC": curve}
+    return icc_profile(b"RGB ", {**head, **columns, **curves, **(more or {})})
 
 
 def grey_profile(gamma):

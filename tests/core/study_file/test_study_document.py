@@ -7,6 +7,7 @@ import io
 import json
 import time
 import tracemalloc
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -30,15 +31,15 @@ from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 KEPT = Path(__file__).parents[2] / "data" / "study_version_1.gradewash"
 
 
-def lesson(photo: bytes | None = None, sheet: bytes | None = None) -> tuple[Study, PictureStore]:
+def lesson() -> tuple[Study, PictureStore]:
     store = PictureStore()
     study = Study(
         "Dusk over Harrow Water",
-        store.add("dusk over the lake.JPG", photo or small_picture(40)),
+        store.add("dusk over the lake.JPG", small_picture(40)),
         Bands(0.62, (0.2, 0.41)),
         sheets=(
             SheetEntry(
-                store.add("first.png", sheet or small_picture(90, "PNG")),
+                store.add("first.png", small_picture(90, "PNG")),
                 SheetOptions(((0.1, 0.1), (0.9, 0.12), (0.92, 0.88), (0.08, 0.9)), 1, True, 1.4),
             ),
             None,
@@ -94,7 +95,13 @@ def test_a_file_kept_from_version_1_still_opens() -> None:
     data = KEPT.read_bytes()
     members = unpack(data).pictures
     # With its own pictures: another Pillow may compress the same shades otherwise.
-    study, store = lesson(members["photo.jpg"], members["sheet1.png"])
+    study, store = lesson()
+    store = PictureStore()
+    photo = store.add_clean("dusk over the lake.JPG", members["photo.jpg"])
+    first = store.add_clean("first.png", members["sheet1.png"])
+    sheet = study.sheets[0]
+    assert sheet is not None
+    study = replace(study, photo=photo, sheets=(replace(sheet, picture=first), None))
     opened = study_from_bytes(data)
     assert opened.study == study
     assert set(opened.pictures) == set(store)
