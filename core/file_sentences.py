@@ -65,5 +65,15 @@ def shown_name(path: Path) -> str:
     >>> shown_name(Path("folder/sky.jpg"))
     'sky.jpg'
     """
-    name = path.name or str(path)
-    return name.encode("utf-8", "replace").decode("utf-8")
+    return _clean(path.name or str(path))
+
+
+def shown_path(path: Path) -> str:
+    """A whole path as it can be shown; as `shown_name`."""
+    return _clean(str(path))
+
+
+def _clean(text: str) -> str:
+    # Neither half a character nor an order to the terminal may come out of a file's name.
+    known = text.encode("utf-8", "replace").decode("utf-8")
+    return "".join(c if c.isprintable() else "?" for c in known)

@@ -11,7 +11,6 @@ import contextlib
 import errno
 import hashlib
 import os
-import secrets
 import stat
 import sys
 from collections.abc import Iterator
@@ -22,7 +21,10 @@ if sys.platform != "win32":
     import fcntl
 
 PRIVATE_FILE, PRIVATE_FOLDER = 0o600, 0o700
-_ASIDE_SUFFIX = ".saving"
+
+ASIDE_SUFFIX = ".saving"
+"""Ends the name of a file that is being written, and of one that a killed save left."""
+
 _LONGEST_NAME = 255  # bytes, on every file system in use
 _TRIES = 20
 # Names that POSIX has and Windows has not mean nothing there.
@@ -156,9 +158,9 @@ def behind_link(path: Path) -> Path:
 
 def aside_of(path: Path) -> Path:
     """Where a save of `path` is written first: one name, so that no heap of them can grow."""
-    name = f".{path.name}{_ASIDE_SUFFIX}"
+    name = f".{path.name}{ASIDE_SUFFIX}"
     if len(os.fsencode(name)) > _LONGEST_NAME:
-        name = f".{hashlib.sha256(os.fsencode(path.name)).hexdigest()[:24]}{_ASIDE_SUFFIX}"
+        name = f".{hashlib.sha256(os.fsencode(path.name)).hexdigest()[:24]}{ASIDE_SUFFIX}"
     return path.with_name(name)
 
 
@@ -220,7 +222,7 @@ def _open_aside(target: Path, mode: int = 0o666) -> tuple[IO[bytes], Path]:
             handle = os.open(aside, os.O_RDWR | os.O_CREAT | os.O_EXCL | _NO_LINK | _EXTRA, mode)
         except FileExistsError:
             if not _remove_leftover(aside):
-                aside = target.with_name(f".{secrets.token_hex(8)}{_ASIDE_SUFFIX}")
+                aside = target.with_name(f".{os.urandom(8).hex()}{ASIDE_SUFFIX}")
             continue
         try:
             _hold(handle)

@@ -11,13 +11,16 @@ from app.cards.dates import today
 from app.state.settings import config_folder, load_settings
 from core.cards import KINDS, Known, gather
 from core.cards.file import write_card
+from core.cli.layout import say
 from core.cli.mix import find_box
+from core.cli.opening import opened
 from core.errors import UsageError
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.mixing import choose_box
 from core.pictures import Picture
 from core.study import Study, study_of
-from core.study_file.opening import FromFile, open_file
+from core.study_file.opening import FromFile
 
 PAPER_NAMES = ("a4", "letter")
 
@@ -82,13 +85,13 @@ def run(args: argparse.Namespace) -> int:
     source, output = Path(args.source), Path(args.output)
     _refuse_replacing(source, output)
     box = None if args.box is None else find_box(args.box)
-    found = open_file(source)
+    found = opened(source)
     if kind == "findings" and found.study is None:
         raise UsageError(
             translate(
                 "command line",
                 "{name} is a photo: findings need a study with painted sheets.",
-            ).format(name=source.name)
+            ).format(name=shown_name(source))
         )
     study, pictures = _study_in(found)
     if box is not None:
@@ -110,7 +113,7 @@ def run(args: argparse.Namespace) -> int:
 
     choice = CardChoice(kind, PAPERS[paper_name], args.bw, args.blank)
     write_card(output, pdf_of(lay_out_card(data, choice), card_title(data, kind)))
-    print(translate("command line", "Wrote {name}.").format(name=output.name))
+    say(translate("command line", "Wrote {name}.").format(name=shown_name(output)))
     return 0
 
 
@@ -157,5 +160,5 @@ def _refuse_replacing(source: Path, output: Path) -> None:
         raise UsageError(
             translate(
                 "command line", "-o {name} would replace what is printed: give another name."
-            ).format(name=output.name)
+            ).format(name=shown_name(output))
         )

@@ -169,13 +169,20 @@ class RecoveredRow(QWidget):
 
     def _show(self) -> None:
         if self.given_up:
-            self._about.setText(translate("recovery", "Gone once you close this window."))
+            self._about.setText(
+                translate("recovery", "Set aside once you close this window.")
+                if self.recovered.partial
+                else translate("recovery", "Gone once you close this window.")
+            )
             self.give_up_button.setText(translate("recovery", "Keep it after all"))
         else:
             when = when_words(self.recovered.when)
             # Some languages end an hour with a stop of its own: "8:06 p.m.".
             changed = translate("recovery", "Last changed {when}.").format(when=when.rstrip("."))
-            self._about.setText(f"{changed} {place_words(self.recovered.path)}")
+            words = [changed, place_words(self.recovered.path)]
+            if self.recovered.partial:
+                words.append(translate("recovery", "Not all of it can be read."))
+            self._about.setText(" ".join(words))
             self.give_up_button.setText(translate("recovery", "Give it up"))
         self.give_up_button.updateGeometry()
         self.open_button.setEnabled(not self.given_up)

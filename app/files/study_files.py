@@ -27,6 +27,7 @@ from app.services.photo_jobs import OpenedPhoto, for_screen
 from app.services.reader import Reader
 from app.state.document import Document
 from app.state.tasks import Latest, Work
+from core.file_sentences import shown_path
 from core.files import clear_aside
 from core.i18n import translate
 from core.pictures import Picture, PictureStore
@@ -183,7 +184,8 @@ class StudyFiles(QObject):
         fresh = study_of(Picture(found.opened.photo.name))
         held = self._last_box.empty_study() if base is None else base
         named = held.title or title or fresh.title
-        study = replace(held, photo=fresh.photo, title=named, bands=None)
+        # Lines without a photo are those of a damaged study, whose photo is given anew.
+        study = replace(held, photo=fresh.photo, title=named)
         if base is None:
             self._put(found.opened, study, Place(), None, data=found.file.data)
         else:
@@ -200,6 +202,11 @@ class StudyFiles(QObject):
 
     def _begin_study(self, found: Arrived, path: Path) -> None:
         """Put the study up; where another window has it, ask how."""
+        if found.file.damage:
+            # The damaged file stays as it is: saving asks for another name.
+            self._put_study(found, Place(), saved=False)
+            self._tell_damage(found)
+            return
         free, lock = self._whereabouts.try_lock(path)
         if free:
             self._put_study(found, Place(path, found.file.stamp, not may_write(path)), lock)
@@ -210,6 +217,10 @@ class StudyFiles(QObject):
             read_only=lambda: self._put_study(found, Place(path, found.file.stamp, True)),
             copy=lambda: self._put_study(found, Place(), saved=False),
         )
+
+    def _tell_damage(self, found: Arrived) -> None:
+        if found.file.damage:
+            self._notices.problem(found.file.damage)
 
     def _put_study(
         self, found: Arrived, place: Place, lock: OpenLock | None = None, saved: bool = True
@@ -240,15 +251,23 @@ class StudyFiles(QObject):
     def look_for_unsaved(self) -> None:
         """Offer what an earlier window left behind, and clear its half-written files."""
         folder, recent = self._folder, self._recent
+        unread: list[Path] = []
 
         def work(progress: Progress, should_stop: ShouldStop) -> tuple[Recovered, ...]:
             from core.study_file.recovery import left_behind  # deferred: start-up time
 
             for path in recent.studies():
                 clear_aside(path)
-            return left_behind(folder)
+            return left_behind(folder, unread.append)
 
         def done(found: tuple[Recovered, ...]) -> None:
+            if unread:
+                text = translate(
+                    "files",
+                    "Unsaved work of an earlier window could not be read. Nothing of it was "
+                    "removed: it lies in {folder}.",
+                )
+                self._notices.problem(text.format(folder=shown_path(unread[-1])))
             if found:
                 # deferred: start-up time
                 from app.files.recovery import RecoveryDialog
@@ -270,11 +289,13 @@ class StudyFiles(QObject):
 
         def put(found: Arrived) -> None:
             place, lock = Place(), None
-            if recovered.path is not None:
+            # What was read in part only never takes the place of a file that is whole.
+            if recovered.path is not None and not recovered.partial:
                 free, lock = self._whereabouts.try_lock(recovered.path)
                 if free:
                     place = Place(recovered.path, recovered.stamp, not may_write(recovered.path))
             self._put_study(found, place, lock, saved=False)
             self.autosave.take_over(recovered)
+            self._tell_damage(found)
 
         self._reader.open(work, done)

@@ -14,6 +14,7 @@ from core.cli.check_terminal import AS_FOUND, for_terminal
 from core.cli.layout import say, terminal_width
 from core.cli.opening import naming
 from core.errors import UsageError
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.photo import Photo, open_photo
 from core.reading.quality import CHANGES, ChangeFirst
@@ -124,7 +125,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _opened(path: Path) -> Photo:
-    with naming(path.name):
+    with naming(shown_name(path)):
         return open_photo(path)
 
 

@@ -79,4 +79,13 @@ def _folded(line: str, width: int) -> str:
 
 def say(text: str) -> None:
     """Print it, folded to the terminal."""
-    print(fold(text, terminal_width()))
+    print(fold(plain(text), terminal_width()))
+
+
+def plain(text: str) -> str:
+    """The text without orders to the terminal, which a title or an answer may hold.
+
+    >>> plain("red \\x1b[31malert")
+    'red ?[31malert'
+    """
+    return "".join(c if c.isprintable() or c == "\n" else "?" for c in text)

@@ -1,11 +1,31 @@
-"""Errors about a file that name it: a command may be given several."""
+"""Opening the files that a command is given; what is said of one names it."""
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
+from pathlib import Path
 
+from core.cli.layout import plain
 from core.errors import GradewashError
+from core.file_sentences import shown_name
+from core.study_file.opening import FromFile, open_file
+
+
+def opened(path: Path) -> FromFile:
+    """The photo or study at `path`; what is damaged in a study is told on the error channel.
+
+    Raises
+    ------
+    PhotoError, StudyFileError
+        It cannot be opened: one sentence with the file's name.
+    """
+    with naming(shown_name(path)):
+        found = open_file(path)
+    if found.damage:
+        print(f"gradewash: {shown_name(path)}: {plain(found.damage)}", file=sys.stderr)
+    return found
 
 
 @contextmanager

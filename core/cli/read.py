@@ -14,13 +14,13 @@ from core.bands.careful import read_bands
 from core.bands.lines import MAX_BANDS, MIN_BAND, bands_by_hand
 from core.bands.propose import Proposal, propose
 from core.cli.layout import say, terminal_width
-from core.cli.opening import naming
+from core.cli.opening import opened
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
 from core.photo import Photo
 from core.reading.wording import Wording
-from core.study_file.opening import FromFile, open_file
+from core.study_file.opening import FromFile
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -84,10 +84,7 @@ def read_as_asked(args: argparse.Namespace) -> Report:
     PhotoError, StudyFileError
         The photo or the study cannot be opened.
     """
-    path = Path(args.photo)
-    with naming(path.name):
-        found = open_file(path)
-    return read_file(found, args)
+    return read_file(opened(Path(args.photo)), args)
 
 
 def read_file(found: FromFile, args: argparse.Namespace) -> Report:

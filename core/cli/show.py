@@ -10,14 +10,16 @@ from typing import Any
 from core.bands.careful import read_bands
 from core.bands.propose import propose
 from core.cli.layout import say, terminal_width
+from core.cli.opening import opened
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.paint.box.names import box_name, paint_name
 from core.reading.wording import Wording
 from core.sheet.findings.words import quality_word
 from core.study import Study
-from core.study_file.opening import FromFile, open_file
+from core.study_file.opening import FromFile
 from core.worksheet.worksheet import QUALITIES, SheetPage
 
 
@@ -35,12 +37,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Open the study, read its bands, print all."""
     path = Path(args.study)
-    found = open_file(path)
+    found = opened(path)
     if found.study is None:
         raise UsageError(
             translate(
                 "command line", "{name} is a photo, not a study: use gradewash read for it."
-            ).format(name=path.name)
+            ).format(name=shown_name(path))
         )
     study, report = found.study.study, _read(found)
     if args.json:

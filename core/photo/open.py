@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import io
+import os
 from pathlib import Path
 from typing import IO
 
 from core.errors import Cancelled, PhotoError
+from core.file_sentences import shown_name, why_not_read
+from core.files import open_regular
 from core.i18n import translate
 from core.photo.boxes import read_avif, read_heif
 from core.photo.decoded import Decoded, damaged
@@ -68,7 +71,7 @@ def open_photo(
         raise ValueError(f"max_work_pixels must be positive: {max_work_pixels}")
     step(0.0, progress, should_stop)
     if name is None:
-        name = "" if isinstance(source, bytes) else Path(source).name
+        name = "" if isinstance(source, bytes) else shown_name(Path(source))
     try:
         with quiet():
             decoded = _decode(source, max_work_pixels)
@@ -117,27 +120,14 @@ def _decode(source: Path | str | bytes, max_work_pixels: int) -> Decoded:
         return _decode_stream(io.BytesIO(source), len(source), max_work_pixels)
     path = Path(source)
     try:
-        if path.is_dir():
-            raise PhotoError(
-                translate("photo", "This is a folder: choose a picture inside it instead.")
-            )
-        if path.exists() and not path.is_file():
-            raise PhotoError(translate("photo", "This is not a file: choose a picture file."))
-        with path.open("rb") as stream:
-            return _decode_stream(stream, path.stat().st_size, max_work_pixels)
-    except FileNotFoundError as error:
-        text = translate("photo", "There is no file {name}: it may have been moved or renamed.")
-        raise PhotoError(text.format(name=path.name)) from error
-    except PermissionError as error:
-        text = translate(
-            "photo", "You are not allowed to read {name}: copy it to a folder of your own."
-        )
-        raise PhotoError(text.format(name=path.name)) from error
+        with open_regular(path) as stream:
+            return _decode_stream(stream, os.fstat(stream.fileno()).st_size, max_work_pixels)
+    except IsADirectoryError as error:
+        raise PhotoError(
+            translate("photo", "This is a folder: choose a picture inside it instead.")
+        ) from error
     except OSError as error:
-        text = translate("photo", "{name} cannot be read: copy it to another place and try again.")
-        raise PhotoError(text.format(name=path.name)) from error
-    except ValueError as error:  # a zero byte in the path
-        raise PhotoError(translate("photo", "This is not the name of a file.")) from error
+        raise PhotoError(why_not_read(path, error)) from error
 
 
 def _decode_stream(stream: IO[bytes], size: int, max_work_pixels: int) -> Decoded:

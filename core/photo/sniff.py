@@ -58,6 +58,30 @@ def kind_of(head: bytes) -> Kind:
     raise PhotoError(_why_not(head))
 
 
+def suffix_of(data: bytes) -> str:
+    """How the name of a file with this content ends; empty for what is no picture.
+
+    >>> suffix_of(b"GIF89a")
+    '.gif'
+    """
+    try:
+        return _SUFFIXES[kind_of(data[:4096])]
+    except PhotoError:
+        return ""
+
+
+_SUFFIXES: dict[Kind, str] = {
+    "jpeg": ".jpg",
+    "png": ".png",
+    "webp": ".webp",
+    "tiff": ".tif",
+    "heif": ".heic",
+    "avif": ".avif",
+    "gif": ".gif",
+    "bmp": ".bmp",
+}
+
+
 def _kind_of_box_file(head: bytes) -> Kind:
     """HEIF or AVIF: both are boxes; the brands tell. The main brand may be the common one."""
     size = min(int.from_bytes(head[:4], "big"), 256)

@@ -22,6 +22,7 @@ from core.study_file.contents import (
     Contents,
     picture_name_allowed,
 )
+from core.study_file.salvage import salvage
 
 STUDY_MEMBER = "study.json"
 PICTURES = "pictures/"
@@ -60,6 +61,38 @@ def pack(contents: Contents) -> bytes:
             # Stored as they are: photos are compressed already, and saving stays quick.
             archive.writestr(_member(PICTURES + name), data, zipfile.ZIP_STORED)
     return out.getvalue()
+
+
+class DamagedError(StudyFileError):
+    """The file was a study, and something in it did not come through."""
+
+
+class ForeignError(StudyFileError):
+    """The file holds what no study holds."""
+
+
+def unpack_what_is_whole(data: bytes) -> Contents:
+    """Read a study file's members; of a damaged one, those that are whole.
+
+    Raises
+    ------
+    StudyFileError
+        Not a study file, made to do harm, or nothing in it is whole.
+    """
+    try:
+        return unpack(data)
+    except (DamagedError, ForeignError) as error:
+        found = salvage(data, STUDY_MEMBER, PICTURES)
+        # A flipped bit gives a member another name in one place; whoever means harm writes
+        # the same in both.
+        harmful = isinstance(error, ForeignError) and not found.renamed
+        if harmful or not found.names_study or not (found.whole or found.doubtful):
+            raise
+        whole = dict(found.whole)
+        json = whole.pop(STUDY_MEMBER, None)
+        pictures = {name.removeprefix(PICTURES): content for name, content in whole.items()}
+        sound = json is not None and not found.lost
+        return Contents(json or found.doubtful or b"", MappingProxyType(pictures), not sound)
 
 
 def unpack(data: bytes) -> Contents:
@@ -135,8 +168,8 @@ def _read(archive: zipfile.ZipFile, member: zipfile.ZipInfo) -> bytes:
     return content
 
 
-def _damaged() -> StudyFileError:
-    return StudyFileError(
+def _damaged() -> DamagedError:
+    return DamagedError(
         translate(
             "study file",
             "This study file is damaged or cut short; open an older copy or a backup of it.",
@@ -144,8 +177,8 @@ def _damaged() -> StudyFileError:
     )
 
 
-def _foreign() -> StudyFileError:
-    return StudyFileError(
+def _foreign() -> ForeignError:
+    return ForeignError(
         translate(
             "study file",
             "This study file holds things Gradewash never puts there, so it stays closed; "

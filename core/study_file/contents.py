@@ -23,11 +23,15 @@ class Contents:
     json : bytes
         The study, UTF-8.
     pictures : mapping of str to bytes
-        By their name in the file, without the folder; the original bytes.
+        By their name in the file, without the folder; the bytes as they were kept.
+    damaged : bool
+        Something of the study did not come through, or may be wrong: `json` may be empty, and
+        pictures it speaks of may be missing.
     """
 
     json: bytes
     pictures: Mapping[str, bytes]
+    damaged: bool = False
 
 
 def picture_name_allowed(name: str) -> bool:

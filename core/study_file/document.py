@@ -4,32 +4,40 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from pathlib import PurePath
 from types import MappingProxyType
 
 import msgspec
 
 from core.bands.lines import Bands
-from core.errors import BoxError, StudyFileError
+from core.errors import StudyFileError
 from core.i18n import translate
-from core.paint.box.box_file import box_from_json, box_to_json
-from core.paint.options import BandChoice, MixOptions
-from core.paint.wash.amounts import PaintSheet
-from core.pictures import Picture, digest_of
-from core.sheet.result import Corners, SheetOptions
+from core.paint.box.box_file import box_to_json
+from core.paint.options import MixOptions
+from core.photo.sniff import suffix_of
+from core.pictures import Picture
 from core.study import SheetEntry, Study
 from core.study_file import schema
-from core.study_file.container import pack, unpack
-from core.study_file.contents import Contents, picture_name_allowed
-from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
+from core.study_file.container import pack, unpack_what_is_whole
+from core.study_file.contents import Contents
+from core.study_file.reading import StudyReader
+from core.worksheet.worksheet import SheetPage, Worksheet
 
 
 @dataclass(frozen=True)
 class Opened:
-    """A study and the bytes of its pictures by digest."""
+    """A study and the bytes of its pictures by digest.
+
+    Attributes
+    ----------
+    study : Study
+    pictures : mapping of str to bytes
+    gone : tuple of str
+        Of a damaged file: what is not there any more, as words to list ("the remark").
+    """
 
     study: Study
     pictures: Mapping[str, bytes]
+    gone: tuple[str, ...] = ()
 
 
 def study_to_bytes(study: Study, pictures: Mapping[str, bytes]) -> bytes:
@@ -50,14 +58,15 @@ def study_to_bytes(study: Study, pictures: Mapping[str, bytes]) -> bytes:
 
 
 def study_from_bytes(data: bytes) -> Opened:
-    """Read a study's file.
+    """Read a study's file; of a damaged one, what is whole.
 
     Raises
     ------
     StudyFileError
-        Not a study, damaged, from a newer version, or with a picture missing: in one sentence.
+        Not a study, from a newer version, wrong in itself, or nothing of it is whole: in one
+        sentence.
     """
-    return study_from_contents(unpack(data))
+    return study_from_contents(unpack_what_is_whole(data))
 
 
 def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
@@ -65,8 +74,6 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
     members: dict[str, bytes] = {}
 
     def keep(picture: Picture, stem: str) -> schema.Picture1:
-        suffix = PurePath(picture.name).suffix.lower()
-        member = stem + (suffix if picture_name_allowed(stem + suffix) else "")
         if picture.digest not in pictures:
             raise StudyFileError(
                 translate(
@@ -75,7 +82,9 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
                     "open a smaller copy of the picture.",
                 ).format(name=picture.name)
             )
-        members[member] = pictures[picture.digest]
+        data = pictures[picture.digest]
+        member = stem + suffix_of(data)
+        members[member] = data
         return schema.Picture1(picture.name, member)
 
     kept = schema.Study1(
@@ -98,73 +107,9 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
 
 def study_from_contents(contents: Contents) -> Opened:
     """The study of a file's members; as `study_from_bytes`."""
-    kept = _parse(contents.json)
-    pictures: dict[str, bytes] = {}
-
-    def picture_of(picture: schema.Picture1) -> Picture:
-        data = contents.pictures.get(picture.member)
-        if data is None:
-            raise StudyFileError(
-                translate(
-                    "study file",
-                    "The picture {name} is missing from this study file; "
-                    "open an older copy or a backup of it.",
-                ).format(name=picture.name)
-            )
-        digest = digest_of(data)
-        pictures[digest] = data
-        return Picture(picture.name, digest)
-
-    try:
-        study = Study(
-            title=kept.title,
-            photo=picture_of(kept.photo) if kept.photo else None,
-            bands=Bands(kept.bands.horizon, tuple(kept.bands.lines)) if kept.bands else None,
-            box=box_from_json(kept.box),
-            mix=_mix_in(kept.mix),
-            sheets=(_sheet_in(kept.sheets[0], picture_of), _sheet_in(kept.sheets[1], picture_of)),
-            worksheet=_worksheet_in(kept.worksheet),
-        )
-    except (ValueError, BoxError) as error:
-        raise _wrong(str(error)) from error
-    return Opened(study, MappingProxyType(pictures))
-
-
-def _parse(json: bytes) -> schema.Study1:
-    try:
-        about = msgspec.json.decode(json, type=dict[str, msgspec.Raw])
-        form = msgspec.json.decode(about.get("format", b"null"))
-        version = msgspec.json.decode(about.get("version", b"null"))
-    except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError) as error:
-        raise _wrong(str(error)) from error
-    if form != schema.FORMAT:
-        raise StudyFileError(
-            translate(
-                "study file",
-                "This is not a Gradewash study; choose a file whose name ends in .gradewash.",
-            )
-        )
-    if isinstance(version, int) and version > schema.VERSION:
-        raise StudyFileError(
-            translate(
-                "study file",
-                "This study was made by a newer Gradewash; update this one to open it.",
-            )
-        )
-    try:
-        return msgspec.json.decode(json, type=schema.Study1)
-    except (msgspec.MsgspecError, UnicodeDecodeError, RecursionError) as error:
-        raise _wrong(str(error)) from error
-
-
-def _wrong(detail: str) -> StudyFileError:
-    return StudyFileError(
-        translate(
-            "study file",
-            "This study file holds something that cannot be right ({detail}); "
-            "open an older copy or a backup of it.",
-        ).format(detail=detail.rstrip(".")[:160])
-    )
+    reader = StudyReader(contents)
+    study = reader.read()
+    return Opened(study, MappingProxyType(reader.pictures), tuple(reader.gone))
 
 
 def _bands_out(bands: Bands | None) -> schema.Bands1 | None:
@@ -192,29 +137,6 @@ def _mix_out(mix: MixOptions) -> schema.Mix1:
     )
 
 
-def _mix_in(mix: schema.Mix1) -> MixOptions:
-    paper = mix.paper
-    return MixOptions(
-        sheet=PaintSheet(paper.name, paper.width_mm, paper.height_mm, paper.border_mm),
-        own_ml_per_1000_cm2=mix.own_ml_per_1000_cm2,
-        drying_steps=mix.drying_steps,
-        allow_white=mix.allow_white,
-        forbidden=tuple(mix.forbidden),
-        choices=tuple(
-            (
-                choice.letter,
-                BandChoice(
-                    tuple(choice.pinned),
-                    tuple(choice.forbidden),
-                    None if choice.parts is None else tuple(choice.parts),
-                    choice.load_ml,
-                ),
-            )
-            for choice in mix.choices
-        ),
-    )
-
-
 def _sheet_out(
     sheet: SheetEntry | None, keep: Callable[[Picture, str], schema.Picture1], stem: str
 ) -> schema.Sheet1 | None:
@@ -228,19 +150,6 @@ def _sheet_out(
         options.scan,
         options.aspect,
     )
-
-
-def _sheet_in(
-    sheet: schema.Sheet1 | None, picture_of: Callable[[schema.Picture1], Picture]
-) -> SheetEntry | None:
-    if sheet is None:
-        return None
-    corners: Corners | None = None
-    if sheet.corners is not None:
-        first, second, third, fourth = sheet.corners
-        corners = (first, second, third, fourth)
-    options = SheetOptions(corners, sheet.turned, sheet.scan, sheet.aspect)
-    return SheetEntry(picture_of(sheet.picture), options)
 
 
 def _worksheet_out(worksheet: Worksheet) -> schema.Worksheet1:
@@ -264,15 +173,3 @@ def _page_out(page: SheetPage) -> schema.Page1:
         page.change_first,
         page.date,
     )
-
-
-def _worksheet_in(kept: schema.Worksheet1) -> Worksheet:
-    first, second = kept.pages
-    return Worksheet(
-        kept.student_code, kept.class_code, (_page_in(first), _page_in(second)), kept.remark
-    )
-
-
-def _page_in(page: schema.Page1) -> SheetPage:
-    scores = OwnScores(page.hue, page.value, page.intensity, page.placement)
-    return SheetPage(scores, page.answer, page.change_first, page.date)

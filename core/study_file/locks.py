@@ -7,20 +7,25 @@ import os
 from pathlib import Path
 from types import TracebackType
 
+from core.files import PRIVATE_FILE, make_private_folder
+
 
 class OpenLock:
     """Says to other windows of this user that a study is open here.
 
-    The lock lies in the user's own data folder, never beside the study, so that nothing stray
-    is left on a shared drive and a folder that may only be read is no trouble.
+    The lock lies in a folder of the user's own data folder, never beside the study, so that
+    nothing stray is left on a shared drive and a folder that may only be read is no trouble.
     """
 
     def __init__(self, folder: Path, key: str) -> None:
         from filelock import FileLock  # deferred: start-up time
 
-        folder.mkdir(parents=True, exist_ok=True)
+        for private in (folder.parent, folder):
+            make_private_folder(private)
         # Taken in a worker, let go by the window: the lock belongs to the program, not a thread.
-        self._lock = FileLock(folder / f"{key}.lock", blocking=False, thread_local=False)
+        self._lock = FileLock(
+            folder / f"{key}.lock", mode=PRIVATE_FILE, blocking=False, thread_local=False
+        )
 
     def take(self) -> bool:
         """Try to hold it; False when somebody else does."""

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from core.errors import PhotoError, StudyFileError
-from core.i18n import translate
+from core.errors import PhotoError
+from core.file_sentences import shown_name
+from core.files import open_regular, read_file
 from core.photo import Photo, open_photo
 from core.progress import Progress, ShouldStop, step
 from core.study_file.contents import MOST_PICTURE, Contents
@@ -43,6 +44,13 @@ class FromFile:
     study: Opened | None = None
     stamp: Stamp | None = None
 
+    @property
+    def damage(self) -> str:
+        """What to tell of a damaged study; empty where all of it came through."""
+        from core.study_file.reading import damage_notice  # deferred: start-up time
+
+        return "" if self.study is None else damage_notice(self.study.gone)
+
 
 def open_file(
     path: Path, progress: Progress | None = None, should_stop: ShouldStop | None = None
@@ -62,14 +70,13 @@ def open_file(
 
         data = read_bytes(path)
         step(0.1, progress, should_stop)
-        opened = study_from_bytes(data)
-        photo = photo_of(opened, progress, should_stop)
+        opened, photo = _with_photo(study_from_bytes(data), progress, should_stop)
         return FromFile(photo, None, opened, stamp_of(data))
     given = _small_enough(path)
     # Where the bytes cannot be had, `open_photo` knows the sentence.
     photo = open_photo(
         path if given is None else given,
-        name=path.name,
+        name=shown_name(path),
         progress=progress,
         should_stop=should_stop,
     )
@@ -82,37 +89,30 @@ def open_contents(
     """Open a study from its members, as unsaved work is kept; otherwise as `open_file`."""
     from core.study_file.document import study_from_contents  # deferred: start-up time
 
-    opened = study_from_contents(contents)
-    return FromFile(photo_of(opened, progress, should_stop), None, opened)
+    opened, photo = _with_photo(study_from_contents(contents), progress, should_stop)
+    return FromFile(photo, None, opened)
 
 
-def photo_of(
+def _with_photo(
     opened: Opened, progress: Progress | None = None, should_stop: ShouldStop | None = None
-) -> Photo | None:
-    """The reference photo of a study, decoded; None where it has none.
-
-    Raises
-    ------
-    StudyFileError
-        The picture in the study cannot be opened.
-    """
+) -> tuple[Opened, Photo | None]:
+    """The study with its photo decoded; a photo that cannot be opened does not cost the rest."""
     picture = opened.study.photo
     if picture is None:
-        return None
+        return opened, None
     try:
-        return open_photo(
+        photo = open_photo(
             opened.pictures[picture.digest],
             name=picture.name,
             progress=progress,
             should_stop=should_stop,
         )
-    except PhotoError as error:
-        raise StudyFileError(
-            translate(
-                "study file",
-                "The photo {name} in this study cannot be opened; open an older copy or a backup.",
-            ).format(name=picture.name)
-        ) from error
+    except PhotoError:
+        from core.study_file.reading import photo_words  # deferred: start-up time
+
+        study = replace(opened.study, photo=None)
+        return replace(opened, study=study, gone=(*opened.gone, photo_words())), None
+    return opened, photo
 
 
 def is_study(path: Path) -> bool:
@@ -120,7 +120,7 @@ def is_study(path: Path) -> bool:
     try:
         if not path.is_file():
             return path.suffix.lower() == SUFFIX
-        with path.open("rb") as stream:
+        with open_regular(path) as stream:
             start = stream.read(4)
     except (OSError, ValueError):
         return path.suffix.lower() == SUFFIX
@@ -130,8 +130,6 @@ def is_study(path: Path) -> bool:
 def _small_enough(path: Path) -> bytes | None:
     """The file's bytes; None where they cannot be read, or are too many for a study."""
     try:
-        if not path.is_file() or path.stat().st_size > MOST_PICTURE:
-            return None
-        return path.read_bytes()
-    except (OSError, ValueError):
+        return read_file(path, MOST_PICTURE)
+    except OSError:
         return None

@@ -136,7 +136,7 @@ def test_a_card_is_written_wholly_or_not_at_all(tmp_path, monkeypatch) -> None:
     def fail(*arguments: object) -> None:
         raise PermissionError(13, "no")
 
-    monkeypatch.setattr("core.cards.file.os.replace", fail)
+    monkeypatch.setattr("core.files.os.replace", fail)
     with pytest.raises(CardError, match=r"You may not write card\.pdf there"):
         write_card(path, b"three")
     assert path.read_bytes() == b"two"
