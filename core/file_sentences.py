@@ -12,7 +12,7 @@ from core.i18n import translate
 def why_not_read(path: Path, error: OSError) -> str:
     """One sentence: why a file could not be read, and what to do."""
     if isinstance(error, FileNotFoundError | NotADirectoryError):
-        text = translate("files", "{name} is not there: it may have been moved or renamed.")
+        text = translate("files", "There is no file {name}: it may have been moved or renamed.")
     elif isinstance(error, IsADirectoryError):
         text = translate("files", "{name} is a folder: choose a file inside it instead.")
     elif isinstance(error, NotRegularError):

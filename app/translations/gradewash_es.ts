@@ -1443,6 +1443,10 @@
         <source>Unsaved work of an earlier window could not be read. Nothing of it was removed: it lies in {folder}.</source>
         <translation>No se pudo leer el trabajo sin guardar de una ventana anterior. No se ha borrado nada: está en {folder}.</translation>
     </message>
+    <message>
+        <source>There is no file {name}: it may have been moved or renamed.</source>
+        <translation>No hay ningún archivo {name}: quizá se movió o cambió de nombre.</translation>
+    </message>
     </context>
 <context>
     <name>glossary</name>

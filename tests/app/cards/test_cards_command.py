@@ -117,7 +117,7 @@ def test_worksheet_filled_and_blank(card, tmp_path, lesson) -> None:
         ([DUSK, "--paper", "a5", "-o", "{}/x.pdf"], "--paper a5 is not known"),
         ([DUSK, "-o", "{}/gone/x.pdf"], "There is no folder for x.pdf"),
         ([DUSK, "-o", "{}"], "is a folder"),
-        (["{}/none.gradewash", "-o", "{}/x.pdf"], "none.gradewash is not there"),
+        (["{}/none.gradewash", "-o", "{}/x.pdf"], "There is no file none.gradewash"),
         (["{}/none.jpg", "-o", "{}/x.pdf"], "There is no file none.jpg"),
         ([DUSK, "--box", "nobody", "-o", "{}/x.pdf"], "There is no box nobody"),
         ([DUSK], "Missing: -o FILE"),

@@ -122,7 +122,7 @@ def test_a_change_is_kept_whole(quick_window, qtbot, tmp_path, monkeypatch) -> N
     study = next(unsaved.rglob("study.json"))
     assert b"test sky" in study.read_bytes()
     photo = quick_window.pictures[quick_window.document.study.photo.digest]
-    assert next(unsaved.rglob("photo.png")).read_bytes() == photo
+    assert next(unsaved.rglob("photo.webp")).read_bytes() == photo
     # A window that runs is left alone.
     assert left_behind(data_of(tmp_path)) == ()
 

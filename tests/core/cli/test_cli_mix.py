@@ -123,7 +123,7 @@ def test_sheet_sizes(capsys):
     [
         (["nowhere.jpg"], "There is no file nowhere.jpg"),
         ([DUSK, "--box", "nope"], "There is no box nope: use school, primary, measured"),
-        ([DUSK, "--box", "nowhere.json"], "nowhere.json is not there"),
+        ([DUSK, "--box", "nowhere.json"], "There is no file nowhere.json"),
         ([DUSK, "--box", str(ROOT / "README.md")], "README.md is not a paint box"),
         ([DUSK, "--sheet", "B9"], "There is no sheet size B9"),
         ([DUSK, "--bands", "many"], "is not a number of bands"),

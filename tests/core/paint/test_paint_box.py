@@ -113,7 +113,7 @@ def test_damaged_files_are_refused(data, tmp_path):
 
 
 def test_a_missing_file(tmp_path):
-    with pytest.raises(BoxError, match=r"none\.json is not there"):
+    with pytest.raises(BoxError, match=r"There is no file none\.json"):
         open_box(tmp_path / "none.json")
 
 

@@ -32,7 +32,7 @@ from photo_files import (
 from PIL import Image, ImageCms
 
 from core.photo import open_photo
-from core.photo.private import minimal_exif
+from core.photo.bare_jpeg import minimal_exif
 from core.photo.spaces import BT709, D65, XYZ_D50_TO_LINEAR, encoding_from_codes
 from core.photo.spaces import primaries_to_XYZ_D50 as own_primaries
 

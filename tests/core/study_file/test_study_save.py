@@ -120,7 +120,7 @@ def test_a_save_that_fails_says_so_and_leaves_the_old_file(
 def test_a_vanished_folder(tmp_path: Path) -> None:
     with pytest.raises(StudyFileError, match="folder"):
         write_bytes(tmp_path / "gone" / "dusk.gradewash", b"one")
-    with pytest.raises(StudyFileError, match="not there"):
+    with pytest.raises(StudyFileError, match="There is no file"):
         read_bytes(tmp_path / "dusk.gradewash")
     with pytest.raises(StudyFileError, match="is a folder"):
         read_bytes(tmp_path)
