@@ -28,6 +28,7 @@ from core.sheet.match.order import profile_of
 from core.sheet.match.orientation import judge_lie
 from core.sheet.match.reference import Reference
 from core.sheet.painted.blooms import find_blooms
+from core.sheet.painted.density import density_of
 from core.sheet.painted.pale_corners import find_pale_corners
 from core.sheet.result import BandCheck, Light, LineCheck, SheetCheck, SheetOptions
 
@@ -105,9 +106,11 @@ def check_sheet(
         checks = kinder(checks, compare(_doubted_bands(line_checks)))
     step(0.8, progress, should_stop)
     even_light = not any(notice.key == "shadow" for notice in seen.light.notices)
-    hard = edges_in_bands(W, bands, reference, even_light=even_light)
+    hard = edges_in_bands(W, bands, reference, even_light=even_light, strength=lie.strength)
     step(0.9, progress, should_stop)
-    blooms = blooms_in_bands(find_blooms(seen.lit.painted), bands)
+    density = density_of(seen.lit.painted)
+    spots = find_blooms(seen.lit.painted)
+    blooms = blooms_in_bands(spots, density, bands, reference, lie.strength)
     pale = find_pale_corners(seen.lit.painted, reference.corner_shares) if even_light else ()
     scores = score_sheet(checks, line_checks)
     better = (options.turned + lie.turn) % 4 if lie.turn else None

@@ -7,6 +7,7 @@ from core.colour.working_space import Floats
 from core.sheet.match.reference import Reference
 from core.sheet.painted.blooms import Spot
 from core.sheet.painted.edges import RawEdge, find_edges
+from core.sheet.painted.photo_has import has_bloom, has_edge
 from core.sheet.result import Bloom, HardEdge
 
 _AT_LINE = 0.035  # of the height: an edge this near a line lies on it
@@ -14,11 +15,17 @@ _SAME_PLACE = 0.04  # an edge of the reference this near is the sky's own
 
 
 def edges_in_bands(
-    W: Floats, bands: Bands, reference: Reference, *, even_light: bool = True
+    W: Floats,
+    bands: Bands,
+    reference: Reference,
+    *,
+    even_light: bool = True,
+    strength: float = 1.0,
 ) -> tuple[HardEdge, ...]:
     """Hard edges of a sheet (h, w, 3, working colours) that its reference does not have.
 
     Without `even_light` an edge inside a band may be a shadow's, so only those on lines count.
+    `strength` is how much paint the sheet has, over the photo's.
 
     Likely causes are common practice: across the whole width on a line, the first wash had
     dried before the next was laid; over a part of it, the brush was stiff or dry; inside a
@@ -31,6 +38,8 @@ def edges_in_bands(
             continue
         letters, on_line = _letters(edge, bands)
         if not on_line and not even_light:
+            continue
+        if has_edge(reference.sky, W, bands, strength, edge.at, edge.start, edge.end):
             continue
         if not on_line:
             cause = "wash ran out and dried"
@@ -67,6 +76,19 @@ def _letter_at(y: float, bands: Bands) -> str:
     return bands.letters[bands.band_at(min(max(y, 0.0), 1.0)) or 0]
 
 
-def blooms_in_bands(spots: tuple[Spot, ...], bands: Bands) -> tuple[Bloom, ...]:
-    """Blooms with the letters of their bands."""
-    return tuple(Bloom(x, y, radius, _letter_at(y, bands)) for x, y, radius in spots)
+def blooms_in_bands(
+    spots: tuple[Spot, ...],
+    density: Floats,
+    bands: Bands,
+    reference: Reference,
+    strength: float = 1.0,
+) -> tuple[Bloom, ...]:
+    """Blooms that the photo has not at their place too, with the letters of their bands.
+
+    `density` (rows, columns) is the sheet's, see `density.density_of`.
+    """
+    return tuple(
+        Bloom(x, y, radius, _letter_at(y, bands))
+        for x, y, radius in spots
+        if not has_bloom(reference.sky, density, bands, strength, x, y, radius)
+    )

@@ -17,6 +17,7 @@ from core.reading.reading import BandReading
 from core.sheet.match.order import profile_of
 from core.sheet.painted.edges import RawEdge, find_edges
 from core.sheet.painted.pale_corners import corner_shares
+from core.sheet.painted.photo_has import PhotoSky, photo_sky
 
 _ROWS = 640
 """The sky is measured at most this high, as sheets are, so that like is compared with like."""
@@ -44,6 +45,8 @@ class Reference:
         Hard edges of the sky itself: a sheet that repeats them is right.
     corner_shares : (4,) float64
         How much colour its corners have; see `core.sheet.painted.blooms`.
+    sky : PhotoSky
+        What a faithful copy has too: clouds, rims, glows.
     """
 
     name: str
@@ -55,6 +58,7 @@ class Reference:
     sides: Floats
     edges: tuple[RawEdge, ...]
     corner_shares: Floats
+    sky: PhotoSky
 
 
 def make_reference(
@@ -89,16 +93,19 @@ def make_reference(
     lines = tuple(line / bands.horizon for line in bands.lines)
     small, small_mask = thinned(picture, _ROWS), thinned(mask, _ROWS)
     W = srgb8_to_W(small)
+    linear = srgb8_to_linear(small).astype(np.float64)
+    own = Bands(1.0, lines)
     return Reference(
         name=photo.name,
         picture=picture,
         mask=mask,
-        bands=Bands(1.0, lines),
+        bands=own,
         readings=readings,
         profile=profile_of(W, small_mask),
         sides=side_colours(W, lines, small_mask),
         edges=find_edges(W, small_mask),
         corner_shares=corner_shares(srgb8_to_linear(small)),
+        sky=photo_sky(linear, small_mask, own),
     )
 
 

@@ -15,8 +15,13 @@ def density_of(painted: NDArray[np.float32]) -> Floats:
 
     `painted` (h, w, 3) is linear light over paper white.
     """
-    small = _smaller(painted, _ROWS)
-    return np.asarray(-np.log(np.clip(small.astype(np.float64), 0.004, 1.0)).sum(axis=-1))
+    return np.asarray(density_map(painted, _ROWS).sum(axis=-1))
+
+
+def density_map(painted: NDArray[np.floating], rows: int) -> Floats:
+    """Optical density (rows, columns, 3), natural log, of linear light (h, w, 3)."""
+    small = _smaller(painted.astype(np.float32, copy=False), rows)
+    return np.asarray(-np.log(np.clip(small.astype(np.float64), 0.004, 1.0)))
 
 
 def _smaller(picture: NDArray[np.float32], rows: int) -> NDArray[np.float32]:

@@ -1,0 +1,97 @@
+"""How alike two skies are, whatever the strength of the paint and a few per cent of a line's place.
+
+A whole sheet painted too pale, too strong or photographed too bright is the same sky still: its
+paint lies in the same order, only so much more or less of it. So the photo's profile is tried at
+many strengths (Beer's law: the optical density of a thin wash grows with its paint), each is laid
+along the sheet's with lines free to move a little, and the nearest counts.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from core.colour.working_space import Floats, W_to_linear, linear_to_W
+
+STRENGTHS = np.exp(np.linspace(np.log(0.36), np.log(2.5), 20))
+"""What is tried, times the photo's own."""
+
+_ROWS = 100
+_REACH = 9  # rows, of 100, a line may lie off
+_MOVE = 0.6  # cost of lying one row further off than the row before, working units
+_CAP = 14.0  # one band in quite another colour has only so much say
+_CHROMAS = ((0.62, 0.8), (0.78, 0.35), (1.0, 0.0), (1.28, 0.35))
+"""Duller or more intense throughout is the same sky too: factors of chroma, and their cost."""
+_FLOOR = 0.003
+_DEEPEST = 6.0
+
+
+@dataclass(frozen=True)
+class Likeness:
+    """How far a sheet is from the photo at the strength that suits it best.
+
+    Attributes
+    ----------
+    apart : float
+        Mean distance of the rows, working units.
+    strength : float
+        Paint on the sheet over what the photo has.
+    """
+
+    apart: float
+    strength: float
+
+
+def density_rows(profile: Floats) -> Floats:
+    """Optical density (100, 3), natural log, of a profile in working colours."""
+    linear = W_to_linear(profile)
+    density = -np.log(np.clip(linear, _FLOOR, 1.0))
+    n = len(density) // _ROWS
+    return np.asarray(density[: n * _ROWS].reshape(_ROWS, n, 3).mean(axis=1))
+
+
+def stronger(profile: Floats, strength: float) -> Floats:
+    """Working colours (n, 3) with so many times the paint."""
+    density = -np.log(np.clip(W_to_linear(profile), _FLOOR, 1.0))
+    return linear_to_W(np.exp(-np.clip(strength * density, 0.0, _DEEPEST)))
+
+
+def likeness(reference: Floats, sheet: Floats) -> Likeness:
+    """Compare two profiles (SAMPLES, 3) in working colours, from `order.profile_of`.
+
+    Examples
+    --------
+    >>> sky = np.linspace([60.0, 0.0, -30.0], [90.0, 8.0, 10.0], 400)
+    >>> found = likeness(sky, stronger(sky, 0.5))
+    >>> round(found.strength, 1), found.apart < 0.5
+    (0.5, True)
+    """
+    density = density_rows(reference)
+    wanted = linear_to_W(np.exp(-np.clip(STRENGTHS[:, None, None] * density[None], 0.0, _DEEPEST)))
+    found = linear_to_W(np.exp(-density_rows(sheet)))
+    tries = []
+    for factor, cost in _CHROMAS:
+        costs = _laid_along(wanted * [1.0, factor, factor], found) + cost
+        best = int(costs.argmin())
+        tries.append(Likeness(float(costs[best]), float(STRENGTHS[best])))
+    return min(tries, key=lambda each: each.apart)
+
+
+def _laid_along(wanted: Floats, found: Floats) -> Floats:
+    """Mean distance (strengths,) of the rows of `found` (rows, 3) from `wanted` (strengths,
+    rows, 3), by dynamic programming over how far each row lies off."""
+    rows = len(found)
+    width = 2 * _REACH + 1
+    apart = np.full((len(wanted), rows, width), 1e3)
+    for k in range(-_REACH, _REACH + 1):
+        low, high = max(0, -k), min(rows, rows - k)
+        gap = np.linalg.norm(wanted[:, low + k : high + k] - found[None, low:high], axis=-1)
+        apart[:, low:high, k + _REACH] = np.minimum(gap, _CAP)
+    cost = apart[:, 0]
+    for row in range(1, rows):
+        step = cost.copy()
+        step[:, 1:] = np.minimum(step[:, 1:], cost[:, :-1] + _MOVE)
+        step[:, :-1] = np.minimum(step[:, :-1], cost[:, 1:] + _MOVE)
+        cost = step + apart[:, row]
+    return np.asarray(cost.min(axis=1) / rows)

@@ -1,0 +1,156 @@
+"""What the photo has at a place as well: a bloom, an edge or a pale corner there is no fault.
+
+A cloud's rim, a pale cloud or a glow, copied faithfully, looks like a fault to whoever has not seen
+the photo. Sheet and photo are measured alike at the same place (heights move with the lines), and
+what the photo has at least half as strongly, at the sheet's own strength of paint, is its own.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bands.lines import Bands
+from core.colour.working_space import Floats, linear_to_W, thinned
+from core.sheet.painted.density import density_map
+
+OWN = 0.5
+"""Share of an edge's step that the photo must have too."""
+OWN_BLOOM = 0.35
+"""The same of a bloom's paleness: a copy blurs a cloud, and the pale patch moves a little."""
+
+_ROWS = 256
+_STRIPS = 32
+_GAP = 0.010  # of the height, on either side of an edge
+_NEAR = 0.045  # of the height: how far an edge may lie beside its place
+_FLOOR = 0.06  # density: paint too thin to see has no meaningful ratio
+
+
+@dataclass(frozen=True, eq=False)
+class PhotoSky:
+    """The photo's sky in densities, what lies in front of it filled from its rows.
+
+    Attributes
+    ----------
+    density : (256, w, 3) float64
+        Natural log, per channel.
+    bands : Bands
+        Its lines, as shares of the sky's height.
+    """
+
+    density: Floats
+    bands: Bands
+
+
+def photo_sky(linear: Floats, mask: NDArray[np.bool_], bands: Bands) -> PhotoSky:
+    """From linear light (h, w, 3) and a mask (h, w) of its usable pixels."""
+    filled = linear
+    if not mask.all():
+        h = len(linear)
+        rows = np.array(
+            [np.median(row[seen], axis=0) if seen.any() else np.full(3, np.nan)
+             for row, seen in zip(linear, mask, strict=True)]
+        )  # fmt: skip
+        known = np.isfinite(rows[:, 0])
+        if known.any():
+            for c in range(3):
+                rows[:, c] = np.interp(np.arange(h), np.flatnonzero(known), rows[known, c])
+            filled = np.where(mask[..., None], linear, rows[:, None])
+    return PhotoSky(density_map(filled, _ROWS), bands)
+
+
+def on_photo(y: float, sheet: Bands, photo: Bands) -> float:
+    """The height in the photo's sky that a height of the sheet stands for."""
+    return float(np.interp(y, sheet.edges, photo.edges))
+
+
+def has_edge(
+    sky: PhotoSky, W: Floats, bands: Bands, strength: float, at: float, start: float, end: float
+) -> bool:
+    """Whether the photo changes as sharply as the sheet (h, w, 3, working colours) does there.
+
+    Parameters
+    ----------
+    at, start, end : float
+        The edge: its height, and from where to where across the width.
+    strength : float
+        Paint on the sheet over the photo's.
+    """
+    small = thinned(W, _ROWS)
+    own = linear_to_W(np.exp(-strength * sky.density))
+    there = on_photo(at, bands, sky.bands)
+    sheet_steps = _steps(small, at, start, end)
+    mean = sheet_steps.mean(axis=(0, 1))
+    size = float(np.linalg.norm(mean))
+    if size < 1e-6:
+        return True
+    way = mean / size
+    most = np.median((sheet_steps @ way).max(axis=1))
+    photo_most = np.median((_steps(own, there, start, end) @ way).max(axis=1))
+    return bool(photo_most >= OWN * most)
+
+
+def _steps(W: Floats, at: float, start: float, end: float) -> Floats:
+    """Change (strips, heights, 3) across every height near `at`, from above to below."""
+    h, w = W.shape[:2]
+    gap = max(1, round(_GAP * h))
+    reach = round(_NEAR * h)
+    first = round(start * _STRIPS)
+    cuts = np.linspace(0, w, _STRIPS + 1).astype(int)
+    rows = np.clip(round(at * h) + np.arange(-reach, reach + 1), gap, h - 1 - gap)
+    out = []
+    for strip in range(first, max(first + 1, round(end * _STRIPS))):
+        strip = min(strip, _STRIPS - 1)
+        a, b = cuts[strip], max(cuts[strip + 1], cuts[strip] + 1)
+        profile = np.median(W[:, a:b], axis=1)
+        out.append(profile[rows + gap] - profile[rows - gap])
+    return np.asarray(out)
+
+
+def has_bloom(
+    sky: PhotoSky, density: Floats, bands: Bands, strength: float, x: float, y: float, radius: float
+) -> bool:
+    """Whether the photo is paler than its surroundings there too.
+
+    Parameters
+    ----------
+    density : (rows, columns) float64
+        Of the sheet, over the three channels together.
+    x, y, radius : float
+        Shares of width, height and height.
+    """
+    depth = _paleness(_even(density), x, y, radius)
+    own = _even(strength * sky.density.sum(axis=-1))
+    there = on_photo(y, bands, sky.bands)
+    aspect = density.shape[1] / len(density)
+    seen = [
+        _paleness(own, x + dx * radius / aspect, there + dy * radius, radius * size)
+        for dx in (-0.7, 0.0, 0.7)
+        for dy in (-0.7, 0.0, 0.7)
+        for size in (0.8, 1.2)
+    ]
+    return max(seen) >= OWN_BLOOM * depth
+
+
+def _even(density: Floats) -> Floats:
+    row = np.median(density, axis=1, keepdims=True)
+    return np.asarray((density + _FLOOR) / (row + _FLOOR))
+
+
+def _paleness(even: Floats, x: float, y: float, radius: float) -> float:
+    """How much paler the inside of a circle is than what lies round it."""
+    h, w = even.shape
+    cy, cx, r = y * h, x * w, radius * h
+    low, high = max(0, int(cy - 2 * r)), min(h, int(cy + 2 * r) + 2)
+    left, right = max(0, int(cx - 2 * r)), min(w, int(cx + 2 * r) + 2)
+    if high - low < 3 or right - left < 3:
+        return 0.0
+    rows, columns = np.mgrid[low:high, left:right]
+    distance = np.hypot(rows + 0.5 - cy, columns + 0.5 - cx) / max(r, 1.0)
+    part = even[low:high, left:right]
+    inside, around = part[distance < 0.6], part[(distance > 1.2) & (distance < 1.9)]
+    if not inside.size or not around.size:
+        return 0.0
+    return float(np.median(around) - np.median(inside))
