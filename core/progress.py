@@ -32,3 +32,10 @@ def step(
         raise Cancelled
     if progress is not None:
         progress(share)
+
+
+def part_of(progress: Progress | None, start: float, end: float) -> Progress | None:
+    """Progress of a part of the work, told as a share of the whole, from `start` to `end`."""
+    if progress is None:
+        return None
+    return lambda share: progress(start + (end - start) * share)

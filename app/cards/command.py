@@ -9,7 +9,7 @@ from pathlib import Path
 
 from app.cards.dates import today
 from app.state.settings import config_folder, load_settings
-from core.cards import KINDS, Known, gather
+from core.cards import KINDS, gather
 from core.cards.file import write_card
 from core.cli.layout import say
 from core.cli.mix import find_box
@@ -19,6 +19,7 @@ from core.file_sentences import shown_name
 from core.i18n import translate
 from core.mixing import choose_box
 from core.pictures import Picture
+from core.pipeline import Worked
 from core.study import Study, study_of
 from core.study_file.opening import FromFile
 
@@ -101,7 +102,7 @@ def run(args: argparse.Namespace) -> int:
         study,
         pictures,
         load_settings(config_folder() / "settings.json").wording,
-        known=Known(photo=found.photo),
+        known=Worked(photo=found.photo),
         date=today(),
         show_measured=args.show_measured,
     )

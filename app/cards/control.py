@@ -19,8 +19,8 @@ from app.services.reader import Reader
 from app.state.document import Document
 from app.state.settings import Preferences, Settings
 from core.cards.data import Kind
-from core.cards.gathering import Known
 from core.pictures import PictureStore
+from core.pipeline import Worked
 
 if TYPE_CHECKING:
     from app.cards.dialog import CardDialog
@@ -85,13 +85,13 @@ class CardDesk(QObject):
             show_measured=self._checker.show_measured,
         )
 
-    def _known(self) -> Known:
+    def _known(self) -> Worked:
         """What has been worked out for the study as it is; what is under way is left out."""
         reader, planner, checker = self._reader, self._planner, self._checker
-        known = Known(photo=reader.photo)
-        if reader.working or not reader.readings:
+        known = Worked(photo=reader.photo)
+        if reader.working or reader.sky is None:
             return known
-        known = replace(known, sky=reader.sky, readings=reader.readings)
+        known = replace(known, sky=reader.sky)
         if not planner.working:
             known = replace(known, plan=planner.plan)
         sheets = self._document.study.sheets

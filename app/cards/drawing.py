@@ -12,7 +12,8 @@ from app.cards.card import CardChoice, card_title, lay_out_card
 from app.cards.page import Page, paint_page
 from app.cards.paper import UNITS_PER_INCH
 from app.drawing.pyramid import Pyramid
-from core.cards import CardData, Known, gather
+from core.cards import CardData, gather
+from core.pipeline import Worked
 from core.progress import Progress, ShouldStop, step
 from core.reading.wording import Wording
 from core.study import Study
@@ -38,7 +39,7 @@ class Wish:
     study: Study
     pictures: Mapping[str, bytes]
     wording: Wording
-    known: Known
+    known: Worked
     date: str
     show_measured: bool
 

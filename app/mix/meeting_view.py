@@ -9,7 +9,7 @@ from itertools import groupby
 from core.i18n import translate
 from core.paint.mixture.mix import Triple
 from core.paint.mixture.swatch import hexes_of_Lab
-from core.paint.plan import Transition
+from core.paint.mixture.transition import Transition
 from core.paint.planned import BandMix
 from core.paint.wash.meeting import Meeting
 from core.paint.words.plan import (

@@ -11,18 +11,18 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-import core.sheet
 from app.drawing.pyramid import Pyramid
 from app.services.notices import Notices
 from app.services.photo_jobs import OpenedPhoto
 from app.services.reader import Reader
-from app.services.sheet_jobs import Bench, CheckedSheet, Sky, Wanted
+from app.services.sheet_jobs import Bench, CheckedSheet, Wanted
 from app.state.document import Document
 from app.state.tasks import Latest
 from core.i18n import translate
 from core.pictures import PictureStore
+from core.pipeline import Checks, change_between
 from core.progress import Progress, ShouldStop
-from core.sheet.result import Change, SheetCheck
+from core.sheet.result import Change
 from core.study import Study
 
 REST_MS = 250
@@ -92,7 +92,7 @@ class Checker(QObject):
     # What there is
 
     @property
-    def checks(self) -> tuple[SheetCheck | None, SheetCheck | None]:
+    def checks(self) -> Checks:
         """The newest check of each sheet; None while there is none."""
         first, second = (
             answer.checked.check if answer and answer.checked else None for answer in self._answers
@@ -134,8 +134,7 @@ class Checker(QObject):
     def opened(self, index: int) -> OpenedPhoto | None:
         """The whole photo of a sheet, once it has been decoded for a check."""
         sheet = self._document.study.sheets[index]
-        found: OpenedPhoto | None = self.bench.opened.get(sheet.picture.digest) if sheet else None
-        return found
+        return self.bench.opened.get(sheet.picture.digest) if sheet else None
 
     # What may be shown of it
 
@@ -229,18 +228,13 @@ class Checker(QObject):
                 self._run(index, wish)
 
     def _wanted(self, index: int) -> Wanted | None:
-        study, photo, readings = self._document.study, self._reader.photo, self._reader.readings
-        sheet = study.sheets[index]
-        if sheet is None or photo is None or study.bands is None or not readings:
+        sky, sheet = self._reader.sky, self._document.study.sheets[index]
+        if sheet is None or sky is None:
             return None
-        sky = Sky(photo, study.bands, readings)
         return Wanted(sky, sheet.picture, sheet.options)
 
     def _run(self, index: int, wanted: Wanted) -> None:
-        sky_mask = self._reader.sky
-        if sky_mask is None:
-            return
-        known: CheckedSheet | None = self.bench.checked.get(wanted)
+        known = self.bench.checked.get(wanted)
         if known is not None:
             self._places[index].cancel()
             self._take(index, _Answer(wanted, known))
@@ -248,7 +242,7 @@ class Checker(QObject):
         data, bench = self._pictures.get(wanted.picture.digest), self.bench
 
         def work(progress: Progress, should_stop: ShouldStop) -> _Answer:
-            found = bench.check(wanted, data, sky_mask, progress, should_stop)
+            found = bench.check(wanted, data, progress, should_stop)
             if isinstance(found, str):
                 return _Answer(wanted, None, found)
             return _Answer(wanted, found)
@@ -270,9 +264,7 @@ class Checker(QObject):
             return False
         self._change_of = (first, second, intended)
         before = self._change
-        self._change = None
-        if first and second and first.readable and second.readable:
-            self._change = core.sheet.compare_checks(first, second, intended)
+        self._change = change_between((first, second), intended)
         return self._change is not None or before is not None
 
     def _openness(self) -> list[bool]:

@@ -7,13 +7,12 @@ from dataclasses import dataclass
 from app.drawing.pyramid import Pyramid, image_of, veil_of
 from app.look.theme import WALL
 from app.state.tasks import Work
-from core.bands.careful import read_bands
 from core.bands.lines import Bands
 from core.bands.propose import Proposal, propose
 from core.bands.stats import BandStats
 from core.photo import Photo
-from core.progress import Progress, ShouldStop
-from core.reading.reading import BandReading
+from core.pipeline import SkyReading, propose_for, read_sky
+from core.progress import Progress, ShouldStop, part_of
 
 VEIL_SHARE = 0.66
 
@@ -37,9 +36,9 @@ class Proposed:
 
 @dataclass(frozen=True, eq=False)
 class CarefulReading:
-    """A careful reading and the sky it was made of."""
+    """A careful reading and the proposal whose sky was read."""
 
-    readings: tuple[BandReading, ...]
+    sky: SkyReading
     proposed: Proposed
 
 
@@ -73,13 +72,11 @@ def reading_with_care(photo: Photo, bands: Bands, proposed: Proposed) -> Work:
     """Read the bands pixel by pixel; gives a `CarefulReading`."""
 
     def work(progress: Progress, should_stop: ShouldStop) -> CarefulReading:
-        now = proposed
-        if bands.horizon != proposed.proposal.bands.horizon:
-            # The sky ends elsewhere, so other pixels count.
-            now = proposing(photo, bands.count, bands.horizon)(progress, should_stop)
-        sky = now.proposal.sky
-        readings = read_bands(photo, sky, bands, progress=progress, should_stop=should_stop)
-        return CarefulReading(readings, now)
+        known = proposed.proposal
+        proposal = propose_for(photo, bands, known, part_of(progress, 0.0, 0.5), should_stop)
+        now = proposed if proposal is known else _with_sky(photo, proposal)
+        sky = read_sky(photo, proposal, bands, part_of(progress, 0.5, 1.0), should_stop)
+        return CarefulReading(sky, now)
 
     return work
 

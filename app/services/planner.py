@@ -9,6 +9,7 @@ from __future__ import annotations
 import logging
 from collections.abc import Iterable
 from contextlib import suppress
+from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
@@ -17,22 +18,30 @@ from app.services.notices import Notices
 from app.services.reader import Reader
 from app.state.document import Document
 from app.state.tasks import Latest
-from core.photo import Photo
+from core.errors import BoxError
+from core.pipeline import SkyReading, plan_sky, transitions_of
 from core.progress import Progress, ShouldStop
 from core.reading.reading import BandReading
 from core.study import Study
 from core.words import ToneDownParts
 
 if TYPE_CHECKING:
-    from core.paint.plan import Transition
+    from core.paint.mixture.transition import Transitions
     from core.paint.planned import MixPlan
-
-    _Planned = tuple[MixPlan, tuple[Photo, tuple[float, ...], tuple[Transition | None, ...]]]
 
 log = logging.getLogger(__name__)
 
 SETTLE_MS = 40
 """Readings that change this fast, as those of a moving line do, are planned for once."""
+
+
+@dataclass(frozen=True, eq=False)
+class _Planned:
+    """A plan, and what it was made of."""
+
+    sky: SkyReading
+    transitions: Transitions
+    plan: MixPlan
 
 
 class Planner(QObject):
@@ -63,7 +72,7 @@ class Planner(QObject):
         self._notices = notices
         self._plan: MixPlan | None = None
         self._waiting = False
-        self._sampled: tuple[Photo, tuple[float, ...], tuple[Transition | None, ...]] | None = None
+        self._planned: _Planned | None = None
         self._place = Latest(self)
         self._place.busy.connect(self.busy)
         self._place.idle.connect(self.idle)
@@ -81,9 +90,9 @@ class Planner(QObject):
         return self._plan
 
     @property
-    def transitions(self) -> tuple[Transition | None, ...]:
+    def transitions(self) -> Transitions:
         """What the photo shows across each line between two bands of the plan."""
-        return self._sampled[2] if self._plan is not None and self._sampled is not None else ()
+        return self._planned.transitions if self._plan is not None and self._planned else ()
 
     def toning_parts(self, reading: BandReading) -> ToneDownParts | None:
         """What the box offers to tone a band down with; None while no plan is made of it yet."""
@@ -110,17 +119,15 @@ class Planner(QObject):
         studies : iterable of Study
             Edits of the present study, the likeliest first.
         """
-        if self.working or self._plan is None or not self._reader.readings:
+        sky = self._reader.sky
+        if self.working or self._plan is None or sky is None:
             return
-        readings, transitions, likely = self._reader.readings, self.transitions, tuple(studies)
+        transitions, likely = self.transitions, tuple(studies)
 
         def work(progress: Progress, should_stop: ShouldStop) -> None:
-            from core.errors import BoxError  # deferred: start-up time
-            from core.paint.plan import plan_mixes
-
             for study in likely:
                 with suppress(BoxError):  # said when it is asked for
-                    plan_mixes(readings, study.box, study.mix, transitions, should_stop)
+                    plan_sky(sky, study.box, study.mix, transitions, progress, should_stop)
 
         self._ahead.run(work, lambda nothing: None, _log_ahead)
 
@@ -150,39 +157,23 @@ class Planner(QObject):
     def _start(self) -> None:
         # Readings of a moving line are passing: the careful ones follow, or the reader says idle.
         self._waiting = self._reader.working
-        photo = self._reader.photo
-        if self._waiting or photo is None or not self._reader.readings:
+        sky, study, last = self._reader.sky, self._document.study, self._planned
+        if self._waiting or sky is None:
             return
-        readings = self._reader.readings
-        study = self._document.study
-        known = self._transitions_known(photo, readings)
 
         def work(progress: Progress, should_stop: ShouldStop) -> _Planned:
-            # deferred: start-up time - the photo is seen and read before anything is planned
-            from core.paint.mixture.transition import sample_transitions
-            from core.paint.plan import plan_mixes
-
-            edges = _edges(readings)
-            transitions = known
-            if transitions is None:
-                transitions = sample_transitions(photo.pixels, edges, photo.opaque)
-            plan = plan_mixes(readings, study.box, study.mix, transitions, should_stop)
-            return plan, (photo, edges, transitions)
+            if last is not None and (last.sky.photo, last.sky.bands) == (sky.photo, sky.bands):
+                transitions = last.transitions
+            else:
+                transitions = transitions_of(sky)
+            plan = plan_sky(sky, study.box, study.mix, transitions, progress, should_stop)
+            return _Planned(sky, transitions, plan)
 
         self._place.run(work, self._take, self._notices.failed)
 
-    def _transitions_known(
-        self, photo: Photo, readings: tuple[BandReading, ...]
-    ) -> tuple[Transition | None, ...] | None:
-        """What the photo shows across its lines, when it was looked at already."""
-        if self._sampled is None:
-            return None
-        sampled, edges, transitions = self._sampled
-        return transitions if sampled is photo and edges == _edges(readings) else None
-
     def _take(self, planned: _Planned) -> None:
-        plan, self._sampled = planned
-        self._set(plan)
+        self._planned = planned
+        self._set(planned.plan)
 
     def _set(self, plan: MixPlan | None) -> None:
         if plan is not self._plan:
@@ -192,7 +183,3 @@ class Planner(QObject):
 
 def _log_ahead(error: Exception) -> None:
     log.warning("looking ahead failed", exc_info=error)
-
-
-def _edges(readings: tuple[BandReading, ...]) -> tuple[float, ...]:
-    return (*(reading.top for reading in readings), readings[-1].bottom)

@@ -10,8 +10,6 @@ from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
-import numpy as np
-from numpy.typing import NDArray
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.services.notices import Notices
@@ -28,6 +26,7 @@ from core.bands.lines import Bands
 from core.i18n import translate
 from core.photo import Photo
 from core.pictures import Picture, PictureStore
+from core.pipeline import SkyReading
 from core.progress import Progress, ShouldStop
 from core.reading.reading import BandReading
 from core.study import Study, with_bands
@@ -40,6 +39,12 @@ _TOPIC = "photo"
 
 class Reader(QObject):
     """The photo of the study, what was proposed for it, and what its bands read.
+
+    Attributes
+    ----------
+    opened : OpenedPhoto or None
+    sky : SkyReading or None
+        As it was read last; None while nobody knows.
 
     Signals
     -------
@@ -80,7 +85,7 @@ class Reader(QObject):
         self._pictures = pictures
         self._notices = notices
         self.opened: OpenedPhoto | None = None
-        self.readings: tuple[BandReading, ...] = ()
+        self.sky: SkyReading | None = None
         self._proposed: Proposed | None = None
         self._opening = self._place(lambda: translate("reader", "Opening"))
         self._keeping = Latest(self)
@@ -94,6 +99,11 @@ class Reader(QObject):
     def photo(self) -> Photo | None:
         """The photo of the study."""
         return self.opened.photo if self.opened else None
+
+    @property
+    def readings(self) -> tuple[BandReading, ...]:
+        """What the bands read; empty while nobody knows."""
+        return self.sky.readings if self.sky else ()
 
     @property
     def working(self) -> bool:
@@ -149,7 +159,7 @@ class Reader(QObject):
         for place in (self._opening, self._keeping, self._proposing, self._careful):
             place.cancel()
         self._rest.stop()
-        self.opened, self._proposed, self.readings = opened, None, ()
+        self.opened, self._proposed, self.sky = opened, None, None
         self._notices.withdraw(_TOPIC)
         self._document.begin(study, saved)
         if opened is None:
@@ -190,11 +200,6 @@ class Reader(QObject):
     def proposed_horizon(self) -> float | None:
         """Where the sky ends for the readings; None while nobody knows."""
         return self._proposed.proposal.bands.horizon if self._proposed else None
-
-    @property
-    def sky(self) -> NDArray[np.bool_] | None:
-        """Which pixels of the photo are sky, (h, w); None while nobody knows."""
-        return self._proposed.proposal.sky if self._proposed else None
 
     def _place(self, text: Callable[[], str]) -> Latest:
         place = Latest(self)
@@ -259,11 +264,12 @@ class Reader(QObject):
             self._read_fast(bands)
 
     def _read_fast(self, bands: Bands | None) -> None:
-        if bands is None or self._proposed is None:
+        if bands is None or self._proposed is None or self.opened is None:
             return
         self._careful.cancel()
-        self.readings = self._proposed.stats.read(bands)
-        self.readings_changed.emit(self.readings)
+        readings, mask = self._proposed.stats.read(bands), self._proposed.proposal.sky
+        self.sky = SkyReading(self.opened.photo, bands, readings, mask)
+        self.readings_changed.emit(readings)
         self._rest.start()
 
     def _read_with_care(self) -> None:
@@ -277,5 +283,5 @@ class Reader(QObject):
         if read.proposed is not self._proposed:
             self._proposed = read.proposed
             self.sky_changed.emit(read.proposed.veil)
-        self.readings = read.readings
+        self.sky = read.sky
         self.readings_changed.emit(self.readings)

@@ -15,7 +15,7 @@ from core.bands.profile import Profile, cut_profile, make_profile
 from core.bands.sky import Candidate, find_sky
 from core.i18n import translate
 from core.photo import Photo
-from core.progress import Progress, ShouldStop, step
+from core.progress import Progress, ShouldStop, part_of, step
 
 
 @dataclass(frozen=True, eq=False)
@@ -76,7 +76,7 @@ def propose(
     step(0.0, progress, should_stop)
     grid = make_grid(photo)
     step(0.2, progress, should_stop)
-    found = find_sky(grid, progress=_part(progress, 0.2, 0.8), should_stop=should_stop)
+    found = find_sky(grid, progress=part_of(progress, 0.2, 0.8), should_stop=should_stop)
     step(0.8, progress, should_stop)
     if horizon is None:
         chosen, rivals = found[0], _rivals(found)
@@ -92,12 +92,6 @@ def propose(
     sky = whole_mask(mask, height, width, photo.opaque)
     step(1.0, progress, should_stop)
     return Proposal(bands, reason is None, reason, tuple(r.horizon for r in rivals), sky)
-
-
-def _part(progress: Progress | None, start: float, end: float) -> Progress | None:
-    if progress is None:
-        return None
-    return lambda share: progress(start + (end - start) * share)
 
 
 _RIVAL_SHARE, _RIVAL_WITHIN, _RIVAL_LEAST = 0.55, 8.0, 2.5

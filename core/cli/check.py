@@ -17,8 +17,9 @@ from core.errors import UsageError
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.photo import Photo, open_photo
+from core.pipeline import change_between, reference_of
 from core.reading.quality import CHANGES, ChangeFirst
-from core.sheet import check_sheet, compare_checks, make_reference
+from core.sheet import check_sheet
 from core.sheet.result import Corners, SheetOptions
 
 
@@ -95,10 +96,7 @@ def run(args: argparse.Namespace) -> int:
     report = read.read_as_asked(args)
     sheets = [args.sheet] if args.sheet2 is None else [args.sheet, args.sheet2]
     photos = [_opened(Path(name)) for name in sheets]
-    sky = report.sky
-    if sky is None:
-        raise ValueError("a photo that was read has its sky")
-    reference = make_reference(report.photo, report.bands, report.readings, sky)
+    reference = reference_of(report.sky)
     corners, turns = (
         _each(args.corners, len(sheets), "--corners"),
         _each(args.turned, len(sheets), "--turned"),
@@ -113,9 +111,8 @@ def run(args: argparse.Namespace) -> int:
         with naming(photo.name):
             check = check_sheet(photo, reference, options)
         checks.append((photo, for_terminal(check, photo, number)))
-    change = None
-    if len(checks) == 2 and all(check.readable for _, check in checks):
-        change = compare_checks(checks[0][1], checks[1][1], intended)
+    second = checks[1][1] if len(checks) == 2 else None
+    change = change_between((checks[0][1], second), intended)
     found = CheckReport(report, tuple(checks), change)
     if args.json:
         print(json.dumps(checks_as_json(found), indent=2, ensure_ascii=False))

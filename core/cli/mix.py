@@ -10,16 +10,14 @@ from pathlib import Path
 from core.cli import read
 from core.cli.layout import say
 from core.cli.mix_report import plan_as_json, plan_in_words
-from core.cli.report import Report, report_as_json
+from core.cli.report import report_as_json
 from core.errors import UsageError
 from core.i18n import translate
 from core.paint.box.box import DEFAULT_BOX, GENERIC_BOXES, Box
 from core.paint.box.box_file import open_box
-from core.paint.mixture.transition import sample_transitions
 from core.paint.options import MixOptions
-from core.paint.plan import plan_mixes
-from core.paint.planned import MixPlan
 from core.paint.wash.amounts import SHEETS
+from core.pipeline import plan_sky
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -57,21 +55,13 @@ def run(args: argparse.Namespace) -> int:
         box, options = report.study.box, report.study.mix
         if sheet is not None:
             options = replace(options, sheet=sheet)
-    plan = plan_report(report, box, options)
+    plan = plan_sky(report.sky, box, options)
     if args.json:
         whole = plan_as_json(report_as_json(report), plan)
         print(json.dumps(whole, indent=2, ensure_ascii=False))
     else:
         say(plan_in_words(report, plan))
     return 0
-
-
-def plan_report(report: Report, box: Box, options: MixOptions) -> MixPlan:
-    """The plan for a photo that was read, its own transitions taken into account."""
-    edges = [reading.top for reading in report.readings]
-    edges.append(report.readings[-1].bottom)
-    transitions = sample_transitions(report.photo.pixels, edges, report.photo.opaque)
-    return plan_mixes(report.readings, box, options, transitions)
 
 
 def find_box(asked: str | None) -> Box:

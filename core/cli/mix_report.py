@@ -148,11 +148,11 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
     """The plan as plain text, to be read or printed."""
     lines = [
         translate("command line", "{name}. Box: {box}.").format(
-            name=report.photo.name, box=box_name(plan.box)
+            name=report.sky.photo.name, box=box_name(plan.box)
         ),
         *report.notices,
     ]
-    for number, (reading, band) in enumerate(zip(report.readings, plan.bands, strict=True)):
+    for number, (reading, band) in enumerate(zip(report.sky.readings, plan.bands, strict=True)):
         lines += ["", band_sentence(reading, Wording())]
         if band.classroom is not None:
             above = plan.bands[number - 1] if number else None

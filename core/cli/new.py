@@ -78,13 +78,13 @@ def run(args: argparse.Namespace) -> int:
                 "command line", "{name} is too large to keep in a study: take a smaller copy of it."
             ).format(name=source.name)
         )
-    study = study_of(store.add(source.name, found.data), report.bands)
+    study = study_of(store.add(source.name, found.data), report.sky.bands)
     if args.title is not None:
         study = with_title(study, args.title)
     write_bytes(target, study_to_bytes(study, store))
     for notice in report.notices:
         say(notice)
-    for reading in report.readings:
+    for reading in report.sky.readings:
         say(band_sentence(reading, Wording()))
     say(translate("command line", "Saved {name}.").format(name=target.name))
     return 0

@@ -10,7 +10,6 @@ import json
 from dataclasses import replace
 from pathlib import Path
 
-from core.bands.careful import read_bands
 from core.bands.lines import MAX_BANDS, MIN_BAND, bands_by_hand
 from core.bands.propose import Proposal, propose
 from core.cli.layout import say, terminal_width
@@ -19,6 +18,7 @@ from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
 from core.i18n import translate
 from core.photo import Photo
+from core.pipeline import read_sky
 from core.reading.wording import Wording
 from core.study_file.opening import FromFile
 
@@ -145,8 +145,7 @@ def read_photo(
         bands = bands_by_hand(lines, bands.horizon)
     if proposal.reason is not None:
         notices.append(proposal.reason)
-    readings = read_bands(photo, proposal.sky, bands)
-    return Report(photo, bands, readings, tuple(notices), sky=proposal.sky)
+    return Report(read_sky(photo, proposal, bands), tuple(notices))
 
 
 def _refuse_lines_below(

@@ -5,13 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-import numpy as np
-from numpy.typing import NDArray
-
-from core.bands.lines import Bands
 from core.cli.layout import table
 from core.i18n import translate
-from core.photo import Photo
+from core.pipeline import SkyReading
 from core.reading.percent import percent_text
 from core.reading.reading import BandReading, ColourReading
 from core.reading.wording import Wording
@@ -48,36 +44,29 @@ class Report:
 
     Attributes
     ----------
-    photo : Photo
-    bands : Bands
-    readings : tuple of BandReading
+    sky : SkyReading
     notices : tuple of str
         What should be known of the photo and of the lines, translated.
     study : Study or None
         The study it was read of; None for a photo.
-    sky : (h, w) bool or None
-        The pixels that were read, as `Proposal.sky`.
     """
 
-    photo: Photo
-    bands: Bands
-    readings: tuple[BandReading, ...]
+    sky: SkyReading
     notices: tuple[str, ...]
     study: Study | None = None
-    sky: NDArray[np.bool_] | None = None
 
 
 def report_as_json(report: Report) -> dict[str, Any]:
     """The report as JSON holds it; the README documents the form."""
     return {
         "photo": {
-            "file": report.photo.name,
-            "width": report.photo.width,
-            "height": report.photo.height,
+            "file": report.sky.photo.name,
+            "width": report.sky.photo.width,
+            "height": report.sky.photo.height,
             "notices": list(report.notices),
         },
-        "horizon": round(report.bands.horizon, 4),
-        "bands": [_band_as_json(reading, Wording()) for reading in report.readings],
+        "horizon": round(report.sky.bands.horizon, 4),
+        "bands": [_band_as_json(reading, Wording()) for reading in report.sky.readings],
     }
 
 
@@ -121,22 +110,22 @@ def report_in_words(report: Report, wording: Wording, width: int | None = None) 
     width : int, optional
         What the table may measure.
     """
-    photo = report.photo
+    photo = report.sky.photo
     head = translate("command line", "{name}, {width} x {height} pixels; the sky ends at {y}.")
     parts = [
         head.format(
             name=photo.name,
             width=photo.width,
             height=photo.height,
-            y=_percent(report.bands.horizon),
+            y=_percent(report.sky.bands.horizon),
         )
     ]
     parts.extend(report.notices)
     rows = [_table_head()]
-    for reading in report.readings:
+    for reading in report.sky.readings:
         rows += _rows(reading, wording)
     parts.extend(["", *table(rows, width)])
-    for reading in report.readings:
+    for reading in report.sky.readings:
         sentences = [
             band_sentence(reading, wording),
             *band_notes(reading, wording),

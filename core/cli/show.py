@@ -7,8 +7,6 @@ import json
 from pathlib import Path
 from typing import Any
 
-from core.bands.careful import read_bands
-from core.bands.propose import propose
 from core.cli.layout import say, terminal_width
 from core.cli.opening import opened
 from core.cli.report import Report, report_as_json, report_in_words
@@ -16,6 +14,7 @@ from core.errors import UsageError
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.paint.box.names import box_name, paint_name
+from core.pipeline import propose_for, read_sky
 from core.reading.wording import Wording
 from core.sheet.findings.words import quality_word
 from core.study import Study
@@ -57,11 +56,8 @@ def _read(found: FromFile) -> Report | None:
     if found.study is None or found.photo is None:
         return None
     study, photo = found.study.study, found.photo
-    kept = study.bands
-    proposal = propose(photo, horizon=None if kept is None else kept.horizon)
-    bands = kept or proposal.bands
-    readings = read_bands(photo, proposal.sky, bands)
-    return Report(photo, bands, readings, photo.notices, study)
+    sky = read_sky(photo, propose_for(photo, study.bands), study.bands)
+    return Report(sky, photo.notices, study)
 
 
 def _as_json(study: Study, report: Report | None) -> dict[str, Any]:

@@ -10,7 +10,8 @@ from core.paint.box.cautions import cautions_for
 from core.paint.choice.band_plan import plan_colour
 from core.paint.choice.band_ways import own_mix, set_prices
 from core.paint.choice.runs import ALONE, PaintSet, Parts, Place, choose_sets, share_mixes
-from core.paint.mixture.mix import Mix, Triple
+from core.paint.mixture.mix import Mix
+from core.paint.mixture.transition import Transitions
 from core.paint.options import MixOptions
 from core.paint.planned import BandMix, MixPlan
 from core.paint.reasons import Reason, ReasonCode
@@ -20,9 +21,6 @@ from core.paint.wash.order import order_of_work
 from core.progress import ShouldStop, step
 from core.reading.reading import BandReading
 
-Transition = Sequence[Triple]
-"""Colours of the photo, CIELAB, sampled downwards across the line below a band."""
-
 SAME_LOAD = 1.25
 """Loads that differ less than this are one strength."""
 
@@ -31,7 +29,7 @@ def plan_mixes(
     readings: Sequence[BandReading],
     box: Box,
     options: MixOptions | None = None,
-    transitions: Sequence[Transition | None] | None = None,
+    transitions: Transitions | None = None,
     should_stop: ShouldStop | None = None,
 ) -> MixPlan:
     """Plan the mixes of a sky.
@@ -42,7 +40,7 @@ def plan_mixes(
         From the top down.
     box : Box
     options : MixOptions, optional
-    transitions : sequence of Transition or None, optional
+    transitions : Transitions, optional
         One for every line between two bands, from the top; checks what their wet edge becomes
         against what the photo shows there.
     should_stop : callable, optional
@@ -62,14 +60,14 @@ def plan_mixes(
     options = options or MixOptions()
     sizes = amounts(readings, options.sheet, options.own_ml_per_1000_cm2)
     bands = _plan_bands(readings, box, options, should_stop)
-    transitions = list(transitions or [])
-    transitions += [None] * (len(bands) - len(transitions))
+    across = list(transitions or [])
+    across += [None] * (len(bands) - len(across))
     met = []
     for number, band in enumerate(bands):
         below = bands[number + 1] if number + 1 < len(bands) else None
         meeting = None
         if below and band.classroom and below.classroom:
-            meeting = meet(box, band.classroom.mix, below.classroom.mix, transitions[number])
+            meeting = meet(box, band.classroom.mix, below.classroom.mix, across[number])
         ml = sizes.bands[number].ml if band.classroom and band.classroom.mix.parts else 0.0
         met.append(replace(band, meets_below=meeting, amount_ml=ml))
     total = sum(band.amount_ml for band in met)

@@ -20,13 +20,13 @@ from app.cards.drawing import Wish
 from app.cards.page import Page, Piece
 from core.bands.careful import read_bands
 from core.bands.lines import Bands
-from core.cards import Known
 from core.cards.data import CardData
 from core.paint.box.box import THIRTEEN, TWELVE_PAN
 from core.paint.options import BandChoice, MixOptions
 from core.paint.plan import plan_mixes
 from core.photo import Photo, open_photo
 from core.pictures import Picture
+from core.pipeline import SkyReading, Worked
 from core.reading.reading import BandReading, read_colour
 from core.reading.wording import Wording
 from core.sheet import check_sheet, compare_checks, make_reference
@@ -249,9 +249,13 @@ def rendered(data: bytes, dpi: int = 100) -> list[np.ndarray]:
 
 def wish_of(data) -> Wish:
     height, width = data.photo.shape[:2]
-    known = Known(
-        photo=Photo(data.photo, None, width, height, "sky.png"),
-        readings=data.readings,
+    photo = Photo(data.photo, None, width, height, "sky.png")
+    bands = data.study.bands
+    known = Worked(
+        photo=photo,
+        sky=SkyReading(photo, bands, data.readings, np.ones((height, width), bool))
+        if bands is not None and data.readings
+        else None,
         plan=data.plan,
         checks=data.checks if any(data.checks) else None,
         change=data.change,

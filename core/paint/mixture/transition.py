@@ -11,6 +11,12 @@ from numpy.typing import NDArray
 from core.colour import XYZ_to_Lab, linear_to_XYZ, srgb8_to_linear
 from core.paint.mixture.mix import Triple
 
+Transition = Sequence[Triple]
+"""Colours of the photo, CIELAB, sampled downwards across the line below a band."""
+
+Transitions = Sequence[Transition | None]
+"""One for every line between two bands, from the top; None where nothing is known."""
+
 STRIPS = 9
 MOST_COLUMNS = 256
 

@@ -10,10 +10,10 @@ from math import gcd
 import numpy as np
 from numpy.typing import NDArray
 
+from core.memory import Memory
 from core.paint.pigment.fast_film import coarse_Lab
 from core.paint.pigment.measured import FULL_LOAD_ML, half_load_ml, measured_paints
 from core.paint.search.metric import local_metric
-from core.paint.search.remember import Remembered
 
 MAX_PAINTS = 3
 MAX_PARTS = 12
@@ -22,7 +22,7 @@ COARSE_PARTS = 6
 
 Triple = tuple[float, float, float]
 _Rows = tuple[NDArray[np.float64], NDArray[np.int64]]
-known: Remembered[_Rows] = Remembered(64)
+known: Memory[_Rows] = Memory(64)
 """By colour: the bands of a sky, and of the one before."""
 
 LOADS = 14
@@ -137,7 +137,7 @@ def nearest_rows(target: Triple) -> tuple[NDArray[np.float64], NDArray[np.int64]
     found = known.get(target)
     if found is None:
         found = _nearest_rows(whole_table(), np.array(target))
-        known.put([(target, found)])
+        known.put(target, found)
     return found
 
 

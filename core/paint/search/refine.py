@@ -13,10 +13,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour import delta_E_2000
+from core.memory import Memory
 from core.paint.pigment.measured import FULL_LOAD_ML, load_Lab
 from core.paint.search.metric import local_metric
 from core.paint.search.recipes import MAX_PAINTS, whole_parts
-from core.paint.search.remember import Remembered
 
 Floats = NDArray[np.float64]
 
@@ -54,7 +54,7 @@ class Found:
 
 
 _Row = tuple[NDArray[np.int8], Floats, Floats, Floats]
-known: Remembered[_Row] = Remembered(4000)
+known: Memory[_Row] = Memory(4000)
 """Parts, loads, Lab and delta E of every start, some 2 kB each: about fifteen boxes' worth."""
 
 
@@ -89,7 +89,7 @@ def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep:
         for number, own in zip(new, each, strict=True):
             parts = found.parts[own].astype(np.int8)
             rows[number] = (parts, found.load_ml[own], found.Lab[own], found.delta_E[own])
-        known.put((keys[number], row) for number in new if (row := rows[number]) is not None)
+        known.put_all((keys[number], row) for number in new if (row := rows[number]) is not None)
     every = [row for row in rows if row is not None]
     return Found(
         np.repeat(np.arange(len(every)), [len(row[0]) for row in every]),

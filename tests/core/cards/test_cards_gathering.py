@@ -11,11 +11,13 @@ from PIL import Image
 from simulator import scene
 
 from core.bands.lines import Bands
-from core.cards import Known, gather
+from core.cards import gather
 from core.cards.file import write_card
 from core.errors import Cancelled, CardError, PhotoError
 from core.paint.box.box import GENERIC_BOXES
+from core.photo import Photo
 from core.pictures import PictureStore
+from core.pipeline import SkyReading, Worked
 from core.reading.wording import Wording
 from core.study import SheetEntry, Study, study_of
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
@@ -55,9 +57,13 @@ def test_what_is_known_is_not_worked_out_again(lesson, monkeypatch) -> None:
     def never(*arguments: object, **options: object) -> None:
         raise AssertionError("worked out twice")
 
-    for name in ("cards.gathering.read_bands", "cards.gathering.propose", "paint.plan.plan_mixes"):
+    for name in ("pipeline.read_bands", "pipeline.propose", "paint.plan.plan_mixes"):
         monkeypatch.setattr(f"core.{name}", never)
-    known = Known(readings=first.readings, plan=first.plan)
+    assert study.bands is not None
+    height, width = first.photo.shape[:2]
+    photo = Photo(first.photo, None, width, height, "sky.png")
+    sky = SkyReading(photo, study.bands, first.readings, np.ones((height, width), bool))
+    known = Worked(photo, sky, first.plan)
     again = gather("plan", study, store, Wording(), known=known)
     assert again.plan is first.plan
     # A worksheet needs no reading at all.
@@ -114,7 +120,7 @@ def test_a_study_without_sheets_has_no_findings(lesson) -> None:
 
 def test_pictures_that_are_lost_or_broken(lesson) -> None:
     study, store = lesson
-    with pytest.raises(CardError, match=r"sky\.png is missing"):
+    with pytest.raises(PhotoError, match=r"sky\.png is missing"):
         gather("plan", study, {}, Wording())
     assert study.photo is not None
     with pytest.raises(PhotoError):
