@@ -8,6 +8,7 @@ from core.i18n import translate
 from core.paint.options import MixOptions
 from core.paint.planned import MixPlan
 from core.paint.wash.amounts import BRUSH_CM2, PAINT_ML_PER_1000_CM2, SHEETS
+from core.paint.words.amounts import sheet_name
 from core.paint.words.mix import strength_text
 from core.paint.words.plan import (
     amounts_note,
@@ -54,17 +55,6 @@ def plan_view(plan: MixPlan, options: MixOptions, units: Units = "cm") -> PlanVi
         steps=order_texts(plan.order, plan.sheet, units),
         cautions=tuple(caution_text(plan.box, caution) for caution in plan.cautions),
     )
-
-
-def sheet_name(name: str) -> str:
-    """The name of a sheet size as shown."""
-    return {
-        "A5": translate("mix page", "A5"),
-        "A4": translate("mix page", "A4"),
-        "A3": translate("mix page", "A3"),
-        "letter": translate("mix page", "letter"),
-        "quarter imperial": translate("mix page", "quarter imperial"),
-    }.get(name, name)
 
 
 def painted_text(plan: MixPlan, units: Units = "cm") -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from app.mix.texts import VERDICTS, VerdictKind, verdict_text_of
+from app.mix.texts import VERDICTS, VerdictKind
 from app.mix.views import Part
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
@@ -14,6 +14,7 @@ from core.paint.pigment.catalogue import Group
 from core.paint.planned import BandMix, PlannedMix
 from core.paint.toning.tone_down import Ladder
 from core.paint.words.compare import compared_faults, compared_sensitivity
+from core.paint.words.fit import verdict_word
 from core.paint.words.mix import (
     parts_text,
 )
@@ -138,7 +139,7 @@ def _compared(box: Box, item: PaintCompared, chosen: PlannedMix) -> Compared:
         item.mix.colour.hex,
         parts_text(box, item.mix),
         VERDICTS[item.verdict],
-        verdict_text_of(item.verdict),
+        verdict_word(item.verdict),
         compared_faults(item),
         compared_sensitivity(item),
         item.paint in chosen.mix.keys,

@@ -6,7 +6,6 @@ import re
 from typing import Literal
 
 from app.drawing.fit import Fitted, fit
-from core.i18n import translate
 
 VerdictKind = Literal["matches", "close", "off", "unknown"]
 
@@ -37,12 +36,3 @@ def fit_mix(mix: str, sizes: tuple[int, ...], weight: int, width: float) -> Fitt
     )
     whole = between.width <= width and between.size >= SMALLER_AT_MOST * fitted.size
     return between if whole else fitted
-
-
-def verdict_text_of(verdict: str) -> str:
-    """The word for a verdict."""
-    return {
-        "matches": translate("mix", "Matches"),
-        "close": translate("mix", "Close"),
-        "far": translate("mix", "Well off"),
-    }[verdict]

@@ -22,7 +22,7 @@ from core.paint.words.mix import (
     reach_text,
     shortfall_text,
     strength_text,
-    verdict_text,
+    verdict_word,
     why_text,
 )
 
@@ -122,9 +122,9 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
             strength=second, differences=short
         )
     wishes = wishes_text(plan.box, options.choice(band.letter))
-    verdict_word = verdict_text(chosen)
+    verdict = verdict_word(chosen.verdict)
     spoken = translate("mix page", "Band {letter}: {mix}. {second}. {verdict}.").format(
-        letter=band.letter, mix=mix, second=sentence_case(second), verdict=verdict_word
+        letter=band.letter, mix=mix, second=sentence_case(second), verdict=verdict
     )
     if wishes:
         spoken = f"{spoken} {wishes}."
@@ -137,7 +137,7 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
         wishes,
         parts_of_mix(plan.box, chosen.mix),
         VERDICTS[chosen.verdict],
-        verdict_word,
+        verdict,
         translate(
             "mix page",
             "Colour difference {number:.1f} (CIEDE2000): up to {matches:g} it matches, up to "

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import assert_never
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
@@ -35,11 +36,15 @@ class ChangeLine:
 
 def outcome_word(outcome: str) -> str:
     """The outcome as shown."""
-    return {
-        "improved": translate("sheets page", "nearer"),
-        "worse": translate("sheets page", "further"),
-        "stayed": translate("sheets page", "stayed"),
-    }[outcome]
+    match outcome:
+        case "improved":
+            return translate("sheets page", "nearer")
+        case "worse":
+            return translate("sheets page", "further")
+        case "stayed":
+            return translate("sheets page", "stayed")
+        case _:
+            assert_never(outcome)
 
 
 def change_lines(change: Change) -> tuple[ChangeLine, ...]:

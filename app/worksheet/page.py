@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import partial
+from typing import Literal
 
 from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QAction, QResizeEvent
@@ -98,11 +99,14 @@ class WorksheetPage(Page):
         text = translate("undo", "choose what to change first")
         self._change_page(text, 0, None, change_first=change)
 
-    def _write_code(self, name: str, code: str, gesture: Gesture) -> None:
-        text = {
-            "student_code": translate("undo", "write the student code"),
-            "class_code": translate("undo", "write the class code"),
-        }[name]
+    def _write_code(
+        self, name: Literal["student_code", "class_code"], code: str, gesture: Gesture
+    ) -> None:
+        text = (
+            translate("undo", "write the student code")
+            if name == "student_code"
+            else translate("undo", "write the class code")
+        )
         self._change(text, replace(self._worksheet, **{name: code}), gesture)
 
     def _write_remark(self, remark: str, gesture: Gesture) -> None:

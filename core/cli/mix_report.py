@@ -21,7 +21,7 @@ from core.paint.words.mix import (
     reach_text,
     sentence_case,
     shortfall_text,
-    verdict_text,
+    verdict_word,
     why_text,
 )
 from core.paint.words.plan import (
@@ -194,7 +194,7 @@ def _band_lines(
     """What is said of a band; what was said word for word of the band above is left out."""
     box = plan.box
     head = translate("command line", "{mix}. {verdict}").format(
-        mix=sentence_case(mix_text(box, chosen)), verdict=verdict_text(chosen)
+        mix=sentence_case(mix_text(box, chosen)), verdict=verdict_word(chosen.verdict)
     )
     short = shortfall_text(chosen)
     if chosen.kind == "paper":

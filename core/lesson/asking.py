@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import assert_never
 
 from core.i18n import translate
 from core.lesson.lesson import Question
 from core.paint.wash.order import Order, Stage
 from core.reading.reading import INTENSITY_WORDS, VALUE_WORDS, BandReading, ColourReading
-from core.reading.wheel import FAMILIES
+from core.reading.wheel import FAMILIES, HUE_CLASSES
 from core.reading.wording import Wording
 from core.words.names import (
     class_word,
@@ -43,13 +44,21 @@ class Answer:
 
 def question_text(question: Question, wording: Wording) -> str:
     """The question as asked."""
-    return {
-        "hue": translate("class view", "What hue is it?"),
-        "class": translate("class view", "Primary, secondary or {tertiary}?"),
-        "value": translate("class view", "How light or dark?"),
-        "intensity": translate("class view", "Intense or dull?"),
-        "mix": translate("class view", "How to mix it and tone it down?"),
-    }[question].format(tertiary=class_word("tertiary", wording))
+    match question:
+        case "hue":
+            return translate("class view", "What hue is it?")
+        case "class":
+            return translate("class view", "Primary, secondary or {tertiary}?").format(
+                tertiary=class_word("tertiary", wording)
+            )
+        case "value":
+            return translate("class view", "How light or dark?")
+        case "intensity":
+            return translate("class view", "Intense or dull?")
+        case "mix":
+            return translate("class view", "How to mix it and tone it down?")
+        case _:
+            assert_never(question)
 
 
 def choices(question: Question, wording: Wording) -> tuple[tuple[str, str], ...]:
@@ -58,8 +67,8 @@ def choices(question: Question, wording: Wording) -> tuple[tuple[str, str], ...]
         named = [(family, family_name(family)) for family in FAMILIES]
         return (*named, (NO_FAMILY, translate("class view", "near neutral")))
     if question == "class":
-        named = [(key, class_word(key, wording)) for key in ("primary", "secondary", "tertiary")]
-        return (*named, (NO_FAMILY, translate("class view", "none of them")))
+        classes = tuple((key, class_word(key, wording)) for key in HUE_CLASSES)
+        return (*classes, (NO_FAMILY, translate("class view", "none of them")))
     if question == "value":
         return tuple((word, value_word_text(word)) for word in reversed(VALUE_WORDS))
     if question == "intensity":
@@ -81,20 +90,24 @@ def answer_to(question: Question, reading: BandReading, wording: Wording, mix: s
     colour = reading.colour
     if colour is None:
         return Answer(None, translate("class view", "No sky in this band"))
-    if question == "hue":
-        return _hue(colour)
-    if question == "class":
-        return _class(colour, wording)
-    if question == "value":
-        text = translate("class view", "{word}, value {number}").format(
-            word=value_word_text(colour.value_word),
-            number=value_number(colour.munsell.value, wording),
-        )
-        return Answer(colour.value_word, _capital(text))
-    if question == "intensity":
-        word = colour.intensity_word
-        return Answer(word, _capital(intensity_text(word)))
-    return Answer(None, _capital(_toning(colour)), mix)
+    match question:
+        case "hue":
+            return _hue(colour)
+        case "class":
+            return _class(colour, wording)
+        case "value":
+            text = translate("class view", "{word}, value {number}").format(
+                word=value_word_text(colour.value_word),
+                number=value_number(colour.munsell.value, wording),
+            )
+            return Answer(colour.value_word, _capital(text))
+        case "intensity":
+            word = colour.intensity_word
+            return Answer(word, _capital(intensity_text(word)))
+        case "mix":
+            return Answer(None, _capital(_toning(colour)), mix)
+        case _:
+            assert_never(question)
 
 
 def _hue(colour: ColourReading) -> Answer:
@@ -121,13 +134,19 @@ def _toning(colour: ColourReading) -> str:
     if colour.complement is None:
         return translate("class view", "No hue to tone down")
     complement = family_name(colour.complement)
-    if colour.intensity_word == "intense":
-        return translate("class view", "Keep it intense")
-    if colour.intensity_word == "moderate":
-        return translate("class view", "A little {complement}").format(complement=complement)
-    if colour.intensity_word == "dull":
-        return translate("class view", "More {complement}").format(complement=complement)
-    return translate("class view", "Almost grey, with {complement}").format(complement=complement)
+    word = colour.intensity_word
+    match word:
+        case "intense":
+            return translate("class view", "Keep it intense")
+        case "moderate":
+            text = translate("class view", "A little {complement}")
+        case "dull":
+            text = translate("class view", "More {complement}")
+        case "near neutral":
+            text = translate("class view", "Almost grey, with {complement}")
+        case _:
+            assert_never(word)
+    return text.format(complement=complement)
 
 
 def _capital(text: str) -> str:
@@ -152,25 +171,21 @@ class Pace:
 def paces(order: Order | None) -> tuple[Pace, ...]:
     """The steps of a demonstration, from the plan's order of work; in general without a plan."""
     if order is None:
-        return (_pace("wet"), Pace("lay", translate("class view", "Lay")), *_ending())
+        return (_wet(), Pace("lay", translate("class view", "Lay")), *_ending())
     laid = [step.letters for step in order.steps if step.stage == "lay"]
     lays = [
         Pace("lay", translate("class view", "Lay {bands}").format(bands=", ".join(letters)))
         for letters in laid
     ]
-    return (_pace("wet"), *lays, *_ending())
+    return (_wet(), *lays, *_ending())
 
 
-def _pace(stage: Stage) -> Pace:
-    return Pace(
-        stage,
-        {
-            "wet": translate("class view", "Wet"),
-            "stop": translate("class view", "Stop"),
-            "dry": translate("class view", "Dry"),
-        }[stage],
-    )
+def _wet() -> Pace:
+    return Pace("wet", translate("class view", "Wet"))
 
 
 def _ending() -> tuple[Pace, Pace]:
-    return _pace("stop"), _pace("dry")
+    return (
+        Pace("stop", translate("class view", "Stop")),
+        Pace("dry", translate("class view", "Dry")),
+    )

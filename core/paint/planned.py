@@ -8,7 +8,7 @@ from typing import Literal
 from core.paint.box.box import Box
 from core.paint.box.cautions import Caution
 from core.paint.mixture.mix import Mix
-from core.paint.mixture.shortfall import Fault, Shortfall, Verdict
+from core.paint.mixture.shortfall import Fault, MainHue, Shortfall, Verdict
 from core.paint.mixture.strength import Strength
 from core.paint.reasons import Reason
 from core.paint.toning.tone_down import Ladder
@@ -41,7 +41,7 @@ class PlannedMix:
     falls_short : Shortfall
     faults : tuple of Fault
         Those the eye would notice.
-    too : str or None
+    too : MainHue or None
         The main hue it errs towards.
     why : tuple of Reason
     """
@@ -55,7 +55,7 @@ class PlannedMix:
     verdict: Verdict
     falls_short: Shortfall
     faults: tuple[Fault, ...]
-    too: str | None
+    too: MainHue | None
     why: tuple[Reason, ...]
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
+from core.reading.wheel import Family
+
 ReasonCode = Literal[
     # how a mix is built
     "at hue",
@@ -91,7 +93,7 @@ class Reason:
 
     code: ReasonCode
     paints: tuple[str, ...] = ()
-    hue: str | None = None
+    hue: Family | None = None
     letter: str | None = None
     letters: tuple[str, ...] = ()
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Literal
 
 import numpy as np
 from numpy.typing import ArrayLike
@@ -11,10 +12,13 @@ from numpy.typing import ArrayLike
 from core.colour.lab import Lab_to_srgb
 from core.colour.munsell import Lab_to_munsell, Munsell, munsell_of
 from core.colour.srgb import srgb_to_hex
-from core.reading.wheel import NEAR_NEUTRAL_CHROMA, HueReading, complement, read_hue
+from core.reading.wheel import NEAR_NEUTRAL_CHROMA, Family, HueReading, complement, read_hue
 
-VALUE_WORDS = ("very dark", "dark", "middle", "light", "very light")
-INTENSITY_WORDS = ("near neutral", "dull", "moderate", "intense")
+ValueWord = Literal["very dark", "dark", "middle", "light", "very light"]
+IntensityWord = Literal["near neutral", "dull", "moderate", "intense"]
+
+VALUE_WORDS: tuple[ValueWord, ...] = ("very dark", "dark", "middle", "light", "very light")
+INTENSITY_WORDS: tuple[IntensityWord, ...] = ("near neutral", "dull", "moderate", "intense")
 
 _VALUE_BOUNDS = (2.5, 4.5, 6.5, 8.5)
 
@@ -41,9 +45,9 @@ class ColourReading:
     Lab: tuple[float, float, float]
     munsell: Munsell
     hue: HueReading
-    value_word: str
-    intensity_word: str
-    complement: str | None
+    value_word: ValueWord
+    intensity_word: IntensityWord
+    complement: Family | None
 
     @cached_property
     def hex(self) -> str:
@@ -117,7 +121,7 @@ class BandReading:
         return self.colour if self.overall is None else self.overall
 
 
-def value_word(value: float) -> str:
+def value_word(value: float) -> ValueWord:
     """The word for a Munsell value, one of VALUE_WORDS."""
     return VALUE_WORDS[sum(value >= bound for bound in _VALUE_BOUNDS)]
 
@@ -148,7 +152,7 @@ def intensity_place(value: float, chroma: float) -> float:
     return float(np.interp(chroma, chromas, INTENSITY_RINGS))
 
 
-def intensity_word(value: float, chroma: float) -> str:
+def intensity_word(value: float, chroma: float) -> IntensityWord:
     """The word for a Munsell chroma, one of INTENSITY_WORDS."""
     return INTENSITY_WORDS[sum(chroma >= bound for bound in intensity_bounds(value))]
 

@@ -16,9 +16,24 @@ from typing import Literal
 from core.colour.munsell import Munsell
 
 HueClass = Literal["primary", "secondary", "tertiary"]
+HUE_CLASSES: tuple[HueClass, ...] = ("primary", "secondary", "tertiary")
 Neutral = Literal["white", "grey", "black"]
+Family = Literal[
+    "yellow",
+    "yellow-orange",
+    "orange",
+    "red-orange",
+    "red",
+    "red-violet",
+    "violet",
+    "blue-violet",
+    "blue",
+    "blue-green",
+    "green",
+    "yellow-green",
+]
 
-FAMILIES: tuple[str, ...] = (
+FAMILIES: tuple[Family, ...] = (
     "yellow",
     "yellow-orange",
     "orange",
@@ -34,7 +49,7 @@ FAMILIES: tuple[str, ...] = (
 )
 """In wheel order, clockwise from yellow at the top; 30 degrees each."""
 
-LOWER_BOUND: MappingProxyType[str, float] = MappingProxyType(
+LOWER_BOUND: MappingProxyType[Family, float] = MappingProxyType(
     {
         "red": 1.0,
         "red-orange": 8.05,
@@ -52,7 +67,7 @@ LOWER_BOUND: MappingProxyType[str, float] = MappingProxyType(
 )
 """Munsell hue in hundred-steps at which a family begins; it ends where the next begins."""
 
-FAMILY_SRGB: MappingProxyType[str, str] = MappingProxyType(
+FAMILY_SRGB: MappingProxyType[Family, str] = MappingProxyType(
     {
         "yellow": "#f6d80c",
         "yellow-orange": "#fbae00",
@@ -85,8 +100,8 @@ CLOSE_SHARE = 0.15
 
 _BY_HUE = sorted(LOWER_BOUND, key=LOWER_BOUND.__getitem__)
 _BOUNDS = [LOWER_BOUND[family] for family in _BY_HUE]
-_PRIMARY = ("yellow", "red", "blue")
-_SECONDARY = ("orange", "violet", "green")
+_PRIMARY: tuple[Family, ...] = ("yellow", "red", "blue")
+_SECONDARY: tuple[Family, ...] = ("orange", "violet", "green")
 
 
 @dataclass(frozen=True)
@@ -95,8 +110,8 @@ class HueReading:
 
     Attributes
     ----------
-    family : str or None
-        One of FAMILIES; None when the colour is near neutral.
+    family : Family or None
+        None when the colour is near neutral.
     also : str or None
         The neighbour family, when the hue lies close to its bound.
     leaning : str or None
@@ -108,15 +123,15 @@ class HueReading:
         Angle on the wheel, 0..360 clockwise from yellow; None without any hue.
     """
 
-    family: str | None
-    also: str | None
-    leaning: str | None
+    family: Family | None
+    also: Family | None
+    leaning: Family | None
     neutral: Neutral | None
     hue_class: HueClass | None
     wheel_deg: float | None
 
 
-def _place(hue: float) -> tuple[str, float, float]:
+def _place(hue: float) -> tuple[Family, float, float]:
     """Family, its width, and how far into it the hue lies, as a share of the width."""
     hue = hue % 100
     index = bisect_right(_BOUNDS, hue) - 1  # -1 is the last family, which crosses the seam
@@ -125,7 +140,7 @@ def _place(hue: float) -> tuple[str, float, float]:
     return _BY_HUE[index], width, ((hue - start) % 100) / width
 
 
-def family_of(hue: float) -> str:
+def family_of(hue: float) -> Family:
     """The family of a Munsell hue in hundred-steps; 100 is 0 again.
 
     >>> family_of(72.0)
@@ -161,7 +176,7 @@ def hue_of_wheel_deg(angle: float) -> float:
     return (start + share * width) % 100
 
 
-def hue_class(family: str) -> HueClass:
+def hue_class(family: Family) -> HueClass:
     """Primary, secondary or tertiary."""
     if family in _PRIMARY:
         return "primary"
@@ -172,7 +187,7 @@ def hue_class(family: str) -> HueClass:
     raise ValueError(f"not a hue family: {family!r}")
 
 
-def complement(family: str) -> str:
+def complement(family: Family) -> Family:
     """The family opposite on the wheel.
 
     >>> complement("red-orange")
@@ -181,18 +196,18 @@ def complement(family: str) -> str:
     return FAMILIES[(FAMILIES.index(family) + 6) % 12]
 
 
-def wheel_distance(family1: str, family2: str) -> int:
+def wheel_distance(family1: Family, family2: Family) -> int:
     """Steps between two families the shorter way round, 0..6."""
     steps = abs(FAMILIES.index(family1) - FAMILIES.index(family2))
     return min(steps, 12 - steps)
 
 
-def is_clockwise(start: str, end: str) -> bool:
+def is_clockwise(start: Family, end: Family) -> bool:
     """Whether the shorter way from one family to the other runs clockwise."""
     return (FAMILIES.index(end) - FAMILIES.index(start)) % 12 <= 6
 
 
-def _neighbour_close_by(hue: float) -> str | None:
+def _neighbour_close_by(hue: float) -> Family | None:
     family, _, share = _place(hue)
     index = _BY_HUE.index(family)
     if share < CLOSE_SHARE:

@@ -12,6 +12,9 @@ from typing import Literal
 from core.reading.reading import BandReading
 
 Verdict = Literal["matches", "close", "off", "cannot tell"]
+Outcome = Literal["improved", "worse", "stayed"]
+"""What became of something on the second sheet."""
+Corner = Literal["top left", "top right", "bottom right", "bottom left"]
 
 
 @dataclass(frozen=True)
@@ -176,7 +179,7 @@ class Bloom:
 class PaleCorner:
     """A corner with less paint than the middle: "top left" and so on, paint share 0..1."""
 
-    corner: Literal["top left", "top right", "bottom right", "bottom left"]
+    corner: Corner
     share: float
 
 

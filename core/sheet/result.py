@@ -7,7 +7,6 @@ y from 0 (top) to 1. Positions in a photo are fractions of the photo's width and
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -23,6 +22,7 @@ from core.sheet.measuring import (
     Light,
     LineCheck,
     Notice,
+    Outcome,
     PaleCorner,
     Scores,
     Verdict,
@@ -41,6 +41,7 @@ __all__ = [
     "Light",
     "LineCheck",
     "Notice",
+    "Outcome",
     "PaleCorner",
     "Point",
     "Scores",
@@ -113,7 +114,7 @@ class ChangeRow:
     letter: str | None
     before: str
     after: str
-    outcome: Literal["improved", "worse", "stayed"]
+    outcome: Outcome
 
 
 @dataclass(frozen=True)
@@ -133,7 +134,7 @@ class Change:
 
     rows: tuple[ChangeRow, ...]
     intended: ChangeFirst | None
-    worked: Literal["improved", "worse", "stayed"] | None
+    worked: Outcome | None
     findings: tuple[Finding, ...] = field(default=())
 
     @property

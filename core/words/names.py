@@ -5,61 +5,90 @@ Keys ("red-orange") are what the program reckons with; the text shown comes from
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from core.i18n import translate
-from core.reading.reading import ColourReading
-from core.reading.wheel import HueReading
+from core.reading.reading import ColourReading, IntensityWord, ValueWord
+from core.reading.wheel import Family, HueClass, HueReading
 from core.reading.wording import Wording
 
 
-def family_name(family: str) -> str:
+def family_name(family: Family) -> str:
     """The name of a hue family as shown."""
-    return {
-        "yellow": translate("words", "yellow"),
-        "yellow-orange": translate("words", "yellow-orange"),
-        "orange": translate("words", "orange"),
-        "red-orange": translate("words", "red-orange"),
-        "red": translate("words", "red"),
-        "red-violet": translate("words", "red-violet"),
-        "violet": translate("words", "violet"),
-        "blue-violet": translate("words", "blue-violet"),
-        "blue": translate("words", "blue"),
-        "blue-green": translate("words", "blue-green"),
-        "green": translate("words", "green"),
-        "yellow-green": translate("words", "yellow-green"),
-    }[family]
+    match family:
+        case "yellow":
+            return translate("words", "yellow")
+        case "yellow-orange":
+            return translate("words", "yellow-orange")
+        case "orange":
+            return translate("words", "orange")
+        case "red-orange":
+            return translate("words", "red-orange")
+        case "red":
+            return translate("words", "red")
+        case "red-violet":
+            return translate("words", "red-violet")
+        case "violet":
+            return translate("words", "violet")
+        case "blue-violet":
+            return translate("words", "blue-violet")
+        case "blue":
+            return translate("words", "blue")
+        case "blue-green":
+            return translate("words", "blue-green")
+        case "green":
+            return translate("words", "green")
+        case "yellow-green":
+            return translate("words", "yellow-green")
+        case _:
+            assert_never(family)
 
 
-def class_word(hue_class: str, wording: Wording) -> str:
+def class_word(hue_class: HueClass, wording: Wording) -> str:
     """primary, secondary, and the class's own word for the six between."""
-    if hue_class == "primary":
-        return translate("words", "primary")
-    if hue_class == "secondary":
-        return translate("words", "secondary")
-    if wording.tertiary == "intermediate":
-        return translate("words", "intermediate")
-    return translate("words", "tertiary")
+    match hue_class:
+        case "primary":
+            return translate("words", "primary")
+        case "secondary":
+            return translate("words", "secondary")
+        case "tertiary":
+            if wording.tertiary == "intermediate":
+                return translate("words", "intermediate")
+            return translate("words", "tertiary")
+        case _:
+            assert_never(hue_class)
 
 
-def class_with_article(hue_class: str, wording: Wording) -> str:
+def class_with_article(hue_class: HueClass, wording: Wording) -> str:
     """ "a primary", "a secondary", "a tertiary" or "an intermediate"."""
-    if hue_class == "primary":
-        return translate("words", "a primary")
-    if hue_class == "secondary":
-        return translate("words", "a secondary")
-    if wording.tertiary == "intermediate":
-        return translate("words", "an intermediate")
-    return translate("words", "a tertiary")
+    match hue_class:
+        case "primary":
+            return translate("words", "a primary")
+        case "secondary":
+            return translate("words", "a secondary")
+        case "tertiary":
+            if wording.tertiary == "intermediate":
+                return translate("words", "an intermediate")
+            return translate("words", "a tertiary")
+        case _:
+            assert_never(hue_class)
 
 
-def value_word_text(value_word: str) -> str:
+def value_word_text(value_word: ValueWord) -> str:
     """The word for a value as shown."""
-    return {
-        "very dark": translate("words", "very dark"),
-        "dark": translate("words", "dark"),
-        "middle": translate("words", "middle"),
-        "light": translate("words", "light"),
-        "very light": translate("words", "very light"),
-    }[value_word]
+    match value_word:
+        case "very dark":
+            return translate("words", "very dark")
+        case "dark":
+            return translate("words", "dark")
+        case "middle":
+            return translate("words", "middle")
+        case "light":
+            return translate("words", "light")
+        case "very light":
+            return translate("words", "very light")
+        case _:
+            assert_never(value_word)
 
 
 def value_number(value: float, wording: Wording) -> str:
@@ -76,29 +105,36 @@ def value_end(white_end: bool, wording: Wording) -> str:
     return translate("words", "{number} black").format(number=10 - white)
 
 
-def intensity_text(intensity_word: str) -> str:
+def intensity_text(intensity_word: IntensityWord) -> str:
     """The word for an intensity as shown."""
-    return {
-        "near neutral": translate("words", "near neutral"),
-        "dull": translate("words", "dull"),
-        "moderate": translate("words", "moderate"),
-        "intense": translate("words", "intense"),
-    }[intensity_word]
+    match intensity_word:
+        case "near neutral":
+            return translate("words", "near neutral")
+        case "dull":
+            return translate("words", "dull")
+        case "moderate":
+            return translate("words", "moderate")
+        case "intense":
+            return translate("words", "intense")
+        case _:
+            assert_never(intensity_word)
 
 
 def neutral_name(hue: HueReading) -> str:
     """What a colour without a family is called: "grey" without any hue, else "near neutral"."""
-    if hue.leaning is None:
-        return {
-            "white": translate("words", "white"),
-            "grey": translate("words", "neutral grey"),
-            "black": translate("words", "black"),
-        }[hue.neutral or "grey"]
-    return {
-        "white": translate("words", "near white"),
-        "grey": translate("words", "near neutral"),
-        "black": translate("words", "near black"),
-    }[hue.neutral or "grey"]
+    neutral = hue.neutral or "grey"
+    plain = hue.leaning is None
+    match neutral:
+        case "white":
+            return translate("words", "white") if plain else translate("words", "near white")
+        case "grey":
+            if plain:
+                return translate("words", "neutral grey")
+            return translate("words", "near neutral")
+        case "black":
+            return translate("words", "black") if plain else translate("words", "near black")
+        case _:
+            assert_never(neutral)
 
 
 def hue_short(hue: HueReading) -> str:

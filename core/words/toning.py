@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from core.i18n import translate
 from core.reading.reading import BandReading, ColourReading
-from core.reading.wheel import FAMILIES, complement, hue_class, wheel_distance
+from core.reading.wheel import FAMILIES, Family, complement, hue_class, wheel_distance
 from core.reading.wording import Wording
 from core.words.names import family_name
 
@@ -28,7 +28,7 @@ class ToneDownParts:
     to_parts: int
 
 
-def box_family(family: str) -> str:
+def box_family(family: Family) -> Family:
     """The family a school box most likely has nearest to a family.
 
     Boxes hold the primaries and mostly the secondaries, ready mixed; of the six hues between
@@ -43,7 +43,7 @@ def box_family(family: str) -> str:
     return next(other for other in beside if hue_class(other) == "secondary")
 
 
-def touch_family(family: str) -> str | None:
+def touch_family(family: Family) -> Family | None:
     """The primary of which a touch turns the box's paint into the family itself.
 
     None where the box has the family: blue-green is the box's green and a touch of blue.
@@ -96,7 +96,7 @@ def _without_hue(colour: ColourReading) -> str:
     )
 
 
-def _with_complement(colour: ColourReading, own: str) -> str:
+def _with_complement(colour: ColourReading, own: Family) -> str:
     if colour.hue.neutral == "white":
         text = translate(
             "words",
@@ -130,7 +130,7 @@ def _with_complement(colour: ColourReading, own: str) -> str:
     return text.format(hue=family_name(own), complement=family_name(complement(own)))
 
 
-def _from_the_box(opposite: str, parts: ToneDownParts | None) -> str:
+def _from_the_box(opposite: Family, parts: ToneDownParts | None) -> str:
     if parts is not None:
         return _measured(parts)
     touch = touch_family(opposite)

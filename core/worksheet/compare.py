@@ -11,11 +11,11 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, assert_never
 
 from core.i18n import translate
 from core.sheet.findings.words import line_remark, quality_word, remark_of
-from core.sheet.result import BandCheck, Change, LineCheck, SheetCheck
+from core.sheet.result import BandCheck, Change, LineCheck, Outcome, SheetCheck
 from core.worksheet.worksheet import QUALITIES, OwnScores, Quality
 
 Direction = Literal["seen closer", "measured closer", "alike"]
@@ -72,13 +72,15 @@ def direction(own: int | None, measured: int | None) -> Direction | None:
 
 def direction_sentence(way: Direction) -> str:
     """The direction in one sentence about the student's own seeing."""
-    return {
-        "seen closer": translate("worksheet", "You saw it closer to the photo than it measured."),
-        "measured closer": translate(
-            "worksheet", "It measured closer to the photo than you saw it."
-        ),
-        "alike": translate("worksheet", "It measured much as you saw it."),
-    }[way]
+    match way:
+        case "seen closer":
+            return translate("worksheet", "You saw it closer to the photo than it measured.")
+        case "measured closer":
+            return translate("worksheet", "It measured closer to the photo than you saw it.")
+        case "alike":
+            return translate("worksheet", "It measured much as you saw it.")
+        case _:
+            assert_never(way)
 
 
 def measured_lines(own: OwnScores, check: SheetCheck) -> tuple[MeasuredLine, ...]:
@@ -116,21 +118,31 @@ def change_sentence(change: Change | None) -> str:
     """Whether what was named on the first sheet changed on the second; empty if it is not known."""
     if change is None or change.intended is None:
         return ""
-    if change.intended in ("edges", "blooms"):
-        words = {
-            "improved": translate("worksheet", "You set out to change {thing}: there are fewer."),
-            "worse": translate("worksheet", "You set out to change {thing}: there are more."),
-            "stayed": translate("worksheet", "You set out to change {thing}: as many as before."),
-        }
-    else:
-        words = {
-            "improved": translate("worksheet", "You set out to change {thing}: it came closer."),
-            "worse": translate("worksheet", "You set out to change {thing}: it moved away."),
-            "stayed": translate("worksheet", "You set out to change {thing}: much as before."),
-        }
-    unknown = translate("worksheet", "You set out to change {thing}: the pictures cannot tell.")
-    sentence = unknown if change.worked is None else words[change.worked]
+    counted = change.intended in ("edges", "blooms")
+    sentence = _worked_template(change.worked, counted)
     return sentence.format(thing=quality_word(change.intended))
+
+
+def _worked_template(worked: Outcome | None, counted: bool) -> str:
+    match worked:
+        case None:
+            return translate(
+                "worksheet", "You set out to change {thing}: the pictures cannot tell."
+            )
+        case "improved":
+            if counted:
+                return translate("worksheet", "You set out to change {thing}: there are fewer.")
+            return translate("worksheet", "You set out to change {thing}: it came closer.")
+        case "worse":
+            if counted:
+                return translate("worksheet", "You set out to change {thing}: there are more.")
+            return translate("worksheet", "You set out to change {thing}: it moved away.")
+        case "stayed":
+            if counted:
+                return translate("worksheet", "You set out to change {thing}: as many as before.")
+            return translate("worksheet", "You set out to change {thing}: much as before.")
+        case _:
+            assert_never(worked)
 
 
 def _held(quality: Quality, check: SheetCheck) -> str:

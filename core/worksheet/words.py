@@ -6,7 +6,7 @@ the photo, 7 where it is close, 4 where it is off, 1 where it is far from it.
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Literal, assert_never
 
 from core.i18n import translate
 from core.sheet.findings.words import joined, quality_word, score_meaning
@@ -62,12 +62,17 @@ def score_hint(quality: Quality, score: int) -> str:
 
 def quality_title(quality: Quality) -> str:
     """A quality as the label of its scale."""
-    return {
-        "hue": translate("worksheet", "Hue"),
-        "value": translate("worksheet", "Value"),
-        "intensity": translate("worksheet", "Intensity"),
-        "placement": translate("worksheet", "Placement"),
-    }[quality]
+    match quality:
+        case "hue":
+            return translate("worksheet", "Hue")
+        case "value":
+            return translate("worksheet", "Value")
+        case "intensity":
+            return translate("worksheet", "Intensity")
+        case "placement":
+            return translate("worksheet", "Placement")
+        case _:
+            assert_never(quality)
 
 
 def sheet_title(index: int) -> str:
@@ -84,29 +89,41 @@ def question(index: int) -> str:
 
 def prompt_word(prompt: Prompt) -> str:
     """The word a prompt begins with."""
-    return {
-        "technique": translate("worksheet", "Technique"),
-        "brush": translate("worksheet", "Brush"),
-        "water": translate("worksheet", "Water"),
-        "placement": translate("worksheet", "Placement"),
-    }[prompt]
+    match prompt:
+        case "technique":
+            return translate("worksheet", "Technique")
+        case "brush":
+            return translate("worksheet", "Brush")
+        case "water":
+            return translate("worksheet", "Water")
+        case "placement":
+            return translate("worksheet", "Placement")
+        case _:
+            assert_never(prompt)
 
 
 def prompt_question(prompt: Prompt, index: int) -> str:
     """What a prompt asks about sheet `index`, 0 or 1."""
-    if index == 0:
-        return {
-            "technique": translate("worksheet", "wet on wet, one wash, or a second layer?"),
-            "brush": translate("worksheet", "larger, fuller, fewer strokes?"),
-            "water": translate("worksheet", "wetter or drier, and when?"),
-            "placement": translate("worksheet", "which band should end higher or lower?"),
-        }[prompt]
-    return {
-        "technique": translate("worksheet", "what did you do another way?"),
-        "brush": translate("worksheet", "how did it move this time?"),
-        "water": translate("worksheet", "was the paper wetter or drier?"),
-        "placement": translate("worksheet", "which lines moved?"),
-    }[prompt]
+    first = index == 0
+    match prompt:
+        case "technique":
+            if first:
+                return translate("worksheet", "wet on wet, one wash, or a second layer?")
+            return translate("worksheet", "what did you do another way?")
+        case "brush":
+            if first:
+                return translate("worksheet", "larger, fuller, fewer strokes?")
+            return translate("worksheet", "how did it move this time?")
+        case "water":
+            if first:
+                return translate("worksheet", "wetter or drier, and when?")
+            return translate("worksheet", "was the paper wetter or drier?")
+        case "placement":
+            if first:
+                return translate("worksheet", "which band should end higher or lower?")
+            return translate("worksheet", "which lines moved?")
+        case _:
+            assert_never(prompt)
 
 
 def change_question() -> str:
@@ -116,14 +133,21 @@ def change_question() -> str:
 
 def change_title(change: ChangeFirst) -> str:
     """A thing to change first, as a choice."""
-    return {
-        "hue": translate("worksheet", "Hue"),
-        "value": translate("worksheet", "Value"),
-        "intensity": translate("worksheet", "Intensity"),
-        "placement": translate("worksheet", "Placement"),
-        "edges": translate("worksheet", "Hard edges"),
-        "blooms": translate("worksheet", "Blooms"),
-    }[change]
+    match change:
+        case "hue":
+            return translate("worksheet", "Hue")
+        case "value":
+            return translate("worksheet", "Value")
+        case "intensity":
+            return translate("worksheet", "Intensity")
+        case "placement":
+            return translate("worksheet", "Placement")
+        case "edges":
+            return translate("worksheet", "Hard edges")
+        case "blooms":
+            return translate("worksheet", "Blooms")
+        case _:
+            assert_never(change)
 
 
 def change_reminder(change: ChangeFirst | None) -> str:

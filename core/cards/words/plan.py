@@ -6,10 +6,12 @@ from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.cautions import Caution
 from core.paint.box.names import box_name, paint_name
-from core.paint.planned import BandMix, MixPlan, PlannedMix, Reach
+from core.paint.planned import BandMix, MixPlan, PlannedMix
 from core.paint.wash.amounts import Amounts, PaintSheet
 from core.paint.wash.order import Order
-from core.paint.words.mix import listed, shortfall_text, verdict_text
+from core.paint.words.amounts import sheet_name
+from core.paint.words.fit import reach_short_text
+from core.paint.words.mix import listed, shortfall_text, verdict_word
 from core.paint.words.plan import amounts_note, meeting_text, metal_name, work_step_text
 from core.reading.units import Units, size_text
 
@@ -17,22 +19,12 @@ from core.reading.units import Units, size_text
 def nearness_text(planned: PlannedMix, band: BandMix) -> str:
     """How near the mix comes: "Close: a little duller than the photo"."""
     if band.reach != "reached":
-        return _beyond(band.reach)
+        return reach_short_text(band.reach)
     short = shortfall_text(planned)
-    verdict = verdict_text(planned)
+    verdict = verdict_word(planned.verdict)
     if not short:
         return verdict
     return translate("cards", "{verdict}: {short}").format(verdict=verdict, short=short)
-
-
-def _beyond(reach: Reach) -> str:
-    return {
-        "reached": "",
-        "too intense": translate("cards", "More intense than the box can reach: keep it clean."),
-        "too light": translate("cards", "Lighter than the box can mix: let the paper do more."),
-        "too dark": translate("cards", "Darker than the box can mix: lay it twice, dry between."),
-        "out of reach": translate("cards", "The box does not reach it: this comes nearest."),
-    }[reach]
 
 
 def wet_edge_text(plan: MixPlan, number: int) -> str:
@@ -70,7 +62,7 @@ def amounts_text(amounts: Amounts) -> str:
 def materials_text(box: Box, sheet: PaintSheet, units: Units = "cm") -> str:
     """Paints and paper the plan is made for."""
     return translate("cards", "For the {box}, on {paper}: {size} inside the tape.").format(
-        box=box_name(box), paper=sheet.name, size=size_text(*sheet.painted_mm, units)
+        box=box_name(box), paper=sheet_name(sheet.name), size=size_text(*sheet.painted_mm, units)
     )
 
 

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.pigment.catalogue import Paint
+from core.paint.pigment.paint import Group
 
 
 def paint_name(paint: Paint) -> str:
@@ -44,16 +47,26 @@ def box_name(box: Box) -> str:
     return names.get(box.name, box.name)
 
 
-def group_name(group: str) -> str:
+def group_name(group: Group) -> str:
     """The everyday plural for a group of paints: "blues"."""
-    return {
-        "yellow": translate("paint", "yellows"),
-        "orange": translate("paint", "oranges"),
-        "red": translate("paint", "reds"),
-        "violet": translate("paint", "violets"),
-        "blue": translate("paint", "blues"),
-        "green": translate("paint", "greens"),
-        "brown": translate("paint", "browns"),
-        "black": translate("paint", "blacks"),
-        "white": translate("paint", "whites"),
-    }[group]
+    match group:
+        case "yellow":
+            return translate("paint", "yellows")
+        case "orange":
+            return translate("paint", "oranges")
+        case "red":
+            return translate("paint", "reds")
+        case "violet":
+            return translate("paint", "violets")
+        case "blue":
+            return translate("paint", "blues")
+        case "green":
+            return translate("paint", "greens")
+        case "brown":
+            return translate("paint", "browns")
+        case "black":
+            return translate("paint", "blacks")
+        case "white":
+            return translate("paint", "whites")
+        case _:
+            assert_never(group)

@@ -11,7 +11,7 @@ from core.paint.choice.preference import Chosen, against, new_paints, remarks, t
 from core.paint.mixture.mix import Mix
 from core.paint.pigment.catalogue import Group
 from core.paint.planned import Alternative, PlannedMix
-from core.paint.reasons import Reason, ReasonCode
+from core.paint.reasons import Reason
 from core.reading.reading import ColourReading
 
 MOST, MOST_MERITS, MOST_REASONS = 3, 2, 3
@@ -141,8 +141,5 @@ def _faults(box: Box, compared: PaintCompared, chosen: PlannedMix) -> list[Reaso
     if compared.delta_E_2000 > chosen.delta_E_2000 + CLOSER_BY:
         if compared.too is not None:
             reasons.append(Reason("too hue", (paint,), compared.too))
-        codes: tuple[ReasonCode, ...] = tuple(
-            fault for fault in compared.faults if fault != "too strong"
-        )
-        reasons.extend(Reason(code, (paint,)) for code in codes)
+        reasons.extend(Reason(fault, (paint,)) for fault in compared.faults)
     return reasons[:3]

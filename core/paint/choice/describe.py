@@ -15,6 +15,7 @@ from core.paint.pigment.hues import paint_deg, turn
 from core.paint.planned import Kind, PlannedMix
 from core.paint.reasons import Reason
 from core.reading.reading import ColourReading
+from core.reading.wheel import Family
 
 ACROSS_DEG = 40.0
 """A toner this near the opposite stands across the wheel; further off it turns the hue too."""
@@ -87,7 +88,7 @@ def describe_built(
     return describe(box, target, "classroom", built.mix, base, toner, tuple(why))
 
 
-def _hue_of(base: tuple[str, ...], hue: str | None) -> Reason:
+def _hue_of(base: tuple[str, ...], hue: Family | None) -> Reason:
     return Reason("at hue" if len(base) == 1 else "either side", base, hue)
 
 

@@ -12,6 +12,7 @@ from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix, mix_of_known_colour
 from core.paint.mixture.shortfall import (
     Fault,
+    MainHue,
     Shortfall,
     Verdict,
     leans_towards,
@@ -47,7 +48,7 @@ class PaintCompared:
     verdict : Verdict
     faults : tuple of Fault
         What is wrong with the best it does.
-    too : str or None
+    too : MainHue or None
         The main hue it errs towards ("violet"), when the eye would notice.
     one_part_more : float
         Delta E 2000 between the mix and the mix with one part more of this paint.
@@ -58,7 +59,7 @@ class PaintCompared:
     delta_E_2000: float
     verdict: Verdict
     faults: tuple[Fault, ...]
-    too: str | None
+    too: MainHue | None
     one_part_more: float
 
 
@@ -154,14 +155,16 @@ def faults_of(short: Shortfall, mix: Mix) -> tuple[Fault, ...]:
     return tuple(faults)
 
 
-def too_hue(short: Shortfall, target: ColourReading) -> str | None:
+def too_hue(short: Shortfall, target: ColourReading) -> MainHue | None:
     """The main hue a mix errs towards, when the eye would notice."""
     if short.hue_deg is None or abs(short.hue_Lab) < HUE_SEEN or target.hue.wheel_deg is None:
         return None
     return leans_towards(target.hue.wheel_deg, short.hue_deg)
 
 
-def greatest_fault(short: Shortfall, target: ColourReading) -> tuple[tuple[Fault, ...], str | None]:
+def greatest_fault(
+    short: Shortfall, target: ColourReading
+) -> tuple[tuple[Fault, ...], MainHue | None]:
     """The one thing to name where a mix is off though nothing in it stands out: fault and hue."""
     hue = abs(short.hue_Lab) / HUE_SEEN
     value, chroma = abs(short.value) / VALUE_SEEN, abs(short.chroma) / CHROMA_SEEN

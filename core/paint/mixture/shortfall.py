@@ -12,13 +12,15 @@ from core.paint.pigment.hues import turn
 from core.reading.reading import ColourReading
 
 Verdict = Literal["matches", "close", "far"]
-Fault = Literal["too weak", "too strong", "too dark", "too light", "too dull", "too intense"]
+Fault = Literal["too weak", "too dark", "too light", "too dull", "too intense"]
 
 MATCHES_WITHIN, CLOSE_WITHIN = 3.0, 6.0
 """Delta E 2000. Nine in ten held-out mixtures lie within 2.9 of what the model said, so a nearer
 prediction cannot be told from a match."""
 
-MAIN_HUES = ("yellow", "orange", "red", "violet", "blue", "green")
+MainHue = Literal["yellow", "orange", "red", "violet", "blue", "green"]
+
+MAIN_HUES: tuple[MainHue, ...] = ("yellow", "orange", "red", "violet", "blue", "green")
 """Primaries and secondaries, clockwise, 60 degrees apart."""
 
 
@@ -69,7 +71,7 @@ def verdict(delta_E_2000: float) -> Verdict:
     return "close" if delta_E_2000 <= CLOSE_WITHIN else "far"
 
 
-def leans_towards(band_deg: float, drift: float) -> str:
+def leans_towards(band_deg: float, drift: float) -> MainHue:
     """The main hue a drift goes towards: what "too violet" or "too green" names.
 
     >>> leans_towards(240.0, 12.0)

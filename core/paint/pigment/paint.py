@@ -10,6 +10,7 @@ from core.paint.pigment.measured import half_load_ml, parts_to_tint_white
 
 Group = Literal["yellow", "orange", "red", "violet", "blue", "green", "brown", "black", "white"]
 Transparency = Literal["transparent", "half transparent", "half opaque", "opaque"]
+Lean = Literal["orange", "violet", "green", ""]
 Degree = Literal["low", "medium", "high"]
 
 STRONG_BELOW = 0.1
@@ -50,7 +51,7 @@ class Paint:
     staining: Degree
     granulation: Degree
     lists: tuple[str, ...] = ()
-    leans: str = ""
+    leans: Lean = ""
 
     @property
     def is_stand_in(self) -> bool:

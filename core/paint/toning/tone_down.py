@@ -18,6 +18,7 @@ from core.paint.pigment.measured import load_Lab
 from core.reading.reading import ColourReading, read_colours
 from core.reading.wheel import (
     NEAR_NEUTRAL_CHROMA,
+    Family,
     complement,
     family_of,
     hue_of_wheel_deg,
@@ -77,9 +78,9 @@ class Ladder:
     steps : tuple of LadderStep
     matched : int or None
         The step nearest the band; None when no step comes close.
-    complement : str or None
+    complement : Family or None
         The family truly opposite the band; without a band, opposite the untoned mix.
-    toner_family : str or None
+    toner_family : Family or None
         The toner's own family on the wheel.
     """
 
@@ -87,8 +88,8 @@ class Ladder:
     toner: tuple[tuple[str, int], ...]
     steps: tuple[LadderStep, ...]
     matched: int | None
-    complement: str | None
-    toner_family: str | None
+    complement: Family | None
+    toner_family: Family | None
 
 
 def toned_Lab(
@@ -162,11 +163,11 @@ def tone_down_ladder(
     )
 
 
-def _beside(one: str | None, other: str | None) -> bool:
+def _beside(one: Family | None, other: Family | None) -> bool:
     return one is not None and other is not None and wheel_distance(one, other) <= 1
 
 
-def _family(box: Box, toner: Mix) -> str | None:
+def _family(box: Box, toner: Mix) -> Family | None:
     """A paint's family by its full wash; a mix's by its own colour."""
     if len(toner.parts) == 1:
         place = paint_deg(box.paint(toner.keys[0]))

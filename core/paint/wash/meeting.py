@@ -14,7 +14,7 @@ from core.paint.mixture.mix import Mix, Triple
 from core.paint.pigment.hues import turn
 from core.paint.pigment.measured import load_Lab
 from core.reading.reading import ColourReading, read_colours
-from core.reading.wheel import FAMILIES, wheel_distance
+from core.reading.wheel import FAMILIES, Family, wheel_distance
 
 STEPS = 9
 MUD_CHROMA = 2.0
@@ -55,11 +55,11 @@ class Meeting:
     """
 
     path: tuple[Triple, ...]
-    families: tuple[str | None, ...]
+    families: tuple[Family | None, ...]
     lowest_chroma: float
     note: MeetingNote
-    new_hue: str | None
-    keep_between: str | None
+    new_hue: Family | None
+    keep_between: Family | None
     photo_agrees: bool | None = None
 
 
@@ -103,7 +103,7 @@ def _meet(box: Box, upper: Mix, lower: Mix, transition: tuple[Triple, ...]) -> M
     )
 
 
-def _agrees(families: tuple[str | None, ...], photo: list[ColourReading]) -> bool:
+def _agrees(families: tuple[Family | None, ...], photo: list[ColourReading]) -> bool:
     own = [family for family in families if family is not None]
     seen = {colour.hue.family for colour in photo if colour.hue.family is not None}
     return bool(own) and all(
@@ -111,8 +111,8 @@ def _agrees(families: tuple[str | None, ...], photo: list[ColourReading]) -> boo
     )
 
 
-def _in_a_row(colours: list[ColourReading]) -> tuple[str | None, ...]:
-    names: list[str | None] = []
+def _in_a_row(colours: list[ColourReading]) -> tuple[Family | None, ...]:
+    names: list[Family | None] = []
     for colour in colours:
         if not names or names[-1] != colour.hue.family:
             names.append(colour.hue.family)
@@ -121,10 +121,10 @@ def _in_a_row(colours: list[ColourReading]) -> tuple[str | None, ...]:
 
 def _judge(
     colours: list[ColourReading],
-    families: tuple[str | None, ...],
+    families: tuple[Family | None, ...],
     lowest: float,
     photo: list[ColourReading],
-) -> tuple[MeetingNote, str | None]:
+) -> tuple[MeetingNote, Family | None]:
     first, last = colours[0], colours[-1]
     ends_clear = min(first.munsell.chroma, last.munsell.chroma) >= MUD_CHROMA
     if lowest < MUD_CHROMA and ends_clear:
@@ -144,13 +144,13 @@ def _judge(
     return "photo lacks it", middle
 
 
-def _is_new(family: str, families: tuple[str | None, ...]) -> bool:
+def _is_new(family: Family, families: tuple[Family | None, ...]) -> bool:
     """Whether a hue between is a hue of its own: two steps or more from both ends."""
     ends = [end for end in (families[0], families[-1]) if end is not None]
     return all(wheel_distance(family, end) >= 2 for end in ends)
 
 
-def _between(first: ColourReading, last: ColourReading) -> str | None:
+def _between(first: ColourReading, last: ColourReading) -> Family | None:
     """A hue to leave clear between two that go grey: a primary on the warm way round.
 
     Yellow and violet, orange and blue are kept apart by the pinks and reds between them or by

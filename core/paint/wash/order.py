@@ -67,8 +67,6 @@ class Order:
         One mix; one mix thinned downwards or upwards; different mixes running together; bare
         paper only.
     steps : tuple of WorkStep
-    danger_minutes : tuple of 2 ints
-        When not to touch the sheet.
     turn_sheet : bool
         The first band lies at the bottom: working upside down lets the wash run from light
         to dark.
@@ -76,7 +74,6 @@ class Order:
 
     kind: Kind
     steps: tuple[WorkStep, ...]
-    danger_minutes: tuple[int, int]
     turn_sheet: bool
 
 
@@ -99,7 +96,7 @@ def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
     painted = [mix for _, mix in wet]
     kind = _kind(painted)
     if kind == "none":
-        return Order(kind, (WorkStep("leave", bare),) if bare else (), DANGER_MIN, False)
+        return Order(kind, (WorkStep("leave", bare),) if bare else (), False)
     steps = [WorkStep("tape"), WorkStep("mix"), WorkStep("wet", minutes=SHINE_MIN)]
     down = kind == "graded" and _is_ladder(painted)
     if down:
@@ -125,7 +122,7 @@ def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
         WorkStep("peel"),
     ]
     turn_sheet = len(painted) > 1 and laying[0] == len(painted) - 1
-    return Order(kind, tuple(steps), DANGER_MIN, turn_sheet)
+    return Order(kind, tuple(steps), turn_sheet)
 
 
 def _is_ladder(mixes: Sequence[Mix]) -> bool:

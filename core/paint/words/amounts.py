@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import assert_never
 
 from core.i18n import translate
 from core.paint.mixture.strength import STRENGTHS, Strength
@@ -95,11 +96,30 @@ def strengths_text(strengths: Iterable[Strength]) -> str:
 
 def _short_note(strength: Strength) -> str:
     """The same as `strength_note`, after another one."""
-    return {
-        "paper": "",
-        "weak tea": translate("mix", "weak tea 1 to 25 or more"),
-        "tea": translate("mix", "tea 1 to 15 or 20"),
-        "coffee": translate("mix", "coffee 1 to 8 or 10"),
-        "milk": translate("mix", "milk 1 to about 4"),
-        "cream": translate("mix", "cream 1 to 1"),
-    }[strength]
+    match strength:
+        case "paper":
+            return ""
+        case "weak tea":
+            return translate("mix", "weak tea 1 to 25 or more")
+        case "tea":
+            return translate("mix", "tea 1 to 15 or 20")
+        case "coffee":
+            return translate("mix", "coffee 1 to 8 or 10")
+        case "milk":
+            return translate("mix", "milk 1 to about 4")
+        case "cream":
+            return translate("mix", "cream 1 to 1")
+        case _:
+            assert_never(strength)
+
+
+def sheet_name(name: str) -> str:
+    """The name of a sheet size as shown; a size the study names otherwise keeps its name."""
+    names = {
+        "A5": translate("mix page", "A5"),
+        "A4": translate("mix page", "A4"),
+        "A3": translate("mix page", "A3"),
+        "letter": translate("mix page", "letter"),
+        "quarter imperial": translate("mix page", "quarter imperial"),
+    }
+    return names.get(name, name)

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import assert_never
 
 from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.cautions import Caution
 from core.paint.box.names import paint_name
 from core.paint.pigment.catalogue import CATALOGUE, Paint
+from core.paint.pigment.paint import Transparency
 from core.paint.words.parts import listed, sentence_case
 
 
@@ -83,16 +85,24 @@ def paint_note(paint: Paint) -> str:
         )
     if paint.colour_index:
         pieces.append(translate("mix", "usually {code}").format(code=paint.colour_index[0]))
-    pieces.append(
-        {
-            "transparent": translate("mix", "transparent"),
-            "half transparent": translate("mix", "half transparent"),
-            "half opaque": translate("mix", "half opaque"),
-            "opaque": translate("mix", "opaque"),
-        }[paint.transparency]
-    )
+    pieces.append(transparency_word(paint.transparency))
     if paint.granulation == "high":
         pieces.append(translate("mix", "granulates"))
     if paint.staining == "high":
         pieces.append(translate("mix", "stains"))
     return ", ".join(pieces)
+
+
+def transparency_word(transparency: Transparency) -> str:
+    """How much light a wash lets through to the paper."""
+    match transparency:
+        case "transparent":
+            return translate("mix", "transparent")
+        case "half transparent":
+            return translate("mix", "half transparent")
+        case "half opaque":
+            return translate("mix", "half opaque")
+        case "opaque":
+            return translate("mix", "opaque")
+        case _:
+            assert_never(transparency)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from core.i18n import translate
 from core.paint.choice.faults import TOUCHY_DELTA_E, PaintCompared
+from core.paint.words.fit import fault_text
 from core.paint.words.parts import listed
 from core.words.names import family_name
 
@@ -13,15 +14,7 @@ SHOWS_DELTA_E = 3.0
 
 def compared_faults(compared: PaintCompared) -> str:
     """ "too dark and too violet"; "hue, value and intensity fit" when nothing would be noticed."""
-    words = {
-        "too weak": translate("mix", "too weak"),
-        "too strong": translate("mix", "too strong"),
-        "too dark": translate("mix", "too dark"),
-        "too light": translate("mix", "too light"),
-        "too dull": translate("mix", "too dull"),
-        "too intense": translate("mix", "too intense"),
-    }
-    pieces = [words[fault] for fault in compared.faults]
+    pieces = [fault_text(fault) for fault in compared.faults]
     if compared.too is not None:
         pieces.append(translate("mix", "too {hue}").format(hue=family_name(compared.too)))
     return listed(pieces) or translate("mix", "hue, value and intensity fit")

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from core.i18n import translate
+from core.paint.mixture.shortfall import Fault, MainHue, Verdict
 from core.paint.planned import PlannedMix, Reach
 from core.paint.words.parts import listed
 
@@ -10,13 +13,17 @@ CLEARLY_VALUE, CLEARLY_CHROMA, CLEARLY_HUE = 0.9, 2.5, 7.0
 """From here a fault is no longer "a little": Munsell value, chroma, CIELAB units of hue."""
 
 
-def verdict_text(planned: PlannedMix) -> str:
-    """One word or two: "Matches", "Close", "As near as it gets"."""
-    return {
-        "matches": translate("mix", "Matches"),
-        "close": translate("mix", "Close"),
-        "far": translate("mix", "Well off"),
-    }[planned.verdict]
+def verdict_word(verdict: Verdict) -> str:
+    """One word or two: "Matches", "Close", "Well off"."""
+    match verdict:
+        case "matches":
+            return translate("mix", "Matches")
+        case "close":
+            return translate("mix", "Close")
+        case "far":
+            return translate("mix", "Well off")
+        case _:
+            assert_never(verdict)
 
 
 def shortfall_text(planned: PlannedMix) -> str:
@@ -37,13 +44,6 @@ def shortfall_text(planned: PlannedMix) -> str:
 def _shortfall_pieces(planned: PlannedMix) -> list[tuple[str, bool]]:
     """Each difference, and whether it is only a little."""
     short = planned.falls_short
-    words = {
-        "too dark": translate("mix", "darker"),
-        "too light": translate("mix", "lighter"),
-        "too weak": translate("mix", "lighter, even at full strength,"),
-        "too dull": translate("mix", "duller"),
-        "too intense": translate("mix", "more intense"),
-    }
     pieces = []
     for fault in planned.faults:
         size, limit = (
@@ -51,21 +51,61 @@ def _shortfall_pieces(planned: PlannedMix) -> list[tuple[str, bool]]:
             if fault in ("too dull", "too intense")
             else (short.value, CLEARLY_VALUE)
         )
-        pieces.append((words[fault], abs(size) < limit and planned.verdict != "far"))
+        pieces.append((_more_fault(fault), abs(size) < limit and planned.verdict != "far"))
     if planned.too is not None:
         pieces.append((_more_hue(planned.too), abs(short.hue_Lab) < CLEARLY_HUE))
     return pieces
 
 
-def _more_hue(hue: str) -> str:
-    return {
-        "yellow": translate("mix", "yellower"),
-        "orange": translate("mix", "more orange"),
-        "red": translate("mix", "redder"),
-        "violet": translate("mix", "more violet"),
-        "blue": translate("mix", "bluer"),
-        "green": translate("mix", "greener"),
-    }[hue]
+def _more_fault(fault: Fault) -> str:
+    match fault:
+        case "too dark":
+            return translate("mix", "darker")
+        case "too light":
+            return translate("mix", "lighter")
+        case "too weak":
+            return translate("mix", "lighter, even at full strength,")
+        case "too dull":
+            return translate("mix", "duller")
+        case "too intense":
+            return translate("mix", "more intense")
+        case _:
+            assert_never(fault)
+
+
+def fault_text(fault: Fault) -> str:
+    """What a mix is: "too dark"."""
+    match fault:
+        case "too dark":
+            return translate("mix", "too dark")
+        case "too light":
+            return translate("mix", "too light")
+        case "too weak":
+            return translate("mix", "too weak")
+        case "too dull":
+            return translate("mix", "too dull")
+        case "too intense":
+            return translate("mix", "too intense")
+        case _:
+            assert_never(fault)
+
+
+def _more_hue(hue: MainHue) -> str:
+    match hue:
+        case "yellow":
+            return translate("mix", "yellower")
+        case "orange":
+            return translate("mix", "more orange")
+        case "red":
+            return translate("mix", "redder")
+        case "violet":
+            return translate("mix", "more violet")
+        case "blue":
+            return translate("mix", "bluer")
+        case "green":
+            return translate("mix", "greener")
+        case _:
+            assert_never(hue)
 
 
 def _a_little(word: str) -> str:
@@ -81,30 +121,69 @@ def reach_text(reach: Reach, like: str = "") -> str:
     like : str
         Letter of the band above when the same was said of it: then it is said shortly.
     """
-    if like and reach != "reached":
-        return {
-            "too intense": translate("mix", "Like {letter}, more intense than this box can reach."),
-            "too light": translate("mix", "Like {letter}, lighter and clearer than any mix here."),
-            "too dark": translate("mix", "Like {letter}, darker than any mix here."),
-            "too dull": translate("mix", "Like {letter}, duller than this box can reach."),
-            "out of reach": translate("mix", "Like {letter}, out of this box's reach."),
-        }[reach].format(letter=like)
-    return {
-        "reached": "",
-        "too intense": translate(
-            "mix",
-            "More intense than this box can reach: the nearest is shown. Use clean water and a "
-            "clean brush.",
-        ),
-        "too light": translate(
-            "mix",
-            "Lighter and clearer than any mix here: the nearest is shown. Let the paper do more.",
-        ),
-        "too dark": translate(
-            "mix", "Darker than any mix here: the nearest is shown. Lay it twice, dry between."
-        ),
-        "too dull": translate(
-            "mix", "Duller than this box can reach: it has nothing to tone it down with."
-        ),
-        "out of reach": translate("mix", "This box does not reach it: the nearest is shown."),
-    }[reach]
+    if like:
+        return _reach_like_text(reach).format(letter=like)
+    match reach:
+        case "reached":
+            return ""
+        case "too intense":
+            return translate(
+                "mix",
+                "More intense than this box can reach: the nearest is shown. Use clean water and a "
+                "clean brush.",
+            )
+        case "too light":
+            return translate(
+                "mix",
+                "Lighter and clearer than any mix here: the nearest is shown. Let the paper do "
+                "more.",
+            )
+        case "too dark":
+            return translate(
+                "mix", "Darker than any mix here: the nearest is shown. Lay it twice, dry between."
+            )
+        case "too dull":
+            return translate(
+                "mix", "Duller than this box can reach: it has nothing to tone it down with."
+            )
+        case "out of reach":
+            return translate("mix", "This box does not reach it: the nearest is shown.")
+        case _:
+            assert_never(reach)
+
+
+def _reach_like_text(reach: Reach) -> str:
+    match reach:
+        case "reached":
+            return ""
+        case "too intense":
+            return translate("mix", "Like {letter}, more intense than this box can reach.")
+        case "too light":
+            return translate("mix", "Like {letter}, lighter and clearer than any mix here.")
+        case "too dark":
+            return translate("mix", "Like {letter}, darker than any mix here.")
+        case "too dull":
+            return translate("mix", "Like {letter}, duller than this box can reach.")
+        case "out of reach":
+            return translate("mix", "Like {letter}, out of this box's reach.")
+        case _:
+            assert_never(reach)
+
+
+def reach_short_text(reach: Reach) -> str:
+    """The same as `reach_text` in one short line, for a card; empty when the box reaches it."""
+    match reach:
+        case "reached":
+            return ""
+        case "too intense":
+            return translate("cards", "More intense than the box can reach: keep it clean.")
+        case "too light":
+            return translate("cards", "Lighter than the box can mix: let the paper do more.")
+        case "too dark":
+            return translate("cards", "Darker than the box can mix: lay it twice, dry between.")
+        case "too dull":
+            return translate("cards", "Duller than the box can reach: nothing in it tones it down.")
+        case "out of reach":
+            return translate("cards", "The box does not reach it: this comes nearest.")
+        case _:
+            assert_never(reach)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import assert_never
 
 from core.i18n import translate
 from core.paint.box.box import Box
@@ -140,13 +141,19 @@ def _out_of_reach(ladder: Ladder, letter: str) -> str:
 
 def step_note_text(note: StepNote, letter: str) -> str:
     """What a step of the ladder is for the band."""
-    return {
-        "more intense": translate("mix", "more intense"),
-        "matches": translate("mix", "matches {letter}"),
-        "nearest": translate("mix", "nearest to {letter}"),
-        "duller": translate("mix", "too dull"),
-        "mud": translate("mix", "mud"),
-    }[note].format(letter=letter)
+    match note:
+        case "more intense":
+            return translate("mix", "more intense")
+        case "matches":
+            return translate("mix", "matches {letter}").format(letter=letter)
+        case "nearest":
+            return translate("mix", "nearest to {letter}").format(letter=letter)
+        case "duller":
+            return translate("mix", "too dull")
+        case "mud":
+            return translate("mix", "mud")
+        case _:
+            assert_never(note)
 
 
 DRIFT_DEG, DRIFT_VALUE = 8.0, 0.3

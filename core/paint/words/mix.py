@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from core.paint.words.fit import reach_text, shortfall_text, verdict_text
+from core.paint.words.fit import reach_text, shortfall_text, verdict_word
 from core.paint.words.parts import (
     listed,
     mix_text,
@@ -25,6 +25,6 @@ __all__ = [
     "shortfall_text",
     "strength_note",
     "strength_text",
-    "verdict_text",
+    "verdict_word",
     "why_text",
 ]

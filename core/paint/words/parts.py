@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import assert_never
 
 from core.i18n import translate
 from core.paint.box.box import Box
@@ -23,26 +24,40 @@ def parts_text(box: Box, mix: Mix) -> str:
 
 def strength_text(strength: Strength) -> str:
     """The wash's strength: "milk strength"."""
-    return {
-        "paper": translate("mix", "no paint"),
-        "weak tea": translate("mix", "weak tea strength"),
-        "tea": translate("mix", "tea strength"),
-        "coffee": translate("mix", "coffee strength"),
-        "milk": translate("mix", "milk strength"),
-        "cream": translate("mix", "cream strength"),
-    }[strength]
+    match strength:
+        case "paper":
+            return translate("mix", "no paint")
+        case "weak tea":
+            return translate("mix", "weak tea strength")
+        case "tea":
+            return translate("mix", "tea strength")
+        case "coffee":
+            return translate("mix", "coffee strength")
+        case "milk":
+            return translate("mix", "milk strength")
+        case "cream":
+            return translate("mix", "cream strength")
+        case _:
+            assert_never(strength)
 
 
 def strength_note(strength: Strength) -> str:
     """About how much water a strength takes: a rule of thumb; empty for bare paper."""
-    return {
-        "paper": "",
-        "weak tea": translate("mix", "weak tea is 1 part paint to 25 or more of water"),
-        "tea": translate("mix", "tea is 1 part paint to 15 or 20 of water"),
-        "coffee": translate("mix", "coffee is 1 part paint to 8 or 10 of water"),
-        "milk": translate("mix", "milk is 1 part paint to about 4 of water"),
-        "cream": translate("mix", "cream is as much paint as water"),
-    }[strength]
+    match strength:
+        case "paper":
+            return ""
+        case "weak tea":
+            return translate("mix", "weak tea is 1 part paint to 25 or more of water")
+        case "tea":
+            return translate("mix", "tea is 1 part paint to 15 or 20 of water")
+        case "coffee":
+            return translate("mix", "coffee is 1 part paint to 8 or 10 of water")
+        case "milk":
+            return translate("mix", "milk is 1 part paint to about 4 of water")
+        case "cream":
+            return translate("mix", "cream is as much paint as water")
+        case _:
+            assert_never(strength)
 
 
 def mix_text(box: Box, planned: PlannedMix) -> str:

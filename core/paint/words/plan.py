@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from core.i18n import translate
 from core.paint.wash.amounts import PaintSheet
 from core.paint.wash.meeting import Meeting
@@ -74,56 +76,76 @@ def meeting_text(upper: str, lower: str, meeting: Meeting) -> str:
         )
     hue = family_name(meeting.new_hue) if meeting.new_hue else ""
     keep = family_name(meeting.keep_between) if meeting.keep_between else ""
-    text = {
-        "one hue": translate("mix", "{upper} runs into {lower}: {through}."),
-        "clean": translate("mix", "{upper} runs into {lower}: {through}, clean."),
-        "paper": translate(
-            "mix", "{upper} and {lower}: let the wash fade out into the white paper."
-        ),
-        "photo has it": translate(
-            "mix",
-            "{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} "
-            "needs no mix of its own.",
-        ),
-        "photo lacks it": translate(
-            "mix",
-            "{upper} runs into {lower}: {through}. The photo shows no {hue} there: leave a strip "
-            "of clean water between.",
-        ),
-        "grey": translate("mix", "{upper} runs into {lower}: {through}, soft and greyish."),
-        "grey in photo too": translate(
-            "mix",
-            "{upper} runs into {lower}: {through}. It goes grey, and so does the photo: let it.",
-        ),
-        "mud": translate(
-            "mix",
-            "{upper} and {lower} meet in a mud: {through}. Leave a clear {keep} between them.",
-        ),
-    }[meeting.note]
-    if meeting.note == "mud" and not keep:
-        text = translate(
-            "mix", "{upper} and {lower} meet in a mud: {through}. Leave clean water between them."
-        )
-    if meeting.note in ("one hue", "clean") and meeting.photo_agrees:
-        text = {
-            "one hue": translate("mix", "{upper} runs into {lower}: {through}, as in the photo."),
-            "clean": translate(
-                "mix", "{upper} runs into {lower}: {through}, clean, as in the photo."
-            ),
-        }[meeting.note]
-    if meeting.note == "grey" and set(meeting.families) == {None}:
-        text = translate("mix", "{upper} runs into {lower}: {through}.")
-    return text.format(upper=upper, lower=lower, through=through, hue=hue, keep=keep)
+    return _meeting_template(meeting).format(
+        upper=upper, lower=lower, through=through, hue=hue, keep=keep
+    )
+
+
+def _meeting_template(meeting: Meeting) -> str:
+    match meeting.note:
+        case "one hue":
+            if meeting.photo_agrees:
+                return translate("mix", "{upper} runs into {lower}: {through}, as in the photo.")
+            return translate("mix", "{upper} runs into {lower}: {through}.")
+        case "clean":
+            if meeting.photo_agrees:
+                return translate(
+                    "mix", "{upper} runs into {lower}: {through}, clean, as in the photo."
+                )
+            return translate("mix", "{upper} runs into {lower}: {through}, clean.")
+        case "paper":
+            return translate(
+                "mix", "{upper} and {lower}: let the wash fade out into the white paper."
+            )
+        case "photo has it":
+            return translate(
+                "mix",
+                "{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} "
+                "needs no mix of its own.",
+            )
+        case "photo lacks it":
+            return translate(
+                "mix",
+                "{upper} runs into {lower}: {through}. The photo shows no {hue} there: leave a "
+                "strip of clean water between.",
+            )
+        case "grey":
+            if set(meeting.families) == {None}:
+                return translate("mix", "{upper} runs into {lower}: {through}.")
+            return translate("mix", "{upper} runs into {lower}: {through}, soft and greyish.")
+        case "grey in photo too":
+            return translate(
+                "mix",
+                "{upper} runs into {lower}: {through}. It goes grey, and so does the photo: let "
+                "it.",
+            )
+        case "mud":
+            if meeting.keep_between is None:
+                return translate(
+                    "mix",
+                    "{upper} and {lower} meet in a mud: {through}. Leave clean water between them.",
+                )
+            return translate(
+                "mix",
+                "{upper} and {lower} meet in a mud: {through}. Leave a clear {keep} between them.",
+            )
+        case _:
+            assert_never(meeting.note)
 
 
 def kind_text(order: Order) -> str:
     """Flat, graded or variegated wash."""
-    return {
-        "none": translate("mix", "No wash: this sky is the white of the paper."),
-        "flat": translate("mix", "A flat wash: one mix, evenly."),
-        "graded": translate("mix", "A graded wash: one mix, thinned from band to band."),
-        "variegated": translate("mix", "A variegated wash: different mixes that run together."),
-    }[order.kind]
+    match order.kind:
+        case "none":
+            return translate("mix", "No wash: this sky is the white of the paper.")
+        case "flat":
+            return translate("mix", "A flat wash: one mix, evenly.")
+        case "graded":
+            return translate("mix", "A graded wash: one mix, thinned from band to band.")
+        case "variegated":
+            return translate("mix", "A variegated wash: different mixes that run together.")
+        case _:
+            assert_never(order.kind)
 
 
 def work_step_text(
@@ -140,29 +162,7 @@ def work_step_text(
     units : Units
     """
     low, high = step.minutes or (0, 0)
-    text = (
-        _lay_text(step, first)
-        if step.stage == "lay"
-        else {
-            "tape": translate("mix", "Tape the sheet: {size}. Mark where each band ends."),
-            "mix": translate("mix", "Mix everything before the sheet is wet; try each on a scrap."),
-            "wet": translate(
-                "mix",
-                "Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.",
-            ),
-            "leave": translate("mix", "Leave {bands} without paint: the paper is its white."),
-            "rinse": translate("mix", "Rinse the brush and take off the drip."),
-            "stop": translate(
-                "mix",
-                "Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.",
-            ),
-            "dry": translate(
-                "mix", "Dry flat: {low} to {high} min, until no longer cool to the hand."
-            ),
-            "peel": translate("mix", "Peel the tape away from the painting, slowly."),
-        }[step.stage]
-    )
-    return text.format(
+    return _step_template(step, first).format(
         size=size_text(*sheet.painted_mm, units),
         low=low,
         high=high,
@@ -171,6 +171,38 @@ def work_step_text(
         rest=listed(step.letters[1:]),
         beside=step.beside,
     )
+
+
+def _step_template(step: WorkStep, first: bool) -> str:
+    match step.stage:
+        case "tape":
+            return translate("mix", "Tape the sheet: {size}. Mark where each band ends.")
+        case "mix":
+            return translate("mix", "Mix everything before the sheet is wet; try each on a scrap.")
+        case "wet":
+            return translate(
+                "mix",
+                "Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.",
+            )
+        case "lay":
+            return _lay_text(step, first)
+        case "leave":
+            return translate("mix", "Leave {bands} without paint: the paper is its white.")
+        case "rinse":
+            return translate("mix", "Rinse the brush and take off the drip.")
+        case "stop":
+            return translate(
+                "mix",
+                "Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.",
+            )
+        case "dry":
+            return translate(
+                "mix", "Dry flat: {low} to {high} min, until no longer cool to the hand."
+            )
+        case "peel":
+            return translate("mix", "Peel the tape away from the painting, slowly.")
+        case _:
+            assert_never(step.stage)
 
 
 def _lay_text(step: WorkStep, first: bool) -> str:

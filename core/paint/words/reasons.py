@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import assert_never
 
 from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
 from core.paint.planned import Alternative, PlannedMix
 from core.paint.reasons import MERITS, Reason
-from core.paint.words.fit import shortfall_text
+from core.paint.words.fit import fault_text, shortfall_text
 from core.paint.words.parts import listed, mix_text, parts_text, sentence_case
 from core.words.names import family_name
 
@@ -29,13 +30,8 @@ def reason_text(box: Box, reason: Reason) -> str:
     """One reason, without a capital and a full stop."""
     paints = listed([paint_name(box.paint(key)) for key in reason.paints])
     hue = family_name(reason.hue) if reason.hue is not None else translate("mix", "grey")
-    for texts in (_building, _oddity, _merit, _warning, _fault):
-        text = texts(reason)
-        if text is not None:
-            break
-    assert text is not None, reason.code
     leans = box.paint(reason.paints[0]).leans if reason.code == "leans" else ""
-    return text.format(
+    return _template(reason).format(
         paints=paints,
         hue=family_name(leans) if leans else hue,
         letter=reason.letter or "",
@@ -50,96 +46,118 @@ def _letters(letters: tuple[str, ...]) -> str:
     return translate("mix", "{first} to {last}").format(first=letters[0], last=letters[-1])
 
 
-def _building(reason: Reason) -> str | None:
-    return {
-        "at hue": translate("mix", "{paints} stands nearest {hue} on the wheel"),
-        "either side": translate("mix", "{paints} stand on either side of {hue}"),
-        "toned": translate("mix", "{paints}, from across the wheel, tones it down"),
-        "toned and turned": translate(
-            "mix", "{paints} tones it down and turns it a little towards {hue}"
-        ),
-        "greys": translate("mix", "{paints} grey each other: a clean grey"),
-        "three primaries": translate("mix", "{paints}, three primaries, make a grey between them"),
-        "toned by orange": translate(
-            "mix", "{paints} make an orange between them, which tones it down"
-        ),
-        "steers": translate("mix", "{paints} turns the grey towards {hue}")
-        if reason.hue is not None
-        else translate("mix", "{paints} keeps the grey neutral"),
-        "same mix": translate("mix", "the same mix as {letter}"),
-        "same mix thinner": translate("mix", "the same mix as {letter}, with more water"),
-        "same mix stronger": translate("mix", "the same mix as {letter}, with less water"),
-        "paper": translate("mix", "leave the paper white: paint can only darken it"),
-        "by hand": translate("mix", "these parts were set by hand"),
-        "pinned": translate("mix", "{paints} was pinned"),
-        "no neighbours": translate(
-            "mix", "no paint in this box stands beside {hue}, so this is only the nearest colour"
-        ),
-    }.get(reason.code)
-
-
-def _oddity(reason: Reason) -> str | None:
-    return {
-        "black": translate("mix", "{paints} deadens a sky"),
-        "white": translate("mix", "{paints} makes a wash chalky"),
-        "hard to steer": translate("mix", "it is harder to steer"),
-        "tiny strong": translate("mix", "one drop too much {paints} shows"),
-        "many parts": translate("mix", "it has many parts to count"),
-    }.get(reason.code)
-
-
-def _merit(reason: Reason) -> str | None:
-    return {
-        "closer": translate("mix", "nearer to the photo"),
-        "fewer paints": translate("mix", "fewer paints"),
-        "fewer parts": translate("mix", "fewer parts to count"),
-        "forgiving": translate("mix", "more forgiving when a part is miscounted"),
-    }.get(reason.code)
-
-
-def _warning(reason: Reason) -> str | None:
-    """What speaks against a mix that would do, as a clause after "but"."""
+def _template(reason: Reason) -> str:
     several = len(reason.paints) > 1
-    return {
-        "further": translate("mix", "it is not quite as near"),
-        "more paints": translate("mix", "it takes one paint more"),
-        "more parts": translate("mix", "it has more parts to count"),
-        "thick": translate("mix", "it has to be thick"),
-        "far": translate("mix", "{paints} stands far from {hue} on the wheel"),
-        "wide": translate("mix", "{paints} stand far apart on the wheel"),
-        "leans": translate("mix", "{paints} leans to {hue}"),
-        "earth": translate("mix", "{paints} is an earth colour, better in dull bands"),
-        "fights green": translate("mix", "{paints} pulls it towards green"),
-        "turns hue": translate("mix", "{paints} turns the hue as well"),
-        "to green": translate("mix", "{paints} soon turns it green"),
-        "same side": translate("mix", "{paints} both stand on one side of {hue}"),
-        "beside": translate("mix", "{paints} stands beside {hue} on the wheel"),
-        "greys less cleanly": translate("mix", "it greys less cleanly"),
-        "not shared": translate("mix", "then {letters} no longer share one mix"),
-        "new paint": translate("mix", "it brings in {paints}"),
-        "changes": translate("mix", "the paints then change from band to band"),
-        "granulates": translate("mix", "{paints} dry grainy")
-        if several
-        else translate("mix", "{paints} dries grainy"),
-        "covers": translate("mix", "{paints} cover rather than glow")
-        if several
-        else translate("mix", "{paints} covers rather than glows"),
-        "stains": translate("mix", "{paints} stain strongly")
-        if several
-        else translate("mix", "{paints} stains strongly"),
-    }.get(reason.code)
-
-
-def _fault(reason: Reason) -> str | None:
-    return {
-        "one part too many": translate("mix", "one part too many and it is too strong"),
-        "too hue": translate("mix", "too {hue}"),
-        "too light": translate("mix", "too light"),
-        "too dark": translate("mix", "too dark"),
-        "too dull": translate("mix", "too dull"),
-        "too intense": translate("mix", "too intense"),
-        "too weak": translate("mix", "too weak, even at full strength"),
-    }.get(reason.code)
+    match reason.code:
+        case "at hue":
+            return translate("mix", "{paints} stands nearest {hue} on the wheel")
+        case "either side":
+            return translate("mix", "{paints} stand on either side of {hue}")
+        case "toned":
+            return translate("mix", "{paints}, from across the wheel, tones it down")
+        case "toned and turned":
+            return translate("mix", "{paints} tones it down and turns it a little towards {hue}")
+        case "greys":
+            return translate("mix", "{paints} grey each other: a clean grey")
+        case "three primaries":
+            return translate("mix", "{paints}, three primaries, make a grey between them")
+        case "toned by orange":
+            return translate("mix", "{paints} make an orange between them, which tones it down")
+        case "steers":
+            if reason.hue is not None:
+                return translate("mix", "{paints} turns the grey towards {hue}")
+            return translate("mix", "{paints} keeps the grey neutral")
+        case "same mix":
+            return translate("mix", "the same mix as {letter}")
+        case "same mix thinner":
+            return translate("mix", "the same mix as {letter}, with more water")
+        case "same mix stronger":
+            return translate("mix", "the same mix as {letter}, with less water")
+        case "paper":
+            return translate("mix", "leave the paper white: paint can only darken it")
+        case "by hand":
+            return translate("mix", "these parts were set by hand")
+        case "pinned":
+            return translate("mix", "{paints} was pinned")
+        case "no neighbours":
+            return translate(
+                "mix",
+                "no paint in this box stands beside {hue}, so this is only the nearest colour",
+            )
+        case "black":
+            return translate("mix", "{paints} deadens a sky")
+        case "white":
+            return translate("mix", "{paints} makes a wash chalky")
+        case "hard to steer":
+            return translate("mix", "it is harder to steer")
+        case "tiny strong":
+            return translate("mix", "one drop too much {paints} shows")
+        case "many parts":
+            return translate("mix", "it has many parts to count")
+        case "closer":
+            return translate("mix", "nearer to the photo")
+        case "fewer paints":
+            return translate("mix", "fewer paints")
+        case "fewer parts":
+            return translate("mix", "fewer parts to count")
+        case "forgiving":
+            return translate("mix", "more forgiving when a part is miscounted")
+        case "further":
+            return translate("mix", "it is not quite as near")
+        case "more paints":
+            return translate("mix", "it takes one paint more")
+        case "more parts":
+            return translate("mix", "it has more parts to count")
+        case "thick":
+            return translate("mix", "it has to be thick")
+        case "far":
+            return translate("mix", "{paints} stands far from {hue} on the wheel")
+        case "wide":
+            return translate("mix", "{paints} stand far apart on the wheel")
+        case "leans":
+            return translate("mix", "{paints} leans to {hue}")
+        case "earth":
+            return translate("mix", "{paints} is an earth colour, better in dull bands")
+        case "fights green":
+            return translate("mix", "{paints} pulls it towards green")
+        case "turns hue":
+            return translate("mix", "{paints} turns the hue as well")
+        case "to green":
+            return translate("mix", "{paints} soon turns it green")
+        case "same side":
+            return translate("mix", "{paints} both stand on one side of {hue}")
+        case "beside":
+            return translate("mix", "{paints} stands beside {hue} on the wheel")
+        case "greys less cleanly":
+            return translate("mix", "it greys less cleanly")
+        case "not shared":
+            return translate("mix", "then {letters} no longer share one mix")
+        case "new paint":
+            return translate("mix", "it brings in {paints}")
+        case "changes":
+            return translate("mix", "the paints then change from band to band")
+        case "granulates":
+            if several:
+                return translate("mix", "{paints} dry grainy")
+            return translate("mix", "{paints} dries grainy")
+        case "covers":
+            if several:
+                return translate("mix", "{paints} cover rather than glow")
+            return translate("mix", "{paints} covers rather than glows")
+        case "stains":
+            if several:
+                return translate("mix", "{paints} stain strongly")
+            return translate("mix", "{paints} stains strongly")
+        case "one part too many":
+            return translate("mix", "one part too many and it is too strong")
+        case "too hue":
+            return translate("mix", "too {hue}")
+        case "too weak":
+            return translate("mix", "too weak, even at full strength")
+        case "too light" | "too dark" | "too dull" | "too intense":
+            return fault_text(reason.code)
+        case _:
+            assert_never(reason.code)
 
 
 def _warnings_text(box: Box, planned: PlannedMix, reasons: Iterable[Reason]) -> str:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from core.i18n import translate
 from core.reading.quality import Quality
-from core.reading.wheel import FAMILIES, complement
+from core.reading.wheel import FAMILIES, Family, complement
 from core.sheet.findings.advice_step import Step
 from core.sheet.findings.facts import Said
 from core.sheet.findings.words import amount_of, joined
@@ -122,7 +122,7 @@ def _strength_try(kind: Kind, bands: list[BandCheck]) -> str:
     return (one if len(bands) == 1 else more).format(hue=family_name(opposite))
 
 
-def _complement(bands: list[BandCheck]) -> str | None:
+def _complement(bands: list[BandCheck]) -> Family | None:
     """The complement, when all these bands share it."""
     families = {
         band.sheet.colour.hue.family or band.sheet.colour.hue.leaning
@@ -172,12 +172,12 @@ def _hue_text(said: Said, number: int, band: BandCheck, steps: float) -> str:
     ).format(letter=band.letter, hue=family_name(found), wanted=family_name(wanted), touch=touch)
 
 
-def _family(reading: object) -> str | None:
+def _family(reading: object) -> Family | None:
     colour = getattr(reading, "colour", None)
     return None if colour is None else colour.hue.family
 
 
-def _primary_beyond(found: str, wanted: str, steps: float) -> str:
+def _primary_beyond(found: Family, wanted: Family, steps: float) -> Family:
     """The primary that lies in the direction from the hue found to the one wanted."""
     start = FAMILIES.index(found)
     way = -1 if steps > 0 else 1  # the sheet went clockwise: come back the other way

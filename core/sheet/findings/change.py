@@ -7,9 +7,7 @@ from typing import Literal
 from core.i18n import translate
 from core.reading.quality import ChangeFirst
 from core.sheet.findings.words import joined, line_remark, quality_word, short_remark
-from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, SheetCheck
-
-Outcome = Literal["improved", "worse", "stayed"]
+from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, Outcome, SheetCheck
 
 _LEAST = 0.5
 """Tolerances by which a difference must shrink or grow to count: half of what still matches."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.i18n import translate
+from core.reading.quality import Quality
 from core.sheet.findings.compare import worst_gap
 from core.sheet.findings.facts import Said
 from core.sheet.findings.words import joined, quality_word
@@ -40,10 +41,12 @@ def _qualities(said: Said) -> Finding | None:
     """Qualities that match in every band."""
     if len(said.bands) < 2:
         return None
-    matched = []
-    for quality in ("hue", "value", "intensity"):
-        if all(getattr(band, quality) == "matches" for band in said.bands):
-            matched.append(quality)
+    of_bands: tuple[Quality, ...] = ("hue", "value", "intensity")
+    matched = [
+        quality
+        for quality in of_bands
+        if all(getattr(band, quality) == "matches" for band in said.bands)
+    ]
     placed = bool(said.lines) and all(line.verdict == "matches" for line in said.lines)
     if not matched:
         if not placed:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from core.i18n import translate
 from core.reading.percent import percent_text
-from core.reading.quality import Quality
+from core.reading.quality import ChangeFirst, Quality
 from core.reading.reading import ColourReading
 from core.reading.wheel import FAMILIES
+from core.sheet.measuring import Corner, Outcome
 from core.sheet.result import BandCheck, Difference, LineCheck, Verdict
 from core.words import family_name
 
@@ -15,33 +18,49 @@ Gaps = tuple[float | None, float | None, float | None]
 
 def verdict_word(verdict: Verdict) -> str:
     """The verdict as shown."""
-    return {
-        "matches": translate("sheet", "Matches"),
-        "close": translate("sheet", "Close"),
-        "off": translate("sheet", "Off"),
-        "cannot tell": translate("sheet", "Cannot tell"),
-    }[verdict]
+    match verdict:
+        case "matches":
+            return translate("sheet", "Matches")
+        case "close":
+            return translate("sheet", "Close")
+        case "off":
+            return translate("sheet", "Off")
+        case "cannot tell":
+            return translate("sheet", "Cannot tell")
+        case _:
+            assert_never(verdict)
 
 
-def outcome_word(outcome: str) -> str:
+def outcome_word(outcome: Outcome) -> str:
     """What became of something on the second sheet."""
-    return {
-        "improved": translate("sheet", "improved"),
-        "worse": translate("sheet", "got worse"),
-        "stayed": translate("sheet", "stayed"),
-    }[outcome]
+    match outcome:
+        case "improved":
+            return translate("sheet", "improved")
+        case "worse":
+            return translate("sheet", "got worse")
+        case "stayed":
+            return translate("sheet", "stayed")
+        case _:
+            assert_never(outcome)
 
 
-def quality_word(quality: str) -> str:
+def quality_word(quality: ChangeFirst) -> str:
     """A quality, or what else a sheet is looked at for, in the middle of a sentence."""
-    return {
-        "hue": translate("sheet", "hue"),
-        "value": translate("sheet", "value"),
-        "intensity": translate("sheet", "intensity"),
-        "placement": translate("sheet", "placement"),
-        "edges": translate("sheet", "hard edges"),
-        "blooms": translate("sheet", "blooms"),
-    }[quality]
+    match quality:
+        case "hue":
+            return translate("sheet", "hue")
+        case "value":
+            return translate("sheet", "value")
+        case "intensity":
+            return translate("sheet", "intensity")
+        case "placement":
+            return translate("sheet", "placement")
+        case "edges":
+            return translate("sheet", "hard edges")
+        case "blooms":
+            return translate("sheet", "blooms")
+        case _:
+            assert_never(quality)
 
 
 def score_meaning(quality: Quality, score: int) -> str:
@@ -52,35 +71,44 @@ def score_meaning(quality: Quality, score: int) -> str:
     ValueError
         Another score: only these four have words.
     """
-    words = {
-        10: {
-            "hue": translate("sheet", "every band is in the photo's hue"),
-            "value": translate("sheet", "as light and dark as the photo everywhere"),
-            "intensity": translate("sheet", "as bright or dull as the photo everywhere"),
-            "placement": translate("sheet", "every line is where the photo has it"),
-        },
-        7: {
-            "hue": translate("sheet", "a neighbour hue here or there"),
-            "value": translate("sheet", "about one step lighter or darker"),
-            "intensity": translate("sheet", "a little too bright or too dull"),
-            "placement": translate("sheet", "the lines are a little high or low"),
-        },
-        4: {
-            "hue": translate("sheet", "several bands in another hue"),
-            "value": translate("sheet", "about two steps lighter or darker"),
-            "intensity": translate("sheet", "clearly too bright or too dull"),
-            "placement": translate("sheet", "the lines are clearly high or low"),
-        },
-        1: {
-            "hue": translate("sheet", "other hues than the photo's"),
-            "value": translate("sheet", "light and dark are not the photo's"),
-            "intensity": translate("sheet", "bright and dull are not the photo's"),
-            "placement": translate("sheet", "the bands lie elsewhere"),
-        },
-    }
-    if score not in words:
+    meanings = _meanings(quality)
+    if score not in meanings:
         raise ValueError(f"only 10, 7, 4 and 1 have words, not {score}")
-    return words[score][quality]
+    return meanings[score]
+
+
+def _meanings(quality: Quality) -> dict[int, str]:
+    match quality:
+        case "hue":
+            return {
+                10: translate("sheet", "every band is in the photo's hue"),
+                7: translate("sheet", "a neighbour hue here or there"),
+                4: translate("sheet", "several bands in another hue"),
+                1: translate("sheet", "other hues than the photo's"),
+            }
+        case "value":
+            return {
+                10: translate("sheet", "as light and dark as the photo everywhere"),
+                7: translate("sheet", "about one step lighter or darker"),
+                4: translate("sheet", "about two steps lighter or darker"),
+                1: translate("sheet", "light and dark are not the photo's"),
+            }
+        case "intensity":
+            return {
+                10: translate("sheet", "as bright or dull as the photo everywhere"),
+                7: translate("sheet", "a little too bright or too dull"),
+                4: translate("sheet", "clearly too bright or too dull"),
+                1: translate("sheet", "bright and dull are not the photo's"),
+            }
+        case "placement":
+            return {
+                10: translate("sheet", "every line is where the photo has it"),
+                7: translate("sheet", "the lines are a little high or low"),
+                4: translate("sheet", "the lines are clearly high or low"),
+                1: translate("sheet", "the bands lie elsewhere"),
+            }
+        case _:
+            assert_never(quality)
 
 
 def remark_of(found: ColourReading | None, whole: Difference | None, gaps: Gaps) -> str:
@@ -197,14 +225,19 @@ def joined(parts: list[str]) -> str:
     return translate("sheet", "{first} and {last}").format(first=first, last=parts[-1])
 
 
-def corner_word(corner: str) -> str:
+def corner_word(corner: Corner) -> str:
     """A corner in the middle of a sentence."""
-    return {
-        "top left": translate("sheet", "top left"),
-        "top right": translate("sheet", "top right"),
-        "bottom right": translate("sheet", "bottom right"),
-        "bottom left": translate("sheet", "bottom left"),
-    }[corner]
+    match corner:
+        case "top left":
+            return translate("sheet", "top left")
+        case "top right":
+            return translate("sheet", "top right")
+        case "bottom right":
+            return translate("sheet", "bottom right")
+        case "bottom left":
+            return translate("sheet", "bottom left")
+        case _:
+            assert_never(corner)
 
 
 def quality_remark(band: BandCheck, quality: Quality) -> str:

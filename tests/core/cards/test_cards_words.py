@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 import pytest
+from paint_tools import sky
 
+import sample_scenes
 from core.cards import words
-from core.paint.box.box import THIRTEEN
+from core.paint.box.box import THIRTEEN, TWELVE_PAN
 from core.paint.box.cautions import cautions_for
 from core.paint.mixture.mix import bare_paper, make_mix
+from core.paint.plan import plan_mixes
 from core.paint.wash.amounts import SHEETS
 from core.paint.wash.order import order_of_work
+from core.paint.words.fit import reach_short_text
 from core.reading.reading import read_colour
 from core.reading.wording import Wording
 
@@ -70,3 +74,30 @@ def test_the_readout_of_a_band(Lab, pieces) -> None:
 def test_bare_paper_is_laid_like_any_band() -> None:
     order = order_of_work("AB", [make_mix(THIRTEEN, {"ultramarine": 1}, 0.02), bare_paper()])
     assert any("Lay" in line for line in words.order_lines(order, SHEETS["A4"]))
+
+
+@pytest.mark.parametrize(
+    "keys",
+    [
+        ("ultramarine", "crimson"),
+        ("ultramarine",),
+        ("lemon_yellow", "mid_yellow"),
+        ("warm_red", "crimson"),
+        ("prussian_blue", "cerulean_blue"),
+        ("burnt_sienna", "yellow_ochre", "sap_green"),
+        ("black", "white"),
+    ],
+)
+def test_a_card_says_of_any_small_box_how_near_it_comes(keys) -> None:
+    """Ultramarine and crimson on three of the scenes once ended in a KeyError: "too dull"."""
+    box = TWELVE_PAN.only(keys)
+    seen = set()
+    for name in sample_scenes.names():
+        for band in plan_mixes(sky(name), box).bands:
+            assert band.classroom is not None
+            text = words.nearness_text(band.classroom, band)
+            assert text
+            seen.add(band.reach)
+            if band.reach != "reached":
+                assert text == reach_short_text(band.reach)
+    assert len(seen) > 1, "these boxes are too small for every sky"

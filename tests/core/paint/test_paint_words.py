@@ -23,7 +23,7 @@ from core.paint.words.mix import (
     reach_text,
     sentence_case,
     shortfall_text,
-    verdict_text,
+    verdict_word,
     why_text,
 )
 from core.paint.words.plan import (
@@ -140,7 +140,7 @@ def test_alternatives_say_why():
 
 def test_what_falls_short_is_said_beside_the_verdict():
     planned = sky_plan("dusk").band("A").classroom
-    assert verdict_text(planned) == "Close"
+    assert verdict_word(planned.verdict) == "Close"
     assert shortfall_text(planned).endswith("than the photo")
     assert shortfall_text(sky_plan("dusk").band("D").classroom) == ""
 
