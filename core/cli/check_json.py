@@ -8,7 +8,16 @@ from core.cli.check_report import CheckReport
 from core.cli.report import report_as_json
 from core.photo import Photo
 from core.reading.quality import QUALITIES
-from core.sheet.result import BandCheck, Change, Difference, Finding, LineCheck, Notice, SheetCheck
+from core.sheet.result import (
+    BandCheck,
+    Change,
+    Difference,
+    Finding,
+    LineCheck,
+    Notice,
+    SecondCheck,
+    SheetCheck,
+)
 
 
 def checks_as_json(report: CheckReport) -> dict[str, Any]:
@@ -85,8 +94,16 @@ def _band_as_json(band: BandCheck, line: LineCheck | None) -> dict[str, Any]:
         "left": _difference_as_json(band.left),
         "centre": _difference_as_json(band.centre),
         "right": _difference_as_json(band.right),
+        "second": _second_as_json(band.second),
         "verdicts": {"hue": band.hue, "value": band.value, "intensity": band.intensity},
     }
+
+
+def _second_as_json(second: SecondCheck | None) -> dict[str, Any] | None:
+    if second is None:
+        return None
+    whole = _difference_as_json(second.whole) or dict.fromkeys(_DIFFERENCE)
+    return {**whole, "verdict": second.verdict}
 
 
 _DIFFERENCE = ("hue_steps", "value_steps", "chroma_steps", "delta_E_2000")

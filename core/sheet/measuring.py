@@ -105,6 +105,24 @@ class Difference:
 
 
 @dataclass(frozen=True)
+class SecondCheck:
+    """The second colour of a band on the sheet beside the photo's.
+
+    Attributes
+    ----------
+    whole : Difference or None
+        None where the sheet's band shows one colour only.
+    verdict : Verdict
+    remark : str
+        What differs, in a few words; empty when it matches.
+    """
+
+    whole: Difference | None
+    verdict: Verdict
+    remark: str
+
+
+@dataclass(frozen=True)
 class BandCheck:
     """One band of the sheet beside the reference's.
 
@@ -117,6 +135,8 @@ class BandCheck:
         None: cannot tell.
     remark : str
         What differs, in a few words ("lighter by 1, duller by 3"); empty when it matches.
+    second : SecondCheck or None
+        None where the photo's band holds one colour.
     """
 
     letter: str
@@ -136,6 +156,7 @@ class BandCheck:
     value_gap: float | None
     intensity_gap: float | None
     remark: str
+    second: SecondCheck | None = None
 
 
 @dataclass(frozen=True)

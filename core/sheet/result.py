@@ -25,6 +25,7 @@ from core.sheet.measuring import (
     Outcome,
     PaleCorner,
     Scores,
+    SecondCheck,
     Verdict,
 )
 from core.sheet.options import Corners, Point, SheetOptions
@@ -45,6 +46,7 @@ __all__ = [
     "PaleCorner",
     "Point",
     "Scores",
+    "SecondCheck",
     "SheetCheck",
     "SheetOptions",
     "Verdict",

@@ -10,10 +10,12 @@ import math
 from dataclasses import replace
 
 from core.colour import delta_E_2000
+from core.i18n import translate
 from core.reading.reading import BandReading, ColourReading
 from core.reading.wheel import NEAR_NEUTRAL_CHROMA, wheel_distance
-from core.sheet.findings.words import remark_of
-from core.sheet.result import BandCheck, Difference, Verdict
+from core.sheet.findings.words import remark_of, second_remark
+from core.sheet.match.pairing import like_with_like
+from core.sheet.result import BandCheck, Difference, SecondCheck, Verdict
 
 VALUE_STEP = 0.5
 """Munsell value steps that still match; twice that is close."""
@@ -57,7 +59,9 @@ def compare_bands(
     widen = 1.0 if corrected else UNCORRECTED
     floor = SCAN_FLOOR if scan else PHOTO_FLOOR * widen
     checks = []
-    for wanted, found in zip(reference, sheet, strict=True):
+    for wanted, read in zip(reference, sheet, strict=True):
+        found = like_with_like(wanted, read)
+        second = _second(wanted, found, widen, floor)
         whole = difference(wanted.colour, found.colour)
         gaps = _gaps(wanted.colour, found.colour, whole, widen, floor)
         hue, value, intensity = (_verdict(gap) for gap in gaps)
@@ -91,10 +95,30 @@ def compare_bands(
                 hue_gap=gaps[0],
                 value_gap=gaps[1],
                 intensity_gap=gaps[2],
-                remark=remark_of(found.colour, whole, gaps),
+                remark=_remark(remark_of(found.colour, whole, gaps), second),
+                second=second,
             )
         )
     return tuple(checks)
+
+
+def _remark(first: str, second: SecondCheck | None) -> str:
+    said = [text for text in (first, second.remark if second is not None else "") if text]
+    return translate("sheet", "; ").join(said)
+
+
+def _second(
+    wanted: BandReading, found: BandReading, widen: float, floor: float
+) -> SecondCheck | None:
+    """The second colours side by side; None where the photo's band has none."""
+    if wanted.second is None:
+        return None
+    one, other = wanted.second.colour, None if found.second is None else found.second.colour
+    whole = difference(one, other)
+    gaps = _gaps(one, other, whole, widen, floor)
+    verdicts = [_verdict(gap) for gap in gaps if gap is not None]
+    worst = next((each for each in ("off", "close", "matches") if each in verdicts), None)
+    return SecondCheck(whole, worst or "cannot tell", second_remark(other, whole, gaps))
 
 
 def kinder(checks: tuple[BandCheck, ...], others: tuple[BandCheck, ...]) -> tuple[BandCheck, ...]:

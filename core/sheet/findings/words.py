@@ -126,6 +126,24 @@ def remark_of(found: ColourReading | None, whole: Difference | None, gaps: Gaps)
     return translate("sheet", ", ").join(parts)
 
 
+def second_remark(found: ColourReading | None, whole: Difference | None, gaps: Gaps) -> str:
+    """What differs between the second colours of a band; empty when all that can be told matches.
+
+    Parameters
+    ----------
+    found : ColourReading or None
+        The sheet's second colour; None where its band shows one colour only.
+    whole : Difference or None
+    gaps : three floats or None
+    """
+    if found is None:
+        return translate("sheet", "one colour only, the photo has two")
+    remark = remark_of(found, whole, gaps)
+    if not remark:
+        return ""
+    return translate("sheet", "second colour {remark}").format(remark=remark)
+
+
 def short_remark(check: BandCheck, quality: str) -> str:
     """One quality of a band in a few words: "lighter by 2", "matches", "cannot tell"."""
     gap = getattr(check, f"{quality}_gap")
