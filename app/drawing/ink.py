@@ -144,6 +144,11 @@ def ring(painter: QPainter, centre: QPointF, radius: float, colour: str, width: 
     painter.drawEllipse(centre, inside, inside)
 
 
+SECOND_RADIUS: Final = 0.76
+SECOND_LETTER: Final = 1.2
+"""Of a second colour's disc: its radius, and how much larger its letter is by that radius."""
+
+
 def lettered_disc(
     painter: QPainter,
     centre: QPointF,
@@ -154,12 +159,15 @@ def lettered_disc(
     *,
     chosen: bool = False,
     size: float = 1.02,
+    second: bool = False,
 ) -> None:
     """A letter on a disc within a white and a black ring; chosen has two rings more.
 
     `radius` is that of the black ring; the chosen rings lie outside it. `size` is the letter's,
-    as a fraction of the radius.
+    as a fraction of the radius. A band's second colour is smaller, its letter less so.
     """
+    if second:
+        radius, size = SECOND_RADIUS * radius, SECOND_LETTER * size
     thin = 0.085 * radius
     if chosen:
         ring(painter, centre, radius * 1.27, BLACK, 0.1 * radius)

@@ -33,13 +33,17 @@ _LIGHT_FROM: Final = 5
 
 @dataclass(frozen=True)
 class LadderMark:
-    """One band on the ladder: letter, Munsell value 0..10, colours "#rrggbb", band number."""
+    """One band on the ladder: letter, Munsell value 0..10, colours "#rrggbb", band number.
+
+    A band's second colour has a smaller disc with the same letter.
+    """
 
     letter: str
     value: float
     colour: str
     ink: str
     band: int | None = None
+    second: bool = False
 
 
 @dataclass(frozen=True)
@@ -218,6 +222,7 @@ def paint_ladder_bands(painter: QPainter, view: LadderView, geometry: LadderGeom
                 mark.ink,
                 chosen=index == view.chosen,
                 size=view.letter,
+                second=mark.second,
             )
 
 

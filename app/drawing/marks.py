@@ -61,11 +61,17 @@ class ChipView:
         Mud: strokes over the colour.
     framed : bool
         The match: double-framed.
+    second : str or None
+        Another colour at the right, of a band that holds two.
+    share : float
+        What the second takes of the width.
     """
 
     colour: str | None
     hatched: bool = False
     framed: bool = False
+    second: str | None = None
+    share: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -130,6 +136,9 @@ def paint_chip(painter: QPainter, rect: QRectF, view: ChipView) -> None:
             painter.drawRect(rect.adjusted(unit, unit, -unit, -unit))
             return
         painter.fillRect(rect, QColor(view.colour))
+        if view.second is not None:
+            width = view.share * rect.width()
+            painter.fillRect(rect.adjusted(rect.width() - width, 0, 0, 0), QColor(view.second))
         if view.hatched:
             painter.save()
             painter.setClipRect(rect)

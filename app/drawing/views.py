@@ -11,7 +11,7 @@ from app.drawing.wheel.shape import (
     WheelView,
 )
 from core.colour.contrast import ink_on
-from core.reading.reading import BandReading, intensity_place
+from core.reading.reading import BandReading, ColourReading, intensity_place
 from core.reading.wheel import FAMILIES, FAMILY_SRGB
 from core.reading.wording import Wording
 from core.words import family_name, intensity_text, value_end
@@ -21,7 +21,11 @@ WEDGE_INKS = tuple(ink_on(colour) for colour in WEDGE_COLOURS)
 
 
 def wheel_view(
-    readings: Sequence[BandReading], chosen: int | None = None, **options: Any
+    readings: Sequence[BandReading],
+    chosen: int | None = None,
+    *,
+    seconds: bool = True,
+    **options: Any,
 ) -> WheelView:
     """The wheel of some bands.
 
@@ -31,33 +35,24 @@ def wheel_view(
         A band without a pixel of sky has no marker.
     chosen : int or None
         Number of the chosen band among `readings`.
+    seconds : bool
+        Show second colours too.
     options
         Further fields of WheelView.
     """
-    markers = []
+    markers, others = [], []
     marked = None
     for number, reading in enumerate(readings):
-        colour = reading.colour
-        if colour is None:
+        if reading.colour is None:
             continue
         if number == chosen:
             marked = len(markers)
-        family, complement = colour.hue.family, colour.complement
-        markers.append(
-            WheelMarker(
-                letter=reading.letter,
-                wheel_deg=colour.hue.wheel_deg,
-                place=intensity_place(colour.munsell.value, colour.munsell.chroma),
-                colour=colour.hex,
-                ink=ink_on(colour.hex),
-                family=None if family is None else FAMILIES.index(family),
-                complement=None if complement is None else FAMILIES.index(complement),
-                band=number,
-            )
-        )
+        markers.append(_marker(reading.letter, reading.colour, number))
+        if seconds and reading.second is not None:
+            others.append(_marker(reading.letter, reading.second.colour, number, second=True))
     words = tuple(intensity_text(word) for word in ("dull", "moderate", "intense"))
     fields: dict[str, Any] = {
-        "markers": tuple(markers),
+        "markers": (*markers, *others),
         "colours": WEDGE_COLOURS,
         "inks": WEDGE_INKS,
         "names": tuple(family_name(family) for family in FAMILIES),
@@ -67,28 +62,50 @@ def wheel_view(
     return WheelView(**(fields | options))
 
 
+def _marker(
+    letter: str, colour: ColourReading, number: int, *, second: bool = False
+) -> WheelMarker:
+    family, complement = colour.hue.family, colour.complement
+    return WheelMarker(
+        letter=letter,
+        wheel_deg=colour.hue.wheel_deg,
+        place=intensity_place(colour.munsell.value, colour.munsell.chroma),
+        colour=colour.hex,
+        ink=ink_on(colour.hex),
+        family=None if family is None else FAMILIES.index(family),
+        complement=None if complement is None else FAMILIES.index(complement),
+        band=number,
+        second=second,
+    )
+
+
 def ladder_view(
     readings: Sequence[BandReading],
     wording: Wording,
     chosen: int | None = None,
+    *,
+    seconds: bool = True,
     **options: Any,
 ) -> LadderView:
     """The value ladder of some bands; parameters as for `wheel_view`."""
-    marks = []
+    marks, others = [], []
     marked = None
     for number, reading in enumerate(readings):
-        colour = reading.colour
-        if colour is None:
+        if reading.colour is None:
             continue
         if number == chosen:
             marked = len(marks)
-        marks.append(
-            LadderMark(reading.letter, colour.munsell.value, colour.hex, ink_on(colour.hex), number)
-        )
+        marks.append(_mark(reading.letter, reading.colour, number))
+        if seconds and reading.second is not None:
+            others.append(_mark(reading.letter, reading.second.colour, number, second=True))
     return LadderView(
-        marks=tuple(marks),
+        marks=(*marks, *others),
         chosen=marked,
         white_is=wording.white_is,
         ends=(value_end(True, wording), value_end(False, wording)),
         **options,
     )
+
+
+def _mark(letter: str, colour: ColourReading, number: int, *, second: bool = False) -> LadderMark:
+    return LadderMark(letter, colour.munsell.value, colour.hex, ink_on(colour.hex), number, second)

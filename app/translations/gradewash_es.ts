@@ -4422,7 +4422,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>value {number} of 10</source>
         <translation>valor {number} de 10</translation>
     </message>
-</context>
+<message>
+        <source>{hue}, value {number}, {intensity}</source>
+        <translation>{hue}, valor {number}, {intensity}</translation>
+    </message>
+    </context>
 <context>
     <name>recovery</name>
     <message>
@@ -6305,6 +6309,50 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>and {share} {hue}</source>
         <translation>y {share}, {hue}</translation>
+    </message>
+<message>
+        <source>an eighth</source>
+        <translation>un octavo</translation>
+    </message>
+    <message>
+        <source>a sixth</source>
+        <translation>un sexto</translation>
+    </message>
+    <message>
+        <source>a fifth</source>
+        <translation>un quinto</translation>
+    </message>
+    <message>
+        <source>a quarter</source>
+        <translation>un cuarto</translation>
+    </message>
+    <message>
+        <source>a third</source>
+        <translation>un tercio</translation>
+    </message>
+    <message>
+        <source>two fifths</source>
+        <translation>dos quintos</translation>
+    </message>
+    <message>
+        <source>about {share}</source>
+        <translation>cerca de {share}</translation>
+    </message>
+    <message>
+        <source>Band {letter} holds two colours. Most of it is {main}.</source>
+        <translation>La banda {letter} tiene dos colores. La mayor parte es {main}.</translation>
+    </message>
+    <message>
+        <source>Band {letter} holds two colours. A little more than half is {main}.</source>
+        <translation>La banda {letter} tiene dos colores. Algo más de la mitad es {main}.</translation>
+    </message>
+    <message>
+        <source>{share} of it is {second}.</source>
+        <translation>{share} de ella es {second}.</translation>
+    </message>
+    <message>
+        <source>{share}: {hue}</source>
+        <translation>{share}: {hue}</translation>
     </message>
 </context>
 <context>

@@ -14,7 +14,7 @@ from app.look.space import MARGIN
 from app.look.theme import WALL
 from app.look.type import CHOSEN, FIRST, MEDIUM, SECOND
 from app.widgets.readout_row import BADGES, CHIPS, Cell, Columns, Row
-from app.widgets.readout_views import ReadoutRow
+from app.widgets.readout_views import OtherColour, ReadoutRow
 from core.i18n import translate
 
 _ROOM = 12
@@ -203,6 +203,10 @@ class ReadoutTable(QWidget):
                 advance(view.intensity, row, CHOSEN),
                 advance(view.intensity_second, second, SECOND),
             )
+            if view.other is not None:
+                value_width = max(value_width, advance(view.other.value, second, MEDIUM))
+                least = advance(view.other.intensity, second, MEDIUM)
+                intensity_width = max(intensity_width, least)
             for word in (view.hue + " " + view.hue_second).replace("-", "- ").split():
                 least_hue = max(least_hue, advance(word, self._hue_sizes()[-1], CHOSEN))
         hue_width = width - value_width - intensity_width - 2 * _ROOM
@@ -242,18 +246,31 @@ class ReadoutTable(QWidget):
                 word=view.intensity, chroma=view.intensity_second
             )
             parts += [fit(text, (second,), MEDIUM, width) for text in (value, intensity)]
+            if view.other is not None:
+                parts.append(fit(_other_line(view.other), (second,), SECOND, width))
             return (tuple(part for part in parts if part.lines != ("",)),)
         value = fit(view.value, (first_size,), weight, 1e9)
         intensity = fit(view.intensity, (first_size,), weight, 1e9)
         if compact:
             return (hue,), (value,), (intensity,)
         under = fit(view.hue_second, (second, (second + note) // 2, note), SECOND, width)
-        first = (hue, under) if view.hue_second else (hue,)
-        return (
-            first,
-            (value, fit(view.value_second, (second,), SECOND, 1e9)),
-            (intensity, fit(view.intensity_second, (second,), SECOND, 1e9)),
-        )
+        columns = [
+            [hue, under] if view.hue_second else [hue],
+            [value, fit(view.value_second, (second,), SECOND, 1e9)],
+            [intensity, fit(view.intensity_second, (second,), SECOND, 1e9)],
+        ]
+        if view.other is not None:
+            room = (second, (second + note) // 2, note)
+            columns[0].append(fit(view.other.hue, room, MEDIUM, width))
+            columns[1].append(fit(view.other.value, (second,), MEDIUM, 1e9))
+            columns[2].append(fit(view.other.intensity, (second,), MEDIUM, 1e9))
+        return tuple(tuple(column) for column in columns)
+
+
+def _other_line(other: OtherColour) -> str:
+    return translate("readout", "{hue}, value {number}, {intensity}").format(
+        hue=other.hue, number=other.value, intensity=other.intensity
+    )
 
 
 def _preview() -> QWidget:

@@ -93,7 +93,12 @@ class Row(ChoiceRow):
         box.moveCenter(QPointF(BADGES / 2 + 2, height / 2))
         paint_badge(painter, box, BadgeView(self.view.letter, chosen=chosen))
         chip = QRectF(BADGES, _CHIP_CLEAR, CHIPS, height - 2 * _CHIP_CLEAR)
-        paint_chip(painter, chip, ChipView(self.view.colour))
+        other = self.view.other
+        if other is None:
+            paint_chip(painter, chip, ChipView(self.view.colour))
+        else:
+            view = ChipView(self.view.colour, second=other.colour, share=other.share)
+            paint_chip(painter, chip, view)
 
     def _paint_cell(self, painter: QPainter, left: float, cell: Cell) -> None:
         theme = look().theme

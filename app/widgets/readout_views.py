@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from core.i18n import translate
-from core.reading.reading import BandReading
+from core.reading.reading import BandReading, SecondColour
 from core.reading.wording import Wording
 from core.words import (
     ToneDownParts,
@@ -15,10 +15,23 @@ from core.words import (
     hue_short,
     intensity_text,
     second_line,
+    second_sentence,
+    second_short,
     tone_down_sentence,
     value_number,
     value_word_text,
 )
+
+
+@dataclass(frozen=True)
+class OtherColour:
+    """The second colour of a band in the table: "#rrggbb", its share, and a word a column."""
+
+    colour: str
+    share: float
+    hue: str
+    value: str
+    intensity: str
 
 
 @dataclass(frozen=True)
@@ -38,6 +51,8 @@ class ReadoutRow:
         Word, and chroma.
     spoken : str
         The whole as a sentence, for a screen reader.
+    other : OtherColour or None
+        The band's second colour.
     """
 
     letter: str
@@ -49,11 +64,15 @@ class ReadoutRow:
     intensity: str
     intensity_second: str
     spoken: str
+    other: OtherColour | None = None
 
 
 @dataclass(frozen=True)
 class SpokenView:
-    """What is read aloud of one band: big words, their second lines, how to tone it down."""
+    """What is read aloud of one band: big words, their second lines, how to tone it down.
+
+    `other` is its second colour; the sentence begins with it.
+    """
 
     letter: str
     colour: str | None
@@ -65,6 +84,7 @@ class SpokenView:
     intensity_second: str
     sentence: str
     spoken: str
+    other: OtherColour | None = None
 
 
 def readout_rows(readings: Sequence[BandReading], wording: Wording) -> tuple[ReadoutRow, ...]:
@@ -88,6 +108,20 @@ def _row(reading: BandReading, wording: Wording) -> ReadoutRow:
         intensity=intensity_text(colour.intensity_word),
         intensity_second=_chroma(colour.munsell.chroma),
         spoken=spoken,
+        other=_other(reading.second, wording),
+    )
+
+
+def _other(second: SecondColour | None, wording: Wording) -> OtherColour | None:
+    if second is None:
+        return None
+    colour = second.colour
+    return OtherColour(
+        colour.hex,
+        second.share,
+        second_short(second),
+        value_number(colour.munsell.value, wording),
+        intensity_text(colour.intensity_word),
     )
 
 
@@ -104,7 +138,9 @@ def spoken_view(
         return SpokenView(row.letter, None, _first_up(row.hue), *[""] * 5, row.spoken, row.spoken)
     number = translate("readout", "value {number} of 10").format(number=row.value)
     toning = tone_down_sentence(reading, wording, parts)
-    notes = band_notes(reading, wording)
+    first = band_notes(reading, wording)[:1]
+    if reading.second is not None:
+        first = (second_sentence(reading.second, wording),)
     return SpokenView(
         letter=row.letter,
         colour=row.colour,
@@ -114,8 +150,9 @@ def spoken_view(
         value_second=number,
         intensity=_first_up(row.intensity),
         intensity_second=row.intensity_second,
-        sentence=" ".join((*notes[:1], toning)).strip(),
+        sentence=" ".join((*first, toning)).strip(),
         spoken=" ".join((row.spoken, toning)).strip(),
+        other=row.other,
     )
 
 

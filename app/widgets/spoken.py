@@ -162,7 +162,14 @@ class SpokenStrip(QWidget):
         width = self._fullness.chip
         height = min(self.height() - 2 * _ABOVE, 1.2 * width)
         chip = QRectF(self._gutter, _ABOVE, width, height)
-        paint_chip(painter, chip, ChipView(view.colour))
+        other = view.other
+        paint_chip(
+            painter,
+            chip,
+            ChipView(view.colour)
+            if other is None
+            else ChipView(view.colour, second=other.colour, share=other.share),
+        )
         radius = min(15.0 * min(look().type.scale, 1.3), self._gutter / 2 - 8)
         box = QRectF(0, 0, 2 * radius, 2 * radius)
         box.moveCenter(QPointF(self._gutter / 2 - 2, chip.center().y()))

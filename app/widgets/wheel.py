@@ -65,7 +65,8 @@ class _BandChart(QWidget):
         raise NotImplementedError
 
     def _count(self) -> int:
-        return len(self._marks())
+        """How many bands have a mark: second colours come after them."""
+        return sum(not mark.second for mark in self._marks())
 
     def _band(self, index: int) -> int:
         band = self._marks()[index].band

@@ -18,7 +18,7 @@ from core.words.phrases import (
     intensity_phrase,
     value_phrase,
 )
-from core.words.second import second_short, share_text
+from core.words.second import second_sentence, second_short, share_text
 from core.words.sentences import band_notes, band_sentence
 from core.words.toning import ToneDownParts, box_family, tone_down_sentence, touch_family
 
@@ -37,6 +37,7 @@ __all__ = [
     "intensity_text",
     "neutral_name",
     "second_line",
+    "second_sentence",
     "second_short",
     "share_text",
     "tone_down_sentence",

@@ -43,6 +43,8 @@ class WheelMarker:
         Number of its own wedge, and of the opposite one, from yellow; None when near neutral.
     band : int or None
         Number of the band; None: the marker's own number.
+    second : bool
+        The band's second colour: a smaller disc with the same letter.
     """
 
     letter: str
@@ -53,6 +55,7 @@ class WheelMarker:
     family: int | None = None
     complement: int | None = None
     band: int | None = None
+    second: bool = False
 
 
 @dataclass(frozen=True)

@@ -194,4 +194,5 @@ def _paint_markers(painter: QPainter, view: WheelView, geometry: WheelGeometry) 
             marker.ink,
             chosen=index == view.chosen,
             size=view.letter,
+            second=marker.second,
         )
