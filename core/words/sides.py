@@ -5,7 +5,7 @@ from __future__ import annotations
 from core.colour.difference import delta_E_2000
 from core.i18n import translate
 from core.reading.reading import BandReading, ColourReading
-from core.reading.wheel import FAMILIES
+from core.reading.wheel import FAMILIES, Family
 from core.reading.wording import Wording
 from core.words.names import family_name, hue_short, intensity_text, value_number
 
@@ -74,7 +74,7 @@ def _intensity(left: ColourReading, right: ColourReading) -> list[tuple[str, str
     return [(text.format(number=f"{one:.1f}"), text.format(number=f"{other:.1f}"))]
 
 
-def _turned(left: ColourReading, right: ColourReading) -> str | None:
+def _turned(left: ColourReading, right: ColourReading) -> Family | None:
     """The neighbour on the wheel towards which the right side turns within one family."""
     one, other, family = left.hue.wheel_deg, right.hue.wheel_deg, right.hue.family
     if one is None or other is None or family is None:
