@@ -17,9 +17,9 @@ from big_photo import write_big_photo
 
 from core.bands.lines import Bands, move_line
 from core.bands.propose import propose
-from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.stats import BandStats
 from core.colour.difference import delta_E_2000
+from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
 from core.photo import Photo, open_full, open_photo
 from core.reading.reading import read_colours
 
@@ -35,8 +35,8 @@ def naive(photo: Photo, sky: np.ndarray, bands: Bands) -> np.ndarray:
             columns = third == region if region < 3 else np.ones(width, bool)
             pixels = photo.pixels[rows][:, columns][sky[rows][:, columns]]
             if len(pixels):
-                middles[i, region] = np.median(srgb8_to_work(pixels), axis=0)
-    return work_to_Lab(middles)
+                middles[i, region] = np.median(srgb8_to_W_fast(pixels), axis=0)
+    return W_to_Lab(middles)
 
 
 def _seconds(work, times: int) -> tuple[float, float]:

@@ -15,10 +15,10 @@ from numpy.typing import NDArray
 
 from core.bands.cells import Cells, make_cells
 from core.bands.lines import Bands
-from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.stats import LEAST_THIRD, clipped_pixels
 from core.bands.twofold import CORE, Two, find_two
 from core.colour.difference import delta_E_2000
+from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
 from core.reading.reading import BandReading, ColourReading, SecondColour, read_colours
@@ -91,7 +91,7 @@ def _read_band(
     rgb8 = photo.pixels[first:last].reshape(-1, 3)[chosen]
     if len(rgb8) == 0:
         return BandReading(letter, top, bottom, None, None, None, None, 0.0, False, 0.0, 0.0)
-    work = srgb8_to_work(rgb8)
+    work = srgb8_to_W_fast(rgb8)
     third = (chosen % width) * 3 // width
     thirds = [work[third == k] for k in range(3)]
     least = max(1.0, LEAST_THIRD * SAMPLE / 3)
@@ -103,7 +103,7 @@ def _read_band(
     pair = None if found.two is None else _pair(found.two, work, steps)
     if pair is not None:
         middles += pair.middles
-    colours = list(read_colours(work_to_Lab(np.stack(middles))))
+    colours = list(read_colours(W_to_Lab(np.stack(middles))))
     whole = colours.pop(0)
     left, centre, right = (
         colours.pop(0) if part is not None and len(part) else None for part in parts
@@ -190,4 +190,4 @@ def geometric_median(points: NDArray[np.floating], *, within: float = 1e-3) -> F
 def _spread(work: NDArray[np.float32], colour: ColourReading) -> float:
     """Median distance of the pixels from the band's colour, delta E 2000."""
     some = work[:: max(1, len(work) // _SPREAD_SAMPLE)]
-    return float(np.median(delta_E_2000(work_to_Lab(some), np.array(colour.Lab))))
+    return float(np.median(delta_E_2000(W_to_Lab(some), np.array(colour.Lab))))

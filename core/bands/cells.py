@@ -14,7 +14,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.bands.space import srgb8_to_work
+from core.colour.working_space import srgb8_to_W_fast
 
 Floats32 = NDArray[np.float32]
 Bools = NDArray[np.bool_]
@@ -98,7 +98,7 @@ def make_cells(pixels: NDArray[np.uint8], sky: Bools) -> Cells:
     down, across = _evenly(height, rows * _FINER), _evenly(width, columns * _FINER)
     at = np.ix_(down, across)
     seen = sky[at].astype(np.float32)
-    work = srgb8_to_work(pixels[at]) * seen[..., None]
+    work = srgb8_to_W_fast(pixels[at]) * seen[..., None]
     row_starts = np.arange(rows) * len(down) // rows
     column_starts = np.arange(columns) * len(across) // columns
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.bands.space import srgb8_to_work
+from core.colour.working_space import srgb8_to_W_fast
 from core.photo import Photo
 
 Floats32 = NDArray[np.float32]
@@ -61,7 +61,7 @@ def make_grid(photo: Photo) -> Grid:
     height, width = photo.pixels.shape[:2]
     down = _evenly(height, ROWS * _FINER)
     across = _evenly(width, COLUMNS * _FINER)
-    work = srgb8_to_work(photo.pixels[np.ix_(down, across)])
+    work = srgb8_to_W_fast(photo.pixels[np.ix_(down, across)])
     rows = _starts(len(down), ROWS)
     columns = _starts(len(across), COLUMNS)
     light = work[..., 0]

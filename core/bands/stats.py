@@ -17,9 +17,9 @@ from numpy.typing import NDArray
 
 from core.bands.cells import make_cells
 from core.bands.lines import Bands
-from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.twofold import Found, find_two
 from core.colour.difference import delta_E_2000
+from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
 from core.reading.reading import BandReading, ColourReading, SecondColour, read_colours
@@ -134,7 +134,7 @@ class BandStats:
             part = slice(int(starts[first]), int(starts[last]))
             usable = sky[part]
             rgb8 = pixels[part][usable]
-            bins = (srgb8_to_work(rgb8) - low) * scale
+            bins = (srgb8_to_W_fast(rgb8) - low) * scale
             np.clip(bins, 0, BINS - 1, out=bins)
             group = np.repeat(np.arange(last - first), np.diff(starts[first : last + 1]))
             cell = (group[:, None] * (9 * BINS) + third[None, :])[usable]
@@ -171,7 +171,7 @@ class BandStats:
         # Left, centre, right, and the whole last.
         regions = np.concatenate([counted, counted.sum(axis=1, keepdims=True)], axis=1)
         quartiles = self._low + self._width * _quantiles(regions)
-        Lab = work_to_Lab(quartiles[1])
+        Lab = W_to_Lab(quartiles[1])
         pixels = regions[:, :, 0].sum(axis=-1)
         heights = np.array([bottom - top for top, bottom in wanted])
         areas = heights[:, None] * np.append(self._areas, self._areas.sum())
@@ -181,10 +181,7 @@ class BandStats:
         coloured = pixels > np.maximum(least, 1e-6)
         found = [self._find(*edges) for edges in wanted]
         pairs = [colour for one in found if one.two for colour in (one.two.main, one.two.second)]
-        if pairs:
-            Lab = np.concatenate([Lab[coloured], work_to_Lab(np.stack(pairs))])
-        else:
-            Lab = Lab[coloured]
+        Lab = np.concatenate([Lab[coloured], W_to_Lab(np.stack(pairs))]) if pairs else Lab[coloured]
         every = iter(read_colours(Lab))
         placed = [[next(every) if has else None for has in band] for band in coloured]
         readings = []
@@ -238,7 +235,7 @@ def _thirds(columns: int) -> NDArray[np.int64]:
 def _ranges(pixels: NDArray[np.uint8], sky: Bools) -> tuple[Floats, Floats]:
     """Where the bins of each channel begin, and how wide they are: no wider than the sky needs."""
     sparse = slice(None, None, max(1, int((sky.size / 40_000) ** 0.5)))
-    work = srgb8_to_work(pixels[sparse, sparse][sky[sparse, sparse]])
+    work = srgb8_to_W_fast(pixels[sparse, sparse][sky[sparse, sparse]])
     if len(work) == 0:
         work = np.zeros((1, 3), dtype=np.float32)
     low, high = work.min(axis=0).astype(np.float64), work.max(axis=0).astype(np.float64)
@@ -272,4 +269,4 @@ def _spread(quartiles: Floats) -> float:
     """Median distance from the middle, delta E 2000, as the quartiles, shape (3, 3), tell it."""
     low, middle, high = quartiles
     moved = middle + np.diag((high - low) / 2)
-    return float(np.linalg.norm(delta_E_2000(work_to_Lab(middle), work_to_Lab(moved))))
+    return float(np.linalg.norm(delta_E_2000(W_to_Lab(middle), W_to_Lab(moved))))

@@ -1,11 +1,13 @@
-"""From the screen's white, D65, to illuminant C, under which Munsell colours are defined."""
+"""From one white to another: Bradford's chromatic adaptation."""
 
 from __future__ import annotations
 
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.lab import WHITE_XYZ
+from core.colour.lab import WHITE_XYZ, xy_to_XYZ
+
+Floats = NDArray[np.float64]
 
 WHITE_C_xy = (0.31006, 0.31616)
 """Illuminant C, 2 degree observer. Source: CIE 15:2004, table T.3."""
@@ -21,12 +23,17 @@ _BRADFORD = np.array(
 )
 
 
-def _D65_to_C() -> NDArray[np.float64]:
-    x, y = WHITE_C_xy
-    white_C = np.array([x / y, 1.0, (1 - x - y) / y])
-    gain = (_BRADFORD @ white_C) / (_BRADFORD @ WHITE_XYZ)
+def adaptation(before: Floats, after: Floats) -> Floats:
+    """The matrix that takes XYZ under one white to XYZ under another, by `XYZ @ matrix.T`.
+
+    Parameters
+    ----------
+    before, after : ndarray, shape (3,)
+        XYZ of the whites, with Y = 1.
+    """
+    gain = (_BRADFORD @ after) / (_BRADFORD @ before)
     return np.asarray(np.linalg.inv(_BRADFORD) @ (gain[:, None] * _BRADFORD), dtype=np.float64)
 
 
-D65_TO_C: NDArray[np.float64] = _D65_to_C()
-"""XYZ under D65 -> XYZ under C, by `XYZ @ D65_TO_C.T`; both whites have Y = 1."""
+D65_TO_C: Floats = adaptation(WHITE_XYZ, xy_to_XYZ(*WHITE_C_xy))
+"""From the screen's white to illuminant C, under which Munsell colours are defined."""

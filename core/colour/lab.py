@@ -14,7 +14,8 @@ _PRIMARIES = ((0.64, 0.33), (0.30, 0.60), (0.15, 0.06))
 _WHITE_xy = (0.3127, 0.3290)
 
 
-def _XYZ_of_xy(x: float, y: float) -> Floats:
+def xy_to_XYZ(x: float, y: float) -> Floats:
+    """XYZ, shape (3,), with Y = 1 of a chromaticity."""
     return np.array([x / y, 1.0, (1 - x - y) / y], dtype=np.float64)
 
 
@@ -23,8 +24,8 @@ def _matrix_of_primaries() -> Floats:
 
     The standard prints it with four decimals, which would leave white with a trace of colour.
     """
-    columns = np.stack([_XYZ_of_xy(x, y) for x, y in _PRIMARIES], axis=1)
-    shares = np.linalg.solve(columns, _XYZ_of_xy(*_WHITE_xy))
+    columns = np.stack([xy_to_XYZ(x, y) for x, y in _PRIMARIES], axis=1)
+    shares = np.linalg.solve(columns, xy_to_XYZ(*_WHITE_xy))
     matrix: Floats = columns * shares
     return matrix
 
@@ -120,14 +121,14 @@ def Lab_to_LCh(Lab: ArrayLike) -> Floats:
 
 # Oklab's two matrices. Source: Björn Ottosson, 2020, "A perceptual color space for image
 # processing", the version of 2021-01-25 that starts from linear sRGB.
-_LINEAR_TO_LMS = np.array(
+LINEAR_TO_LMS = np.array(
     [
         [0.4122214708, 0.5363325363, 0.0514459929],
         [0.2119034982, 0.6806995451, 0.1073969566],
         [0.0883024619, 0.2817188376, 0.6299787005],
     ]
 )
-_LMS_TO_OKLAB = np.array(
+LMS_TO_OKLAB = np.array(
     [
         [0.2104542553, 0.7936177850, -0.0040720468],
         [1.9779984951, -2.4285922050, 0.4505937099],
@@ -138,6 +139,6 @@ _LMS_TO_OKLAB = np.array(
 
 def linear_to_Oklab(linear: ArrayLike) -> Floats:
     """Oklab, shape (..., 3), L 0..1, of linear sRGB, shape (..., 3)."""
-    lms = np.cbrt(np.asarray(linear, dtype=np.float64) @ _LINEAR_TO_LMS.T)
-    oklab: Floats = lms @ _LMS_TO_OKLAB.T
+    lms = np.cbrt(np.asarray(linear, dtype=np.float64) @ LINEAR_TO_LMS.T)
+    oklab: Floats = lms @ LMS_TO_OKLAB.T
     return oklab

@@ -1,7 +1,8 @@
-"""The working colour space of the sheet check: Oklab times 100 with a and b doubled.
+"""The working colour space of bands and sheets: Oklab times 100 with a and b doubled.
 
-Distances in it follow what an eye notices well enough to find edges and lines, and cost little;
-what is said to a user is computed in CIELAB and Munsell instead.
+Doubling makes a step of hue or intensity weigh about as much as a step of lightness; one unit is
+then roughly one just visible step. Distances in it follow what an eye notices well enough to find
+bands, edges and lines, and cost little; what is said to a user is computed in CIELAB and Munsell.
 """
 
 from __future__ import annotations
@@ -9,45 +10,68 @@ from __future__ import annotations
 from typing import Any
 
 import numpy as np
-from numpy.typing import NDArray
+from numpy.typing import ArrayLike, NDArray
 
-from core.colour import linear_to_Oklab, srgb8_to_linear
+from core.colour.lab import (
+    LINEAR_TO_LMS,
+    LINEAR_TO_XYZ,
+    LMS_TO_OKLAB,
+    XYZ_to_Lab,
+    linear_to_Oklab,
+)
+from core.colour.srgb import srgb8_to_linear
 
 Floats = NDArray[np.float64]
+Floats32 = NDArray[np.float32]
 
-_SCALE = np.array([100.0, 200.0, 200.0])
+_OKLAB_TO_W = np.array([100.0, 200.0, 200.0])
+_LMS_TO_W = LMS_TO_OKLAB * _OKLAB_TO_W[:, None]
+_W_TO_LMS = np.linalg.inv(_LMS_TO_W)
+_LMS_TO_LINEAR = np.linalg.inv(LINEAR_TO_LMS)
+_LMS_TO_XYZ = LINEAR_TO_XYZ @ _LMS_TO_LINEAR
 
-# Björn Ottosson, 2020, "A perceptual color space for image processing": the inverse matrices.
-_OKLAB_TO_ROOTS = np.array(
-    [
-        [1.0, 0.3963377774, 0.2158037573],
-        [1.0, -0.1055613458, -0.0638541728],
-        [1.0, -0.0894841775, -1.2914855480],
-    ]
-)
-_LMS_TO_LINEAR = np.array(
-    [
-        [4.0767416621, -3.3077115913, 0.2309699292],
-        [-1.2684380046, 2.6097574011, -0.3413193965],
-        [-0.0041960863, -0.7034186147, 1.7076147010],
-    ]
-)
+# numpy's cube root takes 25 ns a number, this table 4 ns. The colour is off by 0.025 dE00 at most,
+# just above black (measured against scikit-image).
+_STEPS = (1 << 18) - 1
+_CBRT = np.cbrt(np.arange(_STEPS + 1) / _STEPS).astype(np.float32)
+_LINEAR_TO_STEPS = (LINEAR_TO_LMS * _STEPS).astype(np.float32)
 
 
-def linear_to_W(linear: Floats) -> Floats:
-    """Working colours (..., 3) of linear light (..., 3)."""
-    return np.asarray(linear_to_Oklab(np.clip(linear, 0.0, None)) * _SCALE, dtype=np.float64)
+def linear_to_W(linear: ArrayLike) -> Floats:
+    """Working colours, shape (..., 3), of linear light, shape (..., 3); below 0 counts as 0."""
+    W: Floats = linear_to_Oklab(np.clip(linear, 0.0, None)) * _OKLAB_TO_W
+    return W
 
 
-def W_to_linear(W: Floats) -> Floats:
-    """Linear light (..., 3) of working colours (..., 3): `linear_to_W` undone."""
-    roots = (W / _SCALE) @ _OKLAB_TO_ROOTS.T
-    return np.asarray((roots**3) @ _LMS_TO_LINEAR.T, dtype=np.float64)
+def W_to_linear(W: ArrayLike) -> Floats:
+    """Linear light, shape (..., 3), of working colours, shape (..., 3)."""
+    return np.asarray(_W_to_LMS(W) @ _LMS_TO_LINEAR.T, dtype=np.float64)
 
 
-def srgb8_to_W(pixels: NDArray[np.uint8]) -> Floats:
-    """Working colours (..., 3) of 8-bit sRGB (..., 3)."""
-    return linear_to_W(srgb8_to_linear(pixels).astype(np.float64))
+def W_to_Lab(W: ArrayLike) -> Floats:
+    """CIELAB (D65), shape (..., 3), of working colours, shape (..., 3)."""
+    return XYZ_to_Lab(_W_to_LMS(W) @ _LMS_TO_XYZ.T)
+
+
+def srgb8_to_W(rgb8: NDArray[np.uint8]) -> Floats:
+    """Working colours, shape (..., 3), of 8-bit sRGB, shape (..., 3)."""
+    return linear_to_W(srgb8_to_linear(rgb8))
+
+
+def srgb8_to_W_fast(rgb8: NDArray[np.uint8]) -> Floats32:
+    """`srgb8_to_W` in float32 and from a table, for whole photos."""
+    linear = srgb8_to_linear(rgb8).reshape(-1, 3)
+    steps = linear @ _LINEAR_TO_STEPS.T
+    steps += 0.5
+    np.clip(steps, 0, _STEPS, out=steps)
+    root = _CBRT[steps.astype(np.int32)]
+    W: Floats32 = root @ _LMS_TO_W.astype(np.float32).T
+    return W.reshape(rgb8.shape)
+
+
+def _W_to_LMS(W: ArrayLike) -> Floats:
+    lms: Floats = (np.asarray(W, dtype=np.float64) @ _W_TO_LMS.T) ** 3
+    return lms
 
 
 def thinned(picture: NDArray[Any], rows: int) -> NDArray[Any]:

@@ -11,8 +11,10 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import NDArray
 
+from core.colour.adaptation import adaptation
+from core.colour.lab import xy_to_XYZ
 from core.colour.srgb import linear_to_srgb, srgb_to_linear
 from core.i18n import translate
 
@@ -27,23 +29,6 @@ ADOBE_RGB = ((0.640, 0.330), (0.210, 0.710), (0.150, 0.060))  # Adobe RGB (1998)
 DISPLAY_P3 = ((0.680, 0.320), (0.265, 0.690), (0.150, 0.060))  # SMPTE EG 432-1
 BT2020 = ((0.708, 0.292), (0.170, 0.797), (0.131, 0.046))  # ITU-R BT.2020-2, table 3
 
-# Lam (1985), "Bradford": XYZ to sharpened cone responses.
-_BRADFORD = np.array(
-    [[0.8951, 0.2664, -0.1614], [-0.7502, 1.7135, 0.0367], [0.0389, -0.0685, 1.0296]]
-)
-
-
-def xy_to_XYZ(xy: ArrayLike) -> Floats:
-    """XYZ with Y = 1 of a chromaticity, shape (2,) -> (3,)."""
-    x, y = np.asarray(xy, dtype=np.float64)
-    return np.array([x / y, 1.0, (1.0 - x - y) / y])
-
-
-def adapt_to_D50(white_XYZ: Floats) -> Floats:
-    """3x3 matrix that takes XYZ under `white_XYZ` to XYZ under D50 (Bradford)."""
-    scale = (_BRADFORD @ D50_XYZ) / (_BRADFORD @ white_XYZ)
-    return np.asarray(np.linalg.inv(_BRADFORD) @ np.diag(scale) @ _BRADFORD, dtype=np.float64)
-
 
 def primaries_to_XYZ_D50(
     primaries: tuple[tuple[float, float], ...], white: tuple[float, float]
@@ -54,10 +39,10 @@ def primaries_to_XYZ_D50(
     -----
     Source: SMPTE RP 177-1993, the derivation of basic television colour equations.
     """
-    columns = np.stack([xy_to_XYZ(xy) for xy in primaries], axis=1).astype(np.float64)
-    white_XYZ = xy_to_XYZ(white)
+    columns = np.stack([xy_to_XYZ(*xy) for xy in primaries], axis=1).astype(np.float64)
+    white_XYZ = xy_to_XYZ(*white)
     strengths = np.linalg.solve(columns, white_XYZ)
-    return np.asarray(adapt_to_D50(white_XYZ) @ (columns * strengths), dtype=np.float64)
+    return np.asarray(adaptation(white_XYZ, D50_XYZ) @ (columns * strengths), dtype=np.float64)
 
 
 XYZ_D50_TO_LINEAR: Floats = np.asarray(

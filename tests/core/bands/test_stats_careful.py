@@ -9,8 +9,8 @@ from skimage.color import deltaE_ciede2000, rgb2lab
 
 from core.bands.careful import geometric_median, read_bands
 from core.bands.lines import Bands
-from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.stats import BandStats
+from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
 from core.photo import Photo
 
 
@@ -32,7 +32,7 @@ def gradient(first, last, *, rows: int = 200, columns: int = 100, grain: float =
 def test_working_space_and_back_is_cielab() -> None:
     """CIELAB by scikit-image, over a grid of codes, black and white included."""
     codes = np.stack(np.meshgrid(*[[0, 1, 20, 128, 200, 255]] * 3), -1).reshape(-1, 3)
-    ours = work_to_Lab(srgb8_to_work(codes.astype(np.uint8)))
+    ours = W_to_Lab(srgb8_to_W_fast(codes.astype(np.uint8)))
     far = deltaE_ciede2000(ours, rgb2lab(codes / 255))
     assert far.max() < 0.05
 

@@ -14,8 +14,8 @@ from skimage.color import deltaE_ciede2000, rgb2lab
 
 from core.bands.careful import read_bands
 from core.bands.lines import Bands, move_line
-from core.bands.space import srgb8_to_work, work_to_Lab
 from core.bands.stats import BINS, BandStats, _quantiles
+from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
 from core.errors import Cancelled
 from core.photo import Photo, open_full, open_photo
 
@@ -63,8 +63,8 @@ def test_fast_colours_of_a_big_photo_are_those_of_every_pixel(big_jpeg: bytes) -
     for reading, (top, bottom) in zip(stats.read(bands), pairwise(bands.edges), strict=True):
         rows = full.pixels[round(top * height) : round(bottom * height)]
         for part, colour in enumerate((reading.left, reading.centre, reading.right)):
-            exact = work_to_Lab(
-                np.median(srgb8_to_work(rows[:, third == part]).reshape(-1, 3), axis=0)
+            exact = W_to_Lab(
+                np.median(srgb8_to_W_fast(rows[:, third == part]).reshape(-1, 3), axis=0)
             )
             worst = max(worst, float(deltaE_ciede2000(np.array(colour.Lab), exact)))
     assert 0 < worst <= 0.3
@@ -111,7 +111,7 @@ def test_half_and_half_is_read_in_the_middle() -> None:
     pixels = np.full((40, 60, 3), (200, 97, 110), np.uint8)
     pixels[:, ::2] = (196, 98, 160)
     photo = photo_of(pixels)
-    between = work_to_Lab(srgb8_to_work(pixels[0, :2]).mean(axis=0))
+    between = W_to_Lab(srgb8_to_W_fast(pixels[0, :2]).mean(axis=0))
     (fast,) = BandStats(photo, everything(photo)).read(Bands(1.0))
     (careful,) = read_bands(photo, everything(photo), Bands(1.0))
     assert float(deltaE_ciede2000(np.array(careful.colour.Lab), between)) < 0.1

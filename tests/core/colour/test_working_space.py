@@ -1,0 +1,37 @@
+"""The working space of bands and sheets: there and back, fast and exact alike."""
+
+from __future__ import annotations
+
+import numpy as np
+from skimage.color import rgb2lab
+
+from core.colour import delta_E_2000, srgb8_to_linear
+from core.colour.working_space import (
+    W_to_Lab,
+    W_to_linear,
+    linear_to_W,
+    srgb8_to_W,
+    srgb8_to_W_fast,
+)
+
+GRID = np.stack(np.meshgrid(*[np.arange(0, 256, 17, dtype=np.uint8)] * 3), axis=-1).reshape(-1, 3)
+
+
+def test_white_is_a_hundred_units_above_black() -> None:
+    assert np.allclose(linear_to_W([[1, 1, 1], [0, 0, 0]]), [[100, 0, 0], [0, 0, 0]], atol=1e-4)
+
+
+def test_there_and_back() -> None:
+    linear = srgb8_to_linear(GRID)
+    assert np.allclose(W_to_linear(srgb8_to_W(GRID)), linear, atol=1e-6)
+
+
+def test_its_colours_are_those_of_another_library() -> None:
+    """scikit-image's CIELAB, D65."""
+    assert np.abs(delta_E_2000(W_to_Lab(srgb8_to_W(GRID)), rgb2lab(GRID))).max() < 0.01
+
+
+def test_the_table_is_as_good_as_a_cube_root() -> None:
+    fast = srgb8_to_W_fast(GRID)
+    assert fast.dtype == np.float32
+    assert delta_E_2000(W_to_Lab(fast), W_to_Lab(srgb8_to_W(GRID))).max() < 0.03
