@@ -15,7 +15,7 @@ from app.look.theme import WALL
 from core.colour.srgb import veiled
 from core.i18n import translate
 from core.lesson.asking import Answer, answer_to, choices, question_text
-from core.lesson.lesson import QUESTIONS, Lesson, Question
+from core.lesson.lesson import Lesson, Question
 from core.paint.planned import MixPlan
 from core.paint.words.mix import mix_text
 from core.reading.reading import BandReading
@@ -39,19 +39,21 @@ def mix_of(plan: MixPlan | None, letter: str) -> str:
     return "" if planned is None else mix_text(plan.box, planned)
 
 
-def answers(reading: BandReading, wording: Wording, plan: MixPlan | None) -> dict[Question, Answer]:
-    """All answers about a band."""
+def answers(
+    lesson: Lesson, reading: BandReading, wording: Wording, plan: MixPlan | None
+) -> dict[Question, Answer]:
+    """All answers about the present band."""
     mix = mix_of(plan, reading.letter)
-    return {question: answer_to(question, reading, wording, mix) for question in QUESTIONS}
+    return {question: answer_to(question, reading, wording, mix) for question in lesson.questions}
 
 
 def line_views(
     lesson: Lesson, reading: BandReading, wording: Wording, plan: MixPlan | None
 ) -> tuple[LineView, ...]:
-    """The five questions; nothing of an answer is in the view before it is given."""
-    known = answers(reading, wording, plan)
+    """The questions; nothing of an answer is in the view before it is given."""
+    known = answers(lesson, reading, wording, plan)
     views = []
-    for question in QUESTIONS:
+    for question in lesson.questions:
         count = lesson.hands_in_all(question)
         hands = hands_text(count)
         asked = question_text(question, wording)
@@ -76,7 +78,8 @@ def class_wheel(lesson: Lesson, reading: BandReading, layout: ClassLayout) -> Wh
     """The wheel as far as the class has come.
 
     Without an answer it is whole and empty; with the hue the marker waits in its wedge; with the
-    intensity it takes its place; with the mix the way to the complement is drawn.
+    intensity it takes its place; with the mix the way to the complement is drawn. A second colour
+    comes with its own answer.
     """
     colour = reading.colour
     radius = layout.wheel.width() / 2
@@ -91,7 +94,10 @@ def class_wheel(lesson: Lesson, reading: BandReading, layout: ClassLayout) -> Wh
         return wheel_view((), **options)
     placed = lesson.is_answered("intensity")
     toning = lesson.is_answered("mix") and colour.intensity_word != "intense"
+    second = reading.second if lesson.is_answered("second") else None
     lit = [colour.hue.family] if colour.hue.family else []
+    if second is not None and second.colour.hue.family:
+        lit.append(second.colour.hue.family)
     if toning and colour.complement:
         lit.append(colour.complement)
     return wheel_view(
@@ -101,6 +107,7 @@ def class_wheel(lesson: Lesson, reading: BandReading, layout: ClassLayout) -> Wh
         lit=tuple(FAMILIES.index(family) for family in lit),
         in_wedge=not placed,
         show_way=toning,
+        seconds=second is not None,
         **options,
     )
 
@@ -114,6 +121,7 @@ def class_ladder(
         readings,
         wording,
         chosen=0 if readings else None,
+        seconds=lesson.is_answered("second"),
         across=layout.ladder_across,
         tag_text=LEAST_TEXT * layout.height,
         numbers=False,
@@ -146,9 +154,9 @@ def spoken_text(
     lesson: Lesson, reading: BandReading, wording: Wording, plan: MixPlan | None
 ) -> str:
     """What a screen reader or a voice says of the screen: the question, and the answers given."""
-    known = answers(reading, wording, plan)
+    known = answers(lesson, reading, wording, plan)
     parts = [translate("class view", "Band {letter}.").format(letter=reading.letter)]
-    for question in QUESTIONS:
+    for question in lesson.questions:
         if lesson.is_answered(question):
             answer = known[question]
             second = f", {answer.second}" if answer.second else ""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 
 from core.lesson.asking import choices
-from core.lesson.lesson import QUESTIONS, Lesson, Question, set_hands
+from core.lesson.lesson import Lesson, Question, set_hands
 from core.reading.wording import Wording
 
 _KEYS = Qt.Key
@@ -53,4 +53,4 @@ class Tally:
 def _question_for(lesson: Lesson) -> Question:
     """What the class guesses at now, or the last thing it guessed at."""
     question = lesson.question
-    return QUESTIONS[-2] if question is None or question == "mix" else question
+    return lesson.questions[-2] if question is None or question == "mix" else question

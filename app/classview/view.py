@@ -89,7 +89,7 @@ class ClassView(QWidget):
         else:
             self._edges = (readings[0].top, *(reading.bottom for reading in readings))
             count = len(readings)
-            self.lesson = steps.resized(self.lesson, count) if self.lesson else Lesson(count)
+            self.lesson = steps.resized(self.lesson or Lesson(count), count, self._two())
         self._changed()
 
     def show_plan(self, plan: MixPlan | None) -> None:
@@ -101,10 +101,15 @@ class ClassView(QWidget):
     def begin(self, band: int) -> None:
         """A fresh lesson, at a band."""
         if self._readings:
-            self.lesson = Lesson(len(self._readings), min(band, len(self._readings) - 1))
+            count = len(self._readings)
+            self.lesson = Lesson(count, min(band, count - 1), two=self._two())
         self.tally, self.keys_shown = None, False
         self.pacing.go_to(None)
         self._changed()
+
+    def _two(self) -> tuple[int, ...]:
+        """Numbers of the bands that hold two colours."""
+        return tuple(i for i, reading in enumerate(self._readings) if reading.second is not None)
 
     @property
     def reading(self) -> BandReading | None:
@@ -266,7 +271,8 @@ class ClassView(QWidget):
             paint_class_lines(painter, layout.slots, height, lines, theme)
 
     def _layout(self) -> ClassLayout:
-        return class_layout(self.width(), self.height(), self._aspect)
+        two = self.lesson is not None and self.lesson.band in self.lesson.two
+        return class_layout(self.width(), self.height(), self._aspect, two=two)
 
     def _photo_view(self, picture: Pyramid, lesson: Lesson) -> ClassPhotoView:
         letters = content.letters_of(self._readings)

@@ -145,7 +145,7 @@ def ring(painter: QPainter, centre: QPointF, radius: float, colour: str, width: 
 
 
 SECOND_RADIUS: Final = 0.76
-SECOND_LETTER: Final = 1.2
+SECOND_LETTER: Final = 1.3
 """Of a second colour's disc: its radius, and how much larger its letter is by that radius."""
 
 

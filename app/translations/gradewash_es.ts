@@ -723,6 +723,10 @@
         <translation>¿Intenso o apagado?</translation>
     </message>
     <message>
+        <source>There is a second colour: what is it?</source>
+        <translation>Hay un segundo color: ¿cuál es?</translation>
+    </message>
+    <message>
         <source>How to mix it and tone it down?</source>
         <translation>¿Cómo se mezcla y se apaga?</translation>
     </message>
@@ -749,6 +753,18 @@
     <message>
         <source>leaning {hue}</source>
         <translation>tirando a {hue}</translation>
+    </message>
+    <message>
+        <source>No second colour</source>
+        <translation>No hay segundo color</translation>
+    </message>
+    <message>
+        <source>{hue}, {share}</source>
+        <translation>{hue}, {share}</translation>
+    </message>
+    <message>
+        <source>{value}, {intensity}</source>
+        <translation>{value}, {intensity}</translation>
     </message>
     <message>
         <source>None: {hue}</source>

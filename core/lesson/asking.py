@@ -20,6 +20,7 @@ from core.words.names import (
     value_number,
     value_word_text,
 )
+from core.words.second import share_short
 
 NO_FAMILY = "near neutral"
 """The guess that a band has no hue family, and so no class."""
@@ -55,6 +56,8 @@ def question_text(question: Question, wording: Wording) -> str:
             return translate("class view", "How light or dark?")
         case "intensity":
             return translate("class view", "Intense or dull?")
+        case "second":
+            return translate("class view", "There is a second colour: what is it?")
         case "mix":
             return translate("class view", "How to mix it and tone it down?")
         case _:
@@ -63,7 +66,7 @@ def question_text(question: Question, wording: Wording) -> str:
 
 def choices(question: Question, wording: Wording) -> tuple[tuple[str, str], ...]:
     """What hands can go up for: key and text of each guess; none for the mix."""
-    if question == "hue":
+    if question in ("hue", "second"):
         named = [(family, family_name(family)) for family in FAMILIES]
         return (*named, (NO_FAMILY, translate("class view", "near neutral")))
     if question == "class":
@@ -104,6 +107,8 @@ def answer_to(question: Question, reading: BandReading, wording: Wording, mix: s
         case "intensity":
             word = colour.intensity_word
             return Answer(word, _capital(intensity_text(word)))
+        case "second":
+            return _second(reading, wording)
         case "mix":
             return Answer(None, _capital(_toning(colour)), mix)
         case _:
@@ -121,6 +126,24 @@ def _hue(colour: ColourReading) -> Answer:
     if hue.leaning is not None:
         second = translate("class view", "leaning {hue}").format(hue=family_name(hue.leaning))
     return Answer(NO_FAMILY, _capital(neutral_name(hue)), second)
+
+
+def _second(reading: BandReading, wording: Wording) -> Answer:
+    """Hue and share of the second colour, its value and intensity below."""
+    if reading.second is None:
+        return Answer(None, translate("class view", "No second colour"))
+    colour = reading.second.colour
+    text = translate("class view", "{hue}, {share}").format(
+        hue=hue_short(colour.hue), share=share_short(reading.second.share)
+    )
+    under = translate("class view", "{word}, value {number}").format(
+        word=value_word_text(colour.value_word), number=value_number(colour.munsell.value, wording)
+    )
+    if colour.hue.family is not None:
+        under = translate("class view", "{value}, {intensity}").format(
+            value=under, intensity=intensity_text(colour.intensity_word)
+        )
+    return Answer(colour.hue.family or NO_FAMILY, _capital(text), under)
 
 
 def _class(colour: ColourReading, wording: Wording) -> Answer:

@@ -8,9 +8,12 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
-Question = Literal["hue", "class", "value", "intensity", "mix"]
+Question = Literal["hue", "class", "value", "intensity", "second", "mix"]
 QUESTIONS: tuple[Question, ...] = ("hue", "class", "value", "intensity", "mix")
 """In the order they are asked; each is answered before the next."""
+
+QUESTIONS_OF_TWO: tuple[Question, ...] = (*QUESTIONS[:-1], "second", "mix")
+"""The same for a band that holds two colours."""
 
 MOST_HANDS = 99
 
@@ -39,12 +42,15 @@ class Lesson:
         How many of QUESTIONS have been answered of each.
     hands : tuple of Hands
         Guesses with at least one hand.
+    two : tuple of int
+        Bands that hold two colours.
     """
 
     bands: int
     band: int = 0
     answered: tuple[int, ...] = ()
     hands: tuple[Hands, ...] = ()
+    two: tuple[int, ...] = ()
 
     def __post_init__(self) -> None:
         if self.bands < 1 or not 0 <= self.band < self.bands:
@@ -60,13 +66,18 @@ class Lesson:
         return self.answered[self.band]
 
     @property
+    def questions(self) -> tuple[Question, ...]:
+        """What is asked about the present band, in order."""
+        return QUESTIONS_OF_TWO if self.band in self.two else QUESTIONS
+
+    @property
     def question(self) -> Question | None:
         """What the class is asked now; None when all of the band is answered."""
-        return QUESTIONS[self.shown] if self.shown < len(QUESTIONS) else None
+        return self.questions[self.shown] if self.shown < len(self.questions) else None
 
     def is_answered(self, question: Question) -> bool:
         """Whether the present band's answer stands on the screen."""
-        return QUESTIONS.index(question) < self.shown
+        return question in self.questions[: self.shown]
 
     def hands_for(self, question: Question, choice: str) -> int:
         """Hands of the present band's guess."""
@@ -86,7 +97,7 @@ class Lesson:
 
 def answer(lesson: Lesson) -> Lesson:
     """Show the next answer of the present band; nothing happens when all are shown."""
-    return _with_shown(lesson, min(lesson.shown + 1, len(QUESTIONS)))
+    return _with_shown(lesson, min(lesson.shown + 1, len(lesson.questions)))
 
 
 def take_back(lesson: Lesson) -> Lesson:
@@ -128,9 +139,18 @@ def set_hands(lesson: Lesson, question: Question, choice: str, count: int) -> Le
     return replace(lesson, hands=tuple(kept))
 
 
-def resized(lesson: Lesson, bands: int) -> Lesson:
-    """The lesson after lines were added or removed: other bands, so it begins anew."""
-    return lesson if bands == lesson.bands else Lesson(bands)
+def resized(lesson: Lesson, bands: int, two: tuple[int, ...] = ()) -> Lesson:
+    """The lesson after its bands changed: it begins anew where lines were added or removed.
+
+    Parameters
+    ----------
+    lesson : Lesson
+    bands : int
+        How many there are now.
+    two : tuple of int
+        Those that hold two colours.
+    """
+    return replace(lesson, two=two) if bands == lesson.bands else Lesson(bands, two=two)
 
 
 def _with_shown(lesson: Lesson, shown: int) -> Lesson:

@@ -36,6 +36,9 @@ _SQUAREST: Final = 0.8
 _WEIGHTS: Final = (1.25, 1.0, 0.95, 0.95, 1.52)
 """Height of each question's place; hue and mix have a line more."""
 
+_WEIGHTS_OF_TWO: Final = (1.2, 1.0, 1.0, 1.0, 1.4, 1.5)
+"""The same with a question for the second colour."""
+
 
 @dataclass(frozen=True)
 class ClassLayout:
@@ -75,7 +78,7 @@ class ClassLayout:
         return QRectF(photo.left(), y, photo.width(), (bottom - top) * photo.height())
 
 
-def class_layout(width: float, height: float, aspect: float) -> ClassLayout:
+def class_layout(width: float, height: float, aspect: float, *, two: bool = False) -> ClassLayout:
     """Lay the class view out on a screen.
 
     Parameters
@@ -84,6 +87,8 @@ def class_layout(width: float, height: float, aspect: float) -> ClassLayout:
         Of the screen.
     aspect : float
         Width of the photo by its height.
+    two : bool
+        There is a question for a second colour.
     """
     unit = min(height, _SQUAREST * width)
     share = _LEFT_SHARE if width / height >= _NARROW else _LEFT_SHARE_NARROW
@@ -112,7 +117,7 @@ def class_layout(width: float, height: float, aspect: float) -> ClassLayout:
         ladder_across=ladder.width() > ladder.height(),
         letter_x=photo.left() - 0.024 * unit - 1.27 * _LETTER * unit,
         letter_radius=_LETTER * unit,
-        slots=_slots(paper, unit),
+        slots=_slots(paper, unit, _WEIGHTS_OF_TWO if two else _WEIGHTS),
     )
 
 
@@ -156,12 +161,12 @@ def _beside(wheel: QRectF, right: float, unit: float) -> QRectF:
     return QRectF(left, wheel.center().y() - height / 2, width, height)
 
 
-def _slots(paper: QRectF, unit: float) -> tuple[QRectF, ...]:
+def _slots(paper: QRectF, unit: float, weights: tuple[float, ...]) -> tuple[QRectF, ...]:
     pad_x, pad_y = 0.06 * unit, 0.028 * unit
     rest = paper.height() - 2 * pad_y
     slots, y = [], paper.top() + pad_y
-    for weight in _WEIGHTS:
-        height = rest * weight / sum(_WEIGHTS)
+    for weight in weights:
+        height = rest * weight / sum(weights)
         slots.append(QRectF(paper.left() + pad_x, y, paper.width() - 1.5 * pad_x, height))
         y += height
     return tuple(slots)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise, product
 
 import pytest
@@ -12,6 +13,7 @@ from PySide6.QtTest import QTest
 from app.drawing.classview import layout as layouts
 from core.lesson.asking import answer_to
 from core.lesson.lesson import QUESTIONS
+from core.reading.reading import SecondColour
 from core.reading.wording import Wording
 
 
@@ -31,6 +33,27 @@ def test_all_text_is_four_percent_and_on_the_screen(make_view, drawn, size, shap
             assert height > layouts.LEAST_TEXT * size[1] - 1, text
             assert left >= 0, text
             assert right <= size[0], text
+
+
+@pytest.mark.parametrize("size", SCREENS)
+def test_a_second_colour_has_a_question_and_a_mark_of_its_own(make_view, drawn, size):
+    view = make_view(size=size)
+    first, *others = readings_of(SKY)
+    second = SecondColour(others[-1].colour, 0.3, soft=True)
+    view.show_readings((replace(first, second=second), *others), Wording())
+    asked = "There is a second colour: what is it?"
+    for shown in range(len(view.lesson.questions) + 1):
+        drawn_now = texts_of(view, drawn)
+        words = [text for text, *_ in drawn_now]
+        assert all(height > layouts.LEAST_TEXT * size[1] - 1 for _, height, *_ in drawn_now)
+        assert all(left >= 0 and right <= size[0] for _, _, left, right, _ in drawn_now)
+        # Beside the photo, on the wheel and the ladder; and once more on both for the second.
+        assert words.count("A") == 1 + (shown > 0) + (shown > 2) + 2 * (shown > 4)
+        view.run("answer")
+    assert asked in view.accessibleName()
+    view.run("next band")
+    assert asked not in view.accessibleName()
+    assert len(view.lesson.questions) == len(QUESTIONS)
 
 
 def test_nothing_of_an_answer_is_told_early(make_view, drawn):

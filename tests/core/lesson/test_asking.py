@@ -1,12 +1,14 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from core.colour import srgb_to_Lab
 from core.lesson.asking import NO_FAMILY, answer_to, choices, paces, question_text
 from core.lesson.lesson import QUESTIONS
 from core.paint.wash.order import order_of_work
-from core.reading.reading import BandReading, read_colour
+from core.reading.reading import BandReading, SecondColour, read_colour
 from core.reading.wording import Wording
 
 WORDING = Wording()
@@ -71,3 +73,15 @@ def test_paces_follow_the_order_of_work():
     assert [pace.stage for pace in paces(None)] == ["wet", "lay", "stop", "dry"]
     order = order_of_work([], [])
     assert [pace.stage for pace in paces(order)] == ["wet", "stop", "dry"]
+
+
+def test_a_second_colour_is_asked_for_and_named_with_its_share():
+    cloudy = replace(BANDS["blue"], second=SecondColour(BANDS["pale"].colour, 0.3, soft=True))
+    assert "second colour" in question_text("second", WORDING)
+    answer = answer_to("second", cloudy, WORDING)
+    assert answer.choice in [key for key, _ in choices("second", WORDING)]
+    assert answer.choice == BANDS["pale"].colour.hue.family
+    assert answer.text.endswith(", a third")
+    assert answer.second.startswith("light, value ") or answer.second.startswith("very light")
+    grey = replace(cloudy, second=SecondColour(BANDS["grey"].colour, 0.3, soft=True))
+    assert answer_to("second", grey, WORDING).choice == NO_FAMILY

@@ -63,3 +63,23 @@ def test_other_bands_begin_anew():
     lesson = steps.answer(Lesson(3))
     assert steps.resized(lesson, 3) == lesson
     assert steps.resized(lesson, 4) == Lesson(4)
+
+
+def test_a_band_of_two_colours_is_asked_for_the_second():
+    lesson = Lesson(2, two=(1,))
+    assert lesson.questions == QUESTIONS
+    lesson = steps.go(lesson, 1)
+    assert lesson.questions == ("hue", "class", "value", "intensity", "second", "mix")
+    for question in lesson.questions:
+        assert lesson.question == question
+        assert not lesson.is_answered(question)
+        lesson = steps.answer(lesson)
+    assert lesson.question is None
+    assert not steps.go(lesson, -1).is_answered("second")
+
+
+def test_what_is_known_of_second_colours_may_change():
+    lesson = steps.answer(Lesson(2, two=(0,)))
+    again = steps.resized(lesson, 2, (1,))
+    assert (again.two, again.answered) == ((1,), lesson.answered)
+    assert steps.resized(lesson, 3, (1,)) == Lesson(3, two=(1,))
