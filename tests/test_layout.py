@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import ast
+import graphlib
 import hashlib
 import os
 import re
@@ -99,8 +101,43 @@ def test_import_contracts_hold() -> None:
         "app stands on core, never the other way",
         "core knows no Qt",
         "app holds no colour arithmetic",
+        "the floors of core",
+        "the floors of core.paint",
+        "the floors of core.sheet",
+        "the floors of app",
+        "the floors of app.drawing",
     ):
         assert f"{contract} KEPT" in done.stdout
+
+
+def modules() -> dict[str, ast.Module]:
+    """Dotted name and tree of every module of `app`, `core` and `sample_scenes`."""
+    found = {}
+    for top in ("app", "core", "sample_scenes"):
+        for path in sorted((ROOT / top).rglob("*.py")):
+            name = ".".join(path.relative_to(ROOT).with_suffix("").parts).removesuffix(".__init__")
+            found[name] = ast.parse(path.read_text(encoding="utf-8"))
+    return found
+
+
+def test_no_modules_import_each_other_in_a_circle() -> None:
+    """Not for a type alone either, nor inside a function."""
+    trees = modules()
+    graph: dict[str, set[str]] = {}
+    for name, tree in trees.items():
+        used = graph.setdefault(name, set())
+        for node in ast.walk(tree):
+            if isinstance(node, ast.Import):
+                used.update(alias.name for alias in node.names)
+            elif isinstance(node, ast.ImportFrom) and node.module:
+                whole = {f"{node.module}.{alias.name}" for alias in node.names}
+                used.update({one if one in trees else node.module for one in whole})
+        used &= trees.keys() - {name}
+    assert sum(map(len, graph.values())) > 1000
+    try:
+        graphlib.TopologicalSorter(graph).prepare()
+    except graphlib.CycleError as error:
+        pytest.fail(" -> ".join(error.args[1]))
 
 
 @pytest.mark.parametrize(

@@ -40,8 +40,8 @@ from app.drawing.cards.text import line_height
 from app.drawing.pyramid import Pyramid, image_of
 from app.drawing.sheets.board import paint_board
 from app.drawing.sheets.shape import BoardView, PictureOnBoard, board_shape
+from app.drawing.sheets.views import aspect_of, sheet_on_board, sky_on_board
 from app.look.type import FIRST
-from app.sheets.views import aspect_of, sheet_on_board, sky_on_board
 from core.cards import words
 from core.cards.data import CardData
 from core.photo.views import values_view

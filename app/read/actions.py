@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
-from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
+from PySide6.QtWidgets import QWidget
 
+from app.canvas.canvas import PhotoCanvas
 from app.widgets.actions import make_action
 from app.workspace import Menu
 from core.bands.lines import Bands, can_split
 from core.i18n import translate
-
-if TYPE_CHECKING:
-    from app.read.page import ReadPage
 
 _ZOOM = 1.4
 
@@ -21,11 +20,20 @@ _ZOOM = 1.4
 class ReadActions:
     """Made once by the page."""
 
-    def __init__(self, page: ReadPage) -> None:
-        self._split = make_action(page, translate("menu", "S&plit the band"), page.split)
-        self._remove = make_action(page, translate("menu", "Re&move the line"), page.remove)
+    def __init__(
+        self,
+        page: QWidget,
+        canvas: PhotoCanvas,
+        split: Callable[[], None],
+        remove: Callable[[], None],
+        propose_again: Callable[[], None],
+        look_at: Callable[[str], None],
+    ) -> None:
+        """`page` owns the actions; the callables do them."""
+        self._split = make_action(page, translate("menu", "S&plit the band"), split)
+        self._remove = make_action(page, translate("menu", "Re&move the line"), remove)
         self._propose = make_action(
-            page, translate("menu", "Pr&opose the bands again"), page.lines.propose_again, "Ctrl+R"
+            page, translate("menu", "Pr&opose the bands again"), propose_again, "Ctrl+R"
         )
         group = QActionGroup(page)
         self._views: dict[str, QAction] = {}
@@ -40,13 +48,12 @@ class ReadActions:
             ("eyes deutan", translate("menu", "As seen without &green cones"), "Ctrl+7"),
             ("eyes tritan", translate("menu", "As seen without &blue cones"), "Ctrl+8"),
         ):
-            action = make_action(page, text, partial(page.look_at, key), keys)
+            action = make_action(page, text, partial(look_at, key), keys)
             action.setCheckable(True)
             group.addAction(action)
             self._views[key] = action
         self._views["colour"].setChecked(True)
         zoom_in, zoom_out = QKeySequence.StandardKey.ZoomIn, QKeySequence.StandardKey.ZoomOut
-        canvas = page.canvas
         self._zooms = (
             make_action(page, translate("menu", "Zoom &in"), lambda: canvas.zoom(_ZOOM), zoom_in),
             make_action(

@@ -2,25 +2,44 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from dataclasses import dataclass
 
 from PySide6.QtWidgets import QHBoxLayout, QLayout, QStackedLayout, QVBoxLayout, QWidget
 
+from app.canvas.canvas import PhotoCanvas
 from app.look.space import GROUP, MARGIN
+from app.read.controls import ReadControls
+from app.read.status import StatusLine
+from app.widgets.notice import EmptyState
+from app.widgets.readout import ReadoutTable
+from app.widgets.spoken import SpokenStrip
+from app.widgets.wheel import LadderWidget, WheelWidget
 
-if TYPE_CHECKING:
-    from app.read.page import ReadPage
+
+@dataclass(frozen=True)
+class ReadParts:
+    """What stands on the page."""
+
+    empty: EmptyState
+    controls: ReadControls
+    canvas: PhotoCanvas
+    status: StatusLine
+    strip: SpokenStrip
+    wheel: WheelWidget
+    ladder: LadderWidget
+    table: ReadoutTable
 
 
-def lay_out(page: ReadPage, body: QWidget) -> tuple[QStackedLayout, QWidget]:
+def lay_out(page: QWidget, body: QWidget, parts: ReadParts) -> tuple[QStackedLayout, QWidget]:
     """Lay the page's parts out.
 
     Parameters
     ----------
-    page : ReadPage
-        Its parts are made, children of `body`.
+    page : QWidget
     body : QWidget
-        Shown where there is a photo, instead of the page's `empty`.
+        Shown where there is a photo, instead of `parts.empty`.
+    parts : ReadParts
+        Children of `body`, but for `empty`, which is the page's.
 
     Returns
     -------
@@ -30,44 +49,44 @@ def lay_out(page: ReadPage, body: QWidget) -> tuple[QStackedLayout, QWidget]:
         The right column, whose width the page sets.
     """
     top = QStackedLayout(page)
-    top.addWidget(page.empty)
+    top.addWidget(parts.empty)
     top.addWidget(body)
     right = QWidget(body)
-    right.setLayout(_right_column(page))
+    right.setLayout(_right_column(parts))
     columns = QHBoxLayout(body)
     columns.setContentsMargins(0, 0, 0, 0)
     columns.setSpacing(0)
-    columns.addLayout(_left_column(page), 1)
+    columns.addLayout(_left_column(parts), 1)
     columns.addWidget(right)
     return top, right
 
 
-def _left_column(page: ReadPage) -> QLayout:
+def _left_column(parts: ReadParts) -> QLayout:
     left = QVBoxLayout()
     left.setContentsMargins(0, 0, 0, 0)
     left.setSpacing(0)
     row = QHBoxLayout()
     row.setContentsMargins(MARGIN, 10, MARGIN, 6)
-    row.addWidget(page.controls)
+    row.addWidget(parts.controls)
     left.addLayout(row)
-    left.addWidget(page.canvas, 1)
+    left.addWidget(parts.canvas, 1)
     status = QHBoxLayout()
     status.setContentsMargins(60, 0, MARGIN, 4)
-    status.addWidget(page.status)
+    status.addWidget(parts.status)
     left.addLayout(status)
-    left.addWidget(page.strip)
+    left.addWidget(parts.strip)
     return left
 
 
-def _right_column(page: ReadPage) -> QLayout:
+def _right_column(parts: ReadParts) -> QLayout:
     right = QVBoxLayout()
     right.setContentsMargins(0, 0, 0, 0)
     right.setSpacing(GROUP)
     charts = QHBoxLayout()
     charts.setContentsMargins(12, 10, MARGIN, 0)
     charts.setSpacing(GROUP)
-    charts.addWidget(page.wheel, 1)
-    charts.addWidget(page.ladder)
+    charts.addWidget(parts.wheel, 1)
+    charts.addWidget(parts.ladder)
     right.addLayout(charts, 10)
-    right.addWidget(page.table, 12)
+    right.addWidget(parts.table, 12)
     return right

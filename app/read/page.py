@@ -14,7 +14,7 @@ from app.drawing.views import ladder_view, wheel_view
 from app.look import look
 from app.read.actions import ReadActions
 from app.read.controls import ReadControls
-from app.read.layout import lay_out
+from app.read.layout import ReadParts, lay_out
 from app.read.lines import LineEdits
 from app.read.status import StatusLine
 from app.services.photo_jobs import OpenedPhoto
@@ -77,8 +77,20 @@ class ReadPage(Page):
             self,
         )
         self._pictures = Pictures(self)
-        self._actions = ReadActions(self)
-        self._top, self._right = lay_out(self, body)
+        self._actions = ReadActions(
+            self, self.canvas, self.split, self.remove, self.lines.propose_again, self.look_at
+        )
+        parts = ReadParts(
+            self.empty,
+            self.controls,
+            self.canvas,
+            self.status,
+            self.strip,
+            self.wheel,
+            self.ladder,
+            self.table,
+        )
+        self._top, self._right = lay_out(self, body, parts)
         self._connect()
         self._show_study(workspace.document.study)
         if workspace.reader.opened is not None:

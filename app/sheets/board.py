@@ -10,11 +10,11 @@ from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 from app.drawing.sheets.board import paint_board
 from app.drawing.sheets.shape import BoardShape, BoardView, PictureOnBoard, board_shape
+from app.drawing.sheets.views import board_text
 from app.look import look
 from app.look.space import PHOTO_CLEAR
 from app.sheets.place import PlaceView, SheetPlace
 from app.sheets.title import SheetTitle
-from app.sheets.views import board_text
 from core.i18n import translate
 
 _TITLES = 46

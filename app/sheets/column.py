@@ -5,13 +5,13 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from app.drawing.sheets.views import band_rows
 from app.look import look
 from app.look.icons import pixmap
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.sheets.asking import strip_view
 from app.sheets.bands import SheetBands
 from app.sheets.strip import SheetStrip
-from app.sheets.views import band_rows
 from core.i18n import translate
 from core.sheet.result import SheetCheck
 

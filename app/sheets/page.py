@@ -15,6 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QStackedLayout, QVBoxLayout, QWidget
 
+from app.drawing.sheets.views import spoken_lines
 from app.files.opening import can_open
 from app.look import look
 from app.sheets.actions import sheet_actions
@@ -25,7 +26,6 @@ from app.sheets.corner_edits import CornerDesk
 from app.sheets.drops import SheetDrops
 from app.sheets.lower import LowerPart
 from app.sheets.showing import board_of
-from app.sheets.views import spoken_lines
 from app.widgets.notice import EmptyState
 from app.workspace import Menu, Page, Workspace
 from core.i18n import translate

@@ -6,9 +6,9 @@ from collections.abc import Sequence
 
 from app.drawing.pyramid import Pyramid
 from app.drawing.sheets.shape import BoardView
+from app.drawing.sheets.views import aspect_of, board_view, sheet_on_board, sky_on_board
 from app.look import look
 from app.services.photo_jobs import OpenedPhoto
-from app.sheets.views import aspect_of, board_view, sheet_on_board, sky_on_board
 from core.bands.lines import Bands
 from core.sheet.result import SheetCheck
 

@@ -40,6 +40,7 @@ class Header(QWidget):
 
     def __init__(self, undo: QAction, redo: QAction, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.undo, self.redo = undo, redo
         self.setProperty("ground", "bar")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._bar = QMenuBar(self)

@@ -28,7 +28,6 @@ from app.files.recent import Recent
 from app.files.study_files import StudyFiles
 from app.services.checker import Checker
 from app.services.notices import NoticeDesk, Notices
-from app.services.page_scroll import PageScroll
 from app.services.planner import Planner
 from app.services.reader import Reader
 from app.state.boxes import BoxShelf
@@ -41,10 +40,11 @@ from app.widgets.notice import NoticeBar
 from app.window.appearance import Appearance
 from app.window.first_run import FirstRun
 from app.window.header import Header
+from app.window.page_scroll import PageScroll
 from app.window.pages import PAGES
 from app.window.preferences import PreferencesDesk
 from app.window.warmup import Warmup
-from app.window.window_menus import WindowMenus
+from app.window.window_menus import Commands, WindowMenus
 from app.workspace import Page, Workspace
 from core.i18n import translate
 from core.pictures import PictureStore
@@ -118,7 +118,19 @@ class Window(QMainWindow):
         self._stack = QStackedWidget(self)
         self._assemble()
         self.preferences_desk = PreferencesDesk(self.preferences, self)
-        self._menus = WindowMenus(self, undo, redo)
+        self._menus = WindowMenus(
+            self,
+            self.header,
+            self.workspace,
+            Commands(
+                ask_for_title=self.ask_for_title,
+                close=self.close,
+                paste=self.paste,
+                print_card=self.cards.open,
+                show_preferences=self.preferences_desk.show,
+                toggle_class_view=self.class_room.toggle,
+            ),
+        )
         self.help = self._menus.help
         for kind in PAGES:
             self.header.add_tab(kind.title())

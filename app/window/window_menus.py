@@ -2,21 +2,33 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from collections.abc import Callable
+from dataclasses import dataclass
 
 from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QWidget
 
 from app.widgets.actions import make_action
 from app.widgets.buttons import InkButton
+from app.window.header import Header
 from app.window.help_menu import Help
 from app.window.menus import fill_look_menus, fill_study_menu
-from app.workspace import Menu, Page
+from app.workspace import Menu, Page, Workspace
 from core.i18n import translate
 
-if TYPE_CHECKING:
-    from app.window.window import Window
-
 _MENUS: tuple[Menu, ...] = ("study", "edit", "view", "help")
+
+
+@dataclass(frozen=True)
+class Commands:
+    """What the menus ask the window to do."""
+
+    ask_for_title: Callable[[], None]
+    close: Callable[[], object]
+    paste: Callable[[], None]
+    print_card: Callable[[], object]
+    show_preferences: Callable[[], None]
+    toggle_class_view: Callable[[], None]
 
 
 class WindowMenus:
@@ -30,15 +42,20 @@ class WindowMenus:
         The header's button that opens the class view.
     """
 
-    def __init__(self, window: Window, undo: QAction, redo: QAction) -> None:
-        self._header = window.header
+    def __init__(
+        self, window: QWidget, header: Header, workspace: Workspace, commands: Commands
+    ) -> None:
+        """`window` owns the actions; undo and redo are the header's."""
+        self._owner = window
+        self._header = header
+        self._do = commands
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         self._marks: dict[str, QAction] = {}
-        self._fill_study(window)
-        self._fill_edit(window, undo, redo)
-        self._fill_view(window)
-        self.class_button = self._add_button(window)
-        self.help = Help(self._header.menu("help"), window.preferences, window)
+        self._fill_study(workspace)
+        self._fill_edit()
+        self._fill_view(workspace)
+        self.class_button = self._add_button()
+        self.help = Help(self._header.menu("help"), workspace.preferences, window)
 
     def show_page(self, page: Page) -> None:
         """Put a page's actions into the menus, in place of the last one's."""
@@ -51,41 +68,52 @@ class WindowMenus:
             for action in self._page_actions[name]:
                 menu.insertAction(mark, action)
 
-    def _fill_study(self, window: Window) -> None:
+    def _fill_study(self, workspace: Workspace) -> None:
         menu = self._header.menu("study")
         self._marks["study"] = fill_study_menu(
-            menu, window.opener, window.files, window.ask_for_title, window.close
+            menu,
+            workspace.opener,
+            workspace.files,
+            self._do.ask_for_title,
+            self._do.close,
         )
         keys = QKeySequence.StandardKey.Print
-        card = make_action(window, translate("menu", "&Print a card..."), window.cards.open, keys)
+        card = make_action(
+            self._owner, translate("menu", "&Print a card..."), self._do.print_card, keys
+        )
         menu.insertAction(self._marks["study"], card)
 
-    def _fill_edit(self, window: Window, undo: QAction, redo: QAction) -> None:
+    def _fill_edit(self) -> None:
         menu = self._header.menu("edit")
         keys = QKeySequence.StandardKey.Paste
-        paste = make_action(window, translate("menu", "&Paste a picture"), window.paste, keys)
-        menu.addActions([undo, redo])
+        paste = make_action(
+            self._owner, translate("menu", "&Paste a picture"), self._do.paste, keys
+        )
+        menu.addActions([self._header.undo, self._header.redo])
         menu.addSeparator()
         menu.addAction(paste)
         self._marks["edit"] = menu.addSeparator()
         preferences = make_action(
-            window, translate("menu", "Pre&ferences..."), window.preferences_desk.show, "Ctrl+,"
+            self._owner,
+            translate("menu", "Pre&ferences..."),
+            self._do.show_preferences,
+            "Ctrl+,",
         )
         menu.addAction(preferences)
 
-    def _fill_view(self, window: Window) -> None:
+    def _fill_view(self, workspace: Workspace) -> None:
         menu = self._header.menu("view")
         class_view = make_action(
-            window, translate("menu", "&Class view"), window.class_room.toggle, "F5"
+            self._owner, translate("menu", "&Class view"), self._do.toggle_class_view, "F5"
         )
         menu.addAction(class_view)
         menu.addSeparator()  # drawn as one with the next where a page adds nothing between
         self._marks["view"] = menu.addSeparator()
-        fill_look_menus(menu, window.preferences)
+        fill_look_menus(menu, workspace.preferences)
 
-    def _add_button(self, window: Window) -> InkButton:
-        button = InkButton(translate("header", "Class view"), "class_view", window)
+    def _add_button(self) -> InkButton:
+        button = InkButton(translate("header", "Class view"), "class_view", self._owner)
         button.setToolTip(translate("header", "One band at a time before the class (F5)"))
-        button.clicked.connect(window.class_room.toggle)
+        button.clicked.connect(self._do.toggle_class_view)
         self._header.add_button(button)
         return button

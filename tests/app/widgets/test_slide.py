@@ -8,9 +8,9 @@ from PySide6.QtWidgets import QApplication
 from sheet_checks import sheet_check
 
 import app.widgets.slide
+from app.drawing.sheets.views import band_rows
 from app.look import look
 from app.sheets.bands import SheetBands
-from app.sheets.views import band_rows
 from app.widgets.slide import Slide
 
 
