@@ -140,6 +140,15 @@ def test_no_modules_import_each_other_in_a_circle() -> None:
         pytest.fail(" -> ".join(error.args[1]))
 
 
+def test_every_folder_says_what_it_is_and_who_may_import_it() -> None:
+    silent = []
+    for path in [*(ROOT / "app").rglob("__init__.py"), *(ROOT / "core").rglob("__init__.py")]:
+        text = ast.get_docstring(ast.parse(path.read_text(encoding="utf-8"))) or ""
+        if "import" not in text.lower():
+            silent.append(str(path.relative_to(ROOT)))
+    assert silent == []
+
+
 @pytest.mark.parametrize(
     ("package", "banned"),
     [

@@ -3,6 +3,8 @@
 A view is a frozen dataclass of numbers and texts; every length comes from the rectangle; the
 painter is left as it was found. The screen, the snapshot tests and the printed cards call the
 same functions, and hit-testing uses the same geometry.
+
+May import `look`, and readings and words of `core` to make views; everything above imports it.
 """
 
 from app.drawing.ladder import LadderMark, LadderView, ladder_geometry, ladder_hit, paint_ladder

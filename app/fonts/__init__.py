@@ -3,6 +3,8 @@
 Drawn for poor sight: B and 8, O and 0 stay apart from the back row of a class. The files are
 made by tools/build_fonts.py from the npm package @fontsource/atkinson-hyperlegible-next; the
 licence is OFL.txt beside them.
+
+Imports nothing of ours; `look` and the start import it.
 """
 
 from __future__ import annotations

@@ -6,6 +6,8 @@ Use it so::
     from app.look import apply_look     # put another one in force
 
 Everything on screen is measured from here; nothing else holds a colour or a text size.
+
+May import `fonts` alone; everything above imports it.
 """
 
 from app.look.current import Look, apply_look, look

@@ -1,1 +1,4 @@
-"""The Worksheet page: scales, written answers, and what was measured."""
+"""The Worksheet page: scales, written answers, and what was measured.
+
+`page.py` is the door. May import `workspace` and all below, no other page.
+"""

@@ -1,1 +1,4 @@
-"""Bands: proposing the lines of a sky, editing them, and reading what lies between them."""
+"""Bands: proposing the lines of a sky, editing them, and reading what lies between them.
+
+May import `photo`, `reading` and `colour`.
+"""

@@ -2,6 +2,8 @@
 
 A command's module has `add_arguments(parser)` and `run(args) -> int`; it is imported only when
 it is called. A new command is one line in `COMMANDS`.
+
+May import everything of `core`; `app.main` imports it.
 """
 
 from __future__ import annotations

@@ -1,4 +1,7 @@
-"""Colour arithmetic: sRGB, CIELAB, differences, and Munsell hue, value and chroma."""
+"""Colour arithmetic: sRGB, CIELAB, differences, and Munsell hue, value and chroma.
+
+May import nothing else of `core`; everything above imports it.
+"""
 
 from core.colour.difference import delta_E_76, delta_E_2000
 from core.colour.lab import (

@@ -1,5 +1,7 @@
 """Opening a photo: any common picture format to upright sRGB pixels.
 
+May import `reading` and `colour`; `bands` and the sheet import it.
+
 >>> import numpy as np, io
 >>> from PIL import Image
 >>> buffer = io.BytesIO()

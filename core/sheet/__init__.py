@@ -1,7 +1,10 @@
 """Checking a practice sheet against its reference sky.
 
+`check.py` leads through the folders: `find` the painting, undo its `light`, see what is `painted`,
+`match` it with the reference, say the `findings`. `measuring.py` and `result.py` are what is found.
+
 What checks is imported when it is first asked for: a study only names the options, and the window
-is not to wait for the rest.
+is not to wait for the rest. May import `bands`, `photo`, `reading`, `words`; never `paint`.
 """
 
 from __future__ import annotations

@@ -1,4 +1,8 @@
-"""Numbers become words here and nowhere else, so that window, cards and command line agree."""
+"""Readings become words here: window, cards and command line say the same.
+
+Mixes, sheets and worksheets have their words beside them (`core.paint.words`,
+`core.sheet.findings`, `core.worksheet.words`), made of these. May import `reading` and below.
+"""
 
 from core.words.names import (
     class_with_article,

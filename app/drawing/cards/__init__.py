@@ -1,1 +1,4 @@
-"""Drawings that only the printed cards use."""
+"""Drawings that only the printed cards use.
+
+May import what lies loose in `drawing`, and `wheel`; `app.cards` imports it.
+"""

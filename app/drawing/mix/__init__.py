@@ -1,1 +1,4 @@
-"""Drawings of the Mix page: parts, swatches, strips, ladders, meetings."""
+"""Drawings of the Mix page: parts, swatches, strips, ladders, meetings.
+
+May import what lies loose in `drawing`; `app.mix`, cards and the guide import it.
+"""

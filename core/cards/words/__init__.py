@@ -1,4 +1,7 @@
-"""What cards say beyond readings, mixes and findings: one module a topic."""
+"""What cards say beyond readings, mixes and findings: one module a topic.
+
+May import the words of paint, sheets and readings; cards alone import it.
+"""
 
 from core.cards.words.colours import (
     hue_piece,

@@ -1,1 +1,4 @@
-"""The match: which stretch of the sheet is which band of the reference, and where the lines lie."""
+"""The match: which stretch of the sheet is which band of the reference, and where the lines lie.
+
+May import `painted`; `findings` and `check` import it.
+"""
