@@ -13,7 +13,6 @@ from app.mix.stage_views import (
     group_to_compare,
     tone_steps,
 )
-from app.mix.texts import sentence_case
 from app.mix.views import BandView, offers
 from core.i18n import remembered, translate
 from core.mixing import MOST_PARTS
@@ -28,6 +27,7 @@ from core.paint.words.mix import strength_text
 from core.paint.words.plan import ladder_title
 from core.paint.words.tone import toners_text
 from core.reading.reading import ColourReading
+from core.words.lists import sentence_case
 
 Toner = tuple[tuple[str, int], ...]
 """Paint keys with their parts."""

@@ -7,7 +7,6 @@ from dataclasses import replace
 
 from app.mix.box_panel import BoxView
 from app.mix.paint_row import PaintRowView
-from app.mix.texts import sentence_case
 from core.i18n import remembered, translate
 from core.paint.box.box import GENERIC_BOXES, Box
 from core.paint.box.cautions import Caution
@@ -16,6 +15,7 @@ from core.paint.mixture.swatch import drawn_out
 from core.paint.options import MixOptions
 from core.paint.pigment.catalogue import CATALOGUE, Paint
 from core.paint.words.plan import caution_text, paint_note
+from core.words.lists import sentence_case
 
 
 def boxes_to_choose(own: Sequence[Box], current: Box) -> tuple[tuple[Box, ...], int]:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from PySide6.QtWidgets import QMenu, QWidget
 
 from app.mix.edits import MixEdits
-from app.mix.texts import sentence_case
 from core.i18n import translate
 from core.paint.box.names import paint_name
 from core.study import Study
+from core.words.lists import sentence_case
 
 
 def add_left_out(menu: QMenu, study: Study, edits: MixEdits) -> QMenu:

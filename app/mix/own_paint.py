@@ -21,7 +21,6 @@ from app.drawing.mix.swatch import SwatchView, paint_swatch
 from app.look import look
 from app.look.space import CONTROL, INSIDE, WITHIN
 from app.look.theme import WALL
-from app.mix.texts import sentence_case
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from core.i18n import translate
@@ -29,6 +28,7 @@ from core.paint.box.box_file import MAX_NAME
 from core.paint.box.names import paint_name
 from core.paint.mixture.swatch import drawn_out
 from core.paint.pigment.catalogue import CATALOGUE
+from core.words.lists import sentence_case
 
 WIDTH = 460
 

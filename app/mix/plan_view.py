@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from app.mix.plan_shown import AmountRow, PlanView
-from app.mix.texts import sentence_case
 from core.i18n import translate
 from core.paint.options import MixOptions
 from core.paint.planned import MixPlan
@@ -18,6 +17,7 @@ from core.paint.words.plan import (
     wet_text,
 )
 from core.reading.units import Units, size_text
+from core.words.lists import sentence_case
 
 
 def plan_view(plan: MixPlan, options: MixOptions, units: Units = "cm") -> PlanView:

@@ -12,11 +12,6 @@ VerdictKind = Literal["matches", "close", "off", "unknown"]
 VERDICTS: dict[str, VerdictKind] = {"matches": "matches", "close": "close", "far": "off"}
 
 
-def sentence_case(text: str) -> str:
-    """The text with a capital first letter."""
-    return text[:1].upper() + text[1:]
-
-
 SMALLER_AT_MOST = 0.85
 """How much smaller a mix may be written so that no paint's name is parted."""
 

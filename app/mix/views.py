@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from app.mix.texts import VERDICTS, VerdictKind, sentence_case
+from app.mix.texts import VERDICTS, VerdictKind
 from core.colour.contrast import ink_on
 from core.i18n import translate
 from core.paint.box.box import Box
@@ -17,7 +17,6 @@ from core.paint.planned import BandMix, MixPlan
 from core.paint.words.mix import (
     alternative_text,
     closest_text,
-    listed,
     parts_text,
     reach_text,
     shortfall_text,
@@ -25,6 +24,7 @@ from core.paint.words.mix import (
     verdict_word,
     why_text,
 )
+from core.words.lists import listed, sentence_case
 
 
 @dataclass(frozen=True)

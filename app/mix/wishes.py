@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from app.mix.edits import MixEdits
 from app.mix.left_out import add_left_out
-from app.mix.texts import sentence_case
 from app.services.notices import Notices
 from app.state.document import Document
 from core import mixing
@@ -16,6 +15,7 @@ from core.i18n import translate
 from core.paint.box.names import paint_name
 from core.paint.options import BandChoice
 from core.study import Study
+from core.words.lists import sentence_case
 
 
 class WishesMenu:

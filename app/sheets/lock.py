@@ -11,7 +11,8 @@ from app.look.icons import paint_icon
 from app.look.space import EDGE, GROUP, RADIUS, WITHIN
 from app.widgets.buttons import EdgeButton
 from core.i18n import translate
-from core.sheet.findings.words import joined, quality_word
+from core.sheet.findings.words import quality_word
+from core.words.lists import listed
 
 
 class LockField(QWidget):
@@ -49,7 +50,7 @@ class LockField(QWidget):
             "What was measured of sheet {number} waits for the student's own scores. "
             "Still missing on the worksheet: {qualities}.",
         )
-        words = joined([quality_word(quality) for quality in missing])
+        words = listed([quality_word(quality) for quality in missing])
         self._text.setText(text.format(number=index + 1, qualities=words))
 
     @property

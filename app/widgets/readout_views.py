@@ -21,6 +21,7 @@ from core.words import (
     value_number,
     value_word_text,
 )
+from core.words.lists import sentence_case
 
 
 @dataclass(frozen=True)
@@ -135,7 +136,9 @@ def spoken_view(
     """The strip's texts for one band; `parts` says how the box tones it down, once planned."""
     row = _row(reading, wording)
     if reading.colour is None:
-        return SpokenView(row.letter, None, _first_up(row.hue), *[""] * 5, row.spoken, row.spoken)
+        return SpokenView(
+            row.letter, None, sentence_case(row.hue), *[""] * 5, row.spoken, row.spoken
+        )
     number = translate("readout", "value {number} of 10").format(number=row.value)
     toning = tone_down_sentence(reading, wording, parts)
     first = band_notes(reading, wording)[:1]
@@ -144,17 +147,13 @@ def spoken_view(
     return SpokenView(
         letter=row.letter,
         colour=row.colour,
-        hue=_first_up(row.hue),
+        hue=sentence_case(row.hue),
         hue_second=row.hue_second,
-        value=_first_up(row.value_second),
+        value=sentence_case(row.value_second),
         value_second=number,
-        intensity=_first_up(row.intensity),
+        intensity=sentence_case(row.intensity),
         intensity_second=row.intensity_second,
         sentence=" ".join((*first, toning)).strip(),
         spoken=" ".join((row.spoken, toning)).strip(),
         other=row.other,
     )
-
-
-def _first_up(text: str) -> str:
-    return text[:1].upper() + text[1:]

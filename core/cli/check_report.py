@@ -17,6 +17,7 @@ from core.sheet.result import (
     Finding,
     SheetCheck,
 )
+from core.words.lists import sentence_case
 
 
 @dataclass(frozen=True)
@@ -123,8 +124,7 @@ def _scores(check: SheetCheck) -> list[str]:
     lines = [translate("command line", "Scores, a second opinion (10 is best):")]
     for quality in QUALITIES:
         score = getattr(check.scores, quality)
-        name = quality_word(quality)
-        name = name[0].upper() + name[1:]
+        name = sentence_case(quality_word(quality))
         if score is None:
             lines.append(
                 translate("command line", "  {quality}: cannot be judged").format(quality=name)

@@ -19,7 +19,6 @@ from core.paint.words.mix import (
     closest_text,
     mix_text,
     reach_text,
-    sentence_case,
     shortfall_text,
     verdict_word,
     why_text,
@@ -44,6 +43,7 @@ from core.paint.words.tone import toners_text
 from core.reading.reading import read_colour
 from core.reading.wording import Wording
 from core.words import band_sentence
+from core.words.lists import sentence_case
 
 
 def plan_as_json(read_json: dict[str, Any], plan: MixPlan) -> dict[str, Any]:

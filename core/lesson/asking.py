@@ -11,6 +11,7 @@ from core.paint.wash.order import Order, Stage
 from core.reading.reading import INTENSITY_WORDS, VALUE_WORDS, BandReading, ColourReading
 from core.reading.wheel import FAMILIES, HUE_CLASSES
 from core.reading.wording import Wording
+from core.words.lists import sentence_case
 from core.words.names import (
     class_word,
     family_name,
@@ -103,14 +104,14 @@ def answer_to(question: Question, reading: BandReading, wording: Wording, mix: s
                 word=value_word_text(colour.value_word),
                 number=value_number(colour.munsell.value, wording),
             )
-            return Answer(colour.value_word, _capital(text))
+            return Answer(colour.value_word, sentence_case(text))
         case "intensity":
             word = colour.intensity_word
-            return Answer(word, _capital(intensity_text(word)))
+            return Answer(word, sentence_case(intensity_text(word)))
         case "second":
             return _second(reading, wording)
         case "mix":
-            return Answer(None, _capital(_toning(colour)), mix)
+            return Answer(None, sentence_case(_toning(colour)), mix)
         case _:
             assert_never(question)
 
@@ -121,11 +122,11 @@ def _hue(colour: ColourReading) -> Answer:
         second = ""
         if hue.also is not None:
             second = translate("class view", "near {hue}").format(hue=family_name(hue.also))
-        return Answer(hue.family, _capital(family_name(hue.family)), second)
+        return Answer(hue.family, sentence_case(family_name(hue.family)), second)
     second = ""
     if hue.leaning is not None:
         second = translate("class view", "leaning {hue}").format(hue=family_name(hue.leaning))
-    return Answer(NO_FAMILY, _capital(neutral_name(hue)), second)
+    return Answer(NO_FAMILY, sentence_case(neutral_name(hue)), second)
 
 
 def _second(reading: BandReading, wording: Wording) -> Answer:
@@ -143,14 +144,14 @@ def _second(reading: BandReading, wording: Wording) -> Answer:
         under = translate("class view", "{value}, {intensity}").format(
             value=under, intensity=intensity_text(colour.intensity_word)
         )
-    return Answer(colour.hue.family or NO_FAMILY, _capital(text), under)
+    return Answer(colour.hue.family or NO_FAMILY, sentence_case(text), under)
 
 
 def _class(colour: ColourReading, wording: Wording) -> Answer:
     if colour.hue.hue_class is None:
         text = translate("class view", "None: {hue}").format(hue=hue_short(colour.hue))
-        return Answer(NO_FAMILY, _capital(text))
-    return Answer(colour.hue.hue_class, _capital(class_word(colour.hue.hue_class, wording)))
+        return Answer(NO_FAMILY, sentence_case(text))
+    return Answer(colour.hue.hue_class, sentence_case(class_word(colour.hue.hue_class, wording)))
 
 
 def _toning(colour: ColourReading) -> str:
@@ -170,10 +171,6 @@ def _toning(colour: ColourReading) -> str:
         case _:
             assert_never(word)
     return text.format(complement=complement)
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]
 
 
 @dataclass(frozen=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from core.i18n import translate
 from core.reading.reading import BandReading, SecondColour
 from core.reading.wording import Wording
+from core.words.lists import sentence_case
 from core.words.names import hue_short
 from core.words.phrases import colour_sentence_part
 
@@ -61,7 +62,7 @@ def second_sentence(second: SecondColour, wording: Wording) -> str:
     """ "About a third of it is orange, a secondary; light, value 7.1; and intense."."""
     share = share_text(second.share)
     return translate("words", "{share} of it is {second}.").format(
-        share=share[:1].upper() + share[1:], second=colour_sentence_part(second.colour, wording)
+        share=sentence_case(share), second=colour_sentence_part(second.colour, wording)
     )
 
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 from typing import Literal, assert_never
 
 from core.i18n import translate
-from core.sheet.findings.words import joined, quality_word, score_meaning
+from core.sheet.findings.words import quality_word, score_meaning
+from core.words.lists import listed
 from core.worksheet.worksheet import ChangeFirst, Quality
 
 ANCHORS = (1, 4, 7, 10)
@@ -169,7 +170,7 @@ def waiting_sentence(missing: tuple[Quality, ...], has_sheet: bool) -> str:
     has_sheet : bool
         The study has a picture of the sheet.
     """
-    scores = joined([quality_word(quality) for quality in missing])
+    scores = listed([quality_word(quality) for quality in missing])
     if missing and has_sheet:
         return translate("worksheet", "Score {qualities} to open them.").format(qualities=scores)
     if missing:

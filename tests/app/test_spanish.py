@@ -40,8 +40,9 @@ from core.lesson.lesson import QUESTIONS
 from core.reading.reading import BandReading, read_colours
 from core.reading.wheel import FAMILIES
 from core.reading.wording import Wording
-from core.sheet.findings.words import joined, quality_word
+from core.sheet.findings.words import quality_word
 from core.words import band_sentence, family_name
+from core.words.lists import listed
 
 
 @pytest.fixture(autouse=True)
@@ -76,9 +77,11 @@ def test_a_band_is_said_in_one_correct_sentence():
 
 def test_and_before_an_i_is_another_word():
     words = [quality_word(quality) for quality in ("hue", "value", "intensity")]
-    assert joined(words) == "matiz, valor e intensidad"
-    assert joined(words[:2]) == "matiz y valor"
-    assert joined(["A", "B", "C"]) == "A, B y C"
+    assert listed(words) == "matiz, valor e intensidad"
+    assert listed(words[:2]) == "matiz y valor"
+    assert listed(["A", "B", "C"]) == "A, B y C"
+    assert listed(["ocre", "índigo"]) == "ocre e índigo"
+    assert listed(["zinc", "hierro"]) == "zinc y hierro"
 
 
 @pytest.mark.parametrize("percent", [100, 150])

@@ -11,9 +11,10 @@ from core.paint.wash.amounts import Amounts, PaintSheet
 from core.paint.wash.order import Order
 from core.paint.words.amounts import sheet_name
 from core.paint.words.fit import reach_short_text
-from core.paint.words.mix import listed, shortfall_text, verdict_word
+from core.paint.words.mix import shortfall_text, verdict_word
 from core.paint.words.plan import amounts_note, meeting_text, metal_name, work_step_text
 from core.reading.units import Units, size_text
+from core.words.lists import listed, sentence_case
 
 
 def nearness_text(planned: PlannedMix, band: BandMix) -> str:
@@ -153,7 +154,7 @@ def caution_lines(box: Box, cautions: tuple[Caution, ...]) -> tuple[str, ...]:
             )
         named = listed(paints)
         metals = listed([metal_name(name) for name in lists])
-        lines.append(text.format(paints=named[:1].upper() + named[1:], lists=metals))
+        lines.append(text.format(paints=sentence_case(named), lists=metals))
     if lines:
         lines[-1] += " " + translate(
             "cards", "Keep rinse water apart from drinking water, and wash your hands."

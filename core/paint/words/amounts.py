@@ -8,8 +8,9 @@ from typing import assert_never
 from core.i18n import translate
 from core.paint.mixture.strength import STRENGTHS, Strength
 from core.paint.wash.amounts import Amounts
-from core.paint.words.parts import listed, strength_note
+from core.paint.words.parts import strength_note
 from core.reading.units import Units, length_text
+from core.words.lists import listed
 
 FLAT_BRUSH_MM = 25.0
 """A flat wide enough for a class's sheet (common practice)."""

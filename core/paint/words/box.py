@@ -11,7 +11,7 @@ from core.paint.box.cautions import Caution
 from core.paint.box.names import paint_name
 from core.paint.pigment.catalogue import CATALOGUE, Paint
 from core.paint.pigment.paint import Transparency
-from core.paint.words.parts import listed, sentence_case
+from core.words.lists import listed, sentence_case
 
 
 def stand_ins_text(box: Box, keys: Iterable[str] | None = None) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from core.i18n import translate
 from core.paint.choice.faults import TOUCHY_DELTA_E, PaintCompared
 from core.paint.words.fit import fault_text
-from core.paint.words.parts import listed
+from core.words.lists import listed
 from core.words.names import family_name
 
 SHOWS_DELTA_E = 3.0

@@ -7,7 +7,7 @@ from typing import assert_never
 from core.i18n import translate
 from core.paint.mixture.shortfall import Fault, MainHue, Verdict
 from core.paint.planned import PlannedMix, Reach
-from core.paint.words.parts import listed
+from core.words.lists import listed
 
 CLEARLY_VALUE, CLEARLY_CHROMA, CLEARLY_HUE = 0.9, 2.5, 7.0
 """From here a fault is no longer "a little": Munsell value, chroma, CIELAB units of hue."""

@@ -10,8 +10,8 @@ from core.paint.box.box import Box
 from core.paint.box.names import paint_name
 from core.paint.planned import PlannedMix
 from core.paint.toning.tone_down import Ladder, LadderStep, StepNote
-from core.paint.words.parts import listed
 from core.reading.wheel import wheel_distance
+from core.words.lists import listed
 from core.words.names import family_name
 
 

@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from core.paint.words.fit import reach_text, shortfall_text, verdict_word
 from core.paint.words.parts import (
-    listed,
     mix_text,
     parts_text,
-    sentence_case,
     strength_note,
     strength_text,
 )
@@ -16,12 +14,10 @@ from core.paint.words.reasons import alternative_text, closest_text, reason_text
 __all__ = [
     "alternative_text",
     "closest_text",
-    "listed",
     "mix_text",
     "parts_text",
     "reach_text",
     "reason_text",
-    "sentence_case",
     "shortfall_text",
     "strength_note",
     "strength_text",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from typing import assert_never
 
 from core.i18n import translate
@@ -71,17 +70,3 @@ def mix_text(box: Box, planned: PlannedMix) -> str:
     return translate("mix", "{parts}, {strength}").format(
         parts=parts_text(box, planned.mix), strength=strength_text(planned.strength)
     )
-
-
-def listed(pieces: Sequence[str]) -> str:
-    """ "a", "a and b", "a, b and c"."""
-    if len(pieces) < 2:
-        return "".join(pieces)
-    return translate("mix", "{first} and {last}").format(
-        first=", ".join(pieces[:-1]), last=pieces[-1]
-    )
-
-
-def sentence_case(text: str) -> str:
-    """The text with a capital first letter, as at the start of a sentence."""
-    return text[:1].upper() + text[1:]

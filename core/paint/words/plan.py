@@ -25,8 +25,8 @@ from core.paint.words.ladder import (
     ladder_title,
     step_note_text,
 )
-from core.paint.words.parts import listed
 from core.reading.units import Units, size_text
+from core.words.lists import listed
 from core.words.names import family_name
 
 __all__ = [

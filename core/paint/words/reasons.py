@@ -11,7 +11,8 @@ from core.paint.box.names import paint_name
 from core.paint.planned import Alternative, PlannedMix
 from core.paint.reasons import MERITS, Reason
 from core.paint.words.fit import fault_text, shortfall_text
-from core.paint.words.parts import listed, mix_text, parts_text, sentence_case
+from core.paint.words.parts import mix_text, parts_text
+from core.words.lists import listed, sentence_case
 from core.words.names import family_name
 
 MOST_ODDITIES = 2

@@ -8,7 +8,7 @@ from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
 from core.paint.toning.toners import TonerTried
-from core.paint.words.parts import sentence_case
+from core.words.lists import sentence_case
 
 TURNS_DEG = 4.0
 """CIELAB degrees from which one toner is said to turn the hue more than another."""

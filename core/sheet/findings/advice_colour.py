@@ -12,9 +12,10 @@ from core.reading.quality import Quality
 from core.reading.wheel import FAMILIES, Family, complement
 from core.sheet.findings.advice_step import Step
 from core.sheet.findings.facts import Said
-from core.sheet.findings.words import amount_of, joined
+from core.sheet.findings.words import amount_of
 from core.sheet.result import BandCheck, Finding
 from core.words import family_name
+from core.words.lists import listed
 
 _WEIGHT = {"value": 1.1, "hue": 1.0, "intensity": 0.95}
 _MOST_GAP = 6.0
@@ -93,7 +94,7 @@ def _strength_seen(kind: Kind, bands: list[BandCheck], whole: bool) -> str:
         return translate("sheet", "The whole sheet is {how} than the photo.").format(how=words_here)
     one = translate("sheet", "Band {letters} is {how} than the photo.")
     more = translate("sheet", "Bands {letters} are {how} than the photo.")
-    letters = joined([band.letter for band in bands])
+    letters = listed([band.letter for band in bands])
     return (one if len(bands) == 1 else more).format(letters=letters, how=words_here)
 
 

@@ -11,9 +11,10 @@ from core.reading.percent import percent_text
 from core.sheet.findings.advice_step import Step
 from core.sheet.findings.compare import uneven_sides
 from core.sheet.findings.facts import Said
-from core.sheet.findings.words import corner_word, joined
+from core.sheet.findings.words import corner_word
 from core.sheet.result import BandCheck, Finding, HardEdge, LineCheck
 from core.words import family_name
+from core.words.lists import listed
 
 _PLACEMENT_WEIGHT = 1.05
 _MOST_GAP = 6.0
@@ -49,7 +50,7 @@ def _placement(said: Said) -> list[Step]:
 
 def _several_lines(lines: list[LineCheck], high: bool) -> str:
     shifts = _shifts(lines)
-    letters = joined([line.letter for line in lines])
+    letters = listed([line.letter for line in lines])
     if high:
         seen = translate("sheet", "Bands {letters} end too high, by {shifts}.")
     else:
@@ -63,7 +64,7 @@ def _shifts(lines: list[LineCheck]) -> str:
     shifts = [percent_text(abs(line.shift_pct or 0.0)) for line in lines]
     if len(set(shifts)) == 1:
         return translate("sheet", "{shift} each").format(shift=shifts[0])
-    return joined(shifts)
+    return listed(shifts)
 
 
 def _one_line(line: LineCheck, high: bool, band: BandCheck) -> str:
@@ -180,7 +181,7 @@ def _blooms(said: Said) -> list[Step]:
         seen = translate("sheet", "There are {n} blooms in band {letters}: {cure}")
     else:
         seen = translate("sheet", "There are {n} blooms, in bands {letters}: {cure}")
-    text = seen.format(n=len(said.blooms), letters=joined(list(letters)), cure=cure)
+    text = seen.format(n=len(said.blooms), letters=listed(list(letters)), cure=cure)
     weight = _BLOOM + 0.2 * (len(said.blooms) - 1)
     return [Step(weight, ("blooms",), Finding("step", "blooms", letters, text))]
 
@@ -188,7 +189,7 @@ def _blooms(said: Said) -> list[Step]:
 def _corners(said: Said) -> list[Step]:
     if not said.corners:
         return []
-    names = joined([corner_word(pale.corner) for pale in said.corners])
+    names = listed([corner_word(pale.corner) for pale in said.corners])
     one = translate("sheet", "The {corners} corner is paler than the rest.")
     more = translate("sheet", "The {corners} corners are paler than the rest.")
     seen = (one if len(said.corners) == 1 else more).format(corners=names)

@@ -6,8 +6,9 @@ from typing import Literal
 
 from core.i18n import translate
 from core.reading.quality import ChangeFirst
-from core.sheet.findings.words import joined, line_remark, quality_word, short_remark
+from core.sheet.findings.words import line_remark, quality_word, short_remark
 from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, Outcome, SheetCheck
+from core.words.lists import listed
 
 _LEAST = 0.5
 """Tolerances by which a difference must shrink or grow to count: half of what still matches."""
@@ -199,5 +200,5 @@ def _named(rows: list[ChangeRow]) -> str:
             form = translate("sheet", "the {quality} of band {letters}")
         else:
             form = translate("sheet", "the {quality} of bands {letters}")
-        parts.append(form.format(quality=quality_word(about), letters=joined(letters)))
-    return joined(parts)
+        parts.append(form.format(quality=quality_word(about), letters=listed(letters)))
+    return listed(parts)

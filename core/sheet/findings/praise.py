@@ -6,8 +6,9 @@ from core.i18n import translate
 from core.reading.quality import Quality
 from core.sheet.findings.compare import worst_gap
 from core.sheet.findings.facts import Said
-from core.sheet.findings.words import joined, quality_word
+from core.sheet.findings.words import quality_word
 from core.sheet.result import Finding
+from core.words.lists import listed, sentence_case
 
 _MOST_LETTERS = 4
 
@@ -53,8 +54,7 @@ def _qualities(said: Said) -> Finding | None:
             return None
         text = translate("sheet", "Every line is where the photo has it.")
         return Finding("praise", "placement", (), text)
-    names = joined([quality_word(quality) for quality in matched])
-    names = names[0].upper() + names[1:]
+    names = sentence_case(listed([quality_word(quality) for quality in matched]))
     if placed:
         one = translate(
             "sheet", "{qualities} matches the photo in every band, and every line is in its place."
@@ -80,7 +80,7 @@ def _bands(said: Said) -> Finding | None:
     letters = letters[:_MOST_LETTERS]
     one = translate("sheet", "Band {letters} matches the photo in hue, value and intensity.")
     more = translate("sheet", "Bands {letters} match the photo in hue, value and intensity.")
-    text = (one if len(letters) == 1 else more).format(letters=joined(letters))
+    text = (one if len(letters) == 1 else more).format(letters=listed(letters))
     return Finding("praise", "sky", tuple(letters), text)
 
 

@@ -232,17 +232,6 @@ def line_remark(line: LineCheck) -> str:
     return translate("sheet", "{shift} low").format(shift=shift)
 
 
-def joined(parts: list[str]) -> str:
-    """ "A", "A and B", "A, B and C"."""
-    if len(parts) <= 1:
-        return "".join(parts)
-    first = translate("sheet", ", ").join(parts[:-1])
-    if parts[-1] == quality_word("intensity"):
-        # Before this word some languages have another "and".
-        return translate("sheet", "{first} and intensity").format(first=first)
-    return translate("sheet", "{first} and {last}").format(first=first, last=parts[-1])
-
-
 def corner_word(corner: Corner) -> str:
     """A corner in the middle of a sentence."""
     match corner:

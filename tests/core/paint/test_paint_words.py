@@ -18,10 +18,8 @@ from core.paint.toning.toners import compare_toners
 from core.paint.words.mix import (
     alternative_text,
     closest_text,
-    listed,
     mix_text,
     reach_text,
-    sentence_case,
     shortfall_text,
     verdict_word,
     why_text,
@@ -38,6 +36,7 @@ from core.paint.words.plan import (
     water_text,
 )
 from core.paint.words.tone import toners_text
+from core.words.lists import listed, sentence_case
 
 ODD = [lab(99, 0, 0), lab(3, 0, 0), colour("#ff2fd0"), colour("#00ff40"), lab(50, 0, 0)]
 
