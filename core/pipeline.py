@@ -216,7 +216,8 @@ def plan_sky(
     if transitions is None:
         transitions = transitions_of(sky)
     step(0.1, progress, should_stop)
-    plan = plan_mixes(sky.readings, box, options, transitions, should_stop)
+    share = part_of(progress, 0.1, 1.0)
+    plan = plan_mixes(sky.readings, box, options, transitions, share, should_stop)
     step(1.0, progress, should_stop)
     return plan
 

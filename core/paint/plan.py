@@ -8,8 +8,8 @@ from dataclasses import replace
 from core.paint.box.box import Box
 from core.paint.box.cautions import cautions_for
 from core.paint.choice.band_plan import plan_colour
-from core.paint.choice.band_ways import own_mix, set_prices
-from core.paint.choice.runs import ALONE, PaintSet, Parts, Place, choose_sets, share_mixes
+from core.paint.choice.band_ways import BandWays, ways_for
+from core.paint.choice.runs import PaintSet, Parts, Place, choose_sets, share_mixes
 from core.paint.mixture.mix import Mix
 from core.paint.mixture.transition import Transitions
 from core.paint.options import MixOptions
@@ -18,7 +18,7 @@ from core.paint.reasons import Reason, ReasonCode
 from core.paint.wash.amounts import amounts
 from core.paint.wash.meeting import meet
 from core.paint.wash.order import order_of_work
-from core.progress import ShouldStop, step
+from core.progress import Progress, ShouldStop, step
 from core.reading.reading import BandReading
 
 SAME_LOAD = 1.25
@@ -30,6 +30,7 @@ def plan_mixes(
     box: Box,
     options: MixOptions | None = None,
     transitions: Transitions | None = None,
+    progress: Progress | None = None,
     should_stop: ShouldStop | None = None,
 ) -> MixPlan:
     """Plan the mixes of a sky.
@@ -43,7 +44,7 @@ def plan_mixes(
     transitions : Transitions, optional
         One for every line between two bands, from the top; checks what their wet edge becomes
         against what the photo shows there.
-    should_stop : callable, optional
+    progress, should_stop : callable, optional
 
     Returns
     -------
@@ -59,7 +60,7 @@ def plan_mixes(
     """
     options = options or MixOptions()
     sizes = amounts(readings, options.sheet, options.own_ml_per_1000_cm2)
-    bands = _plan_bands(readings, box, options, should_stop)
+    bands = _plan_bands(readings, box, options, progress, should_stop)
     across = list(transitions or [])
     across += [None] * (len(bands) - len(across))
     met = []
@@ -95,60 +96,53 @@ def _plan_bands(
     readings: Sequence[BandReading],
     box: Box,
     options: MixOptions,
+    progress: Progress | None,
     should_stop: ShouldStop | None,
 ) -> list[BandMix]:
     """All bands, chosen together so that neighbours share paints and mixes."""
-    prices = []
-    for reading in readings:
-        step(0.0, None, should_stop)
-        prices.append(
-            {}
-            if reading.colour is None
-            else set_prices(
-                reading.colour,
-                box,
-                options.choice(reading.letter),
-                options.allow_white,
-                options.forbidden,
-            )
-        )
-    sets = choose_sets(prices)
-    own = [
-        _own_mix(reading, box, options, keys) for reading, keys in zip(readings, sets, strict=True)
-    ]
+    ways: list[BandWays | None] = []
+    for number, reading in enumerate(readings):
+        step(0.5 * number / len(readings), progress, should_stop)
+        ways.append(_ways_for(reading, box, options))
+    sets = choose_sets([{} if way is None else way.set_prices() for way in ways])
+    own = [_own_mix(way, keys) for way, keys in zip(ways, sets, strict=True)]
     shared = share_mixes(box, [reading.colour for reading in readings], own)
     bands: list[BandMix] = []
-    for reading, place in zip(readings, _places(readings, box, options, sets, shared), strict=True):
-        step(0.0, None, should_stop)
-        band = plan_band(reading, box, options, place)
+    for reading, way, place in zip(
+        readings, ways, _places(readings, ways, sets, shared), strict=True
+    ):
+        step(0.5 + 0.5 * len(bands) / len(readings), progress, should_stop)
+        band = _plan_band(reading.letter, way, place)
         bands.append(_say_same(bands[-1], band) if bands else band)
     return bands
 
 
-def _own_mix(
-    reading: BandReading, box: Box, options: MixOptions, keys: PaintSet | None
-) -> Mix | None:
-    if keys is None or reading.colour is None:
+def _ways_for(reading: BandReading, box: Box, options: MixOptions) -> BandWays | None:
+    """What may be built for a band; None for one without a colour."""
+    if reading.colour is None:
         return None
     choice = options.choice(reading.letter)
-    return own_mix(reading.colour, box, choice, options.allow_white, options.forbidden, keys)
+    return ways_for(reading.colour, box, choice, options.allow_white, options.forbidden)
+
+
+def _own_mix(ways: BandWays | None, keys: PaintSet | None) -> Mix | None:
+    return None if ways is None or keys is None else ways.mix_of(keys)
 
 
 def _places(
     readings: Sequence[BandReading],
-    box: Box,
-    options: MixOptions,
+    ways: Sequence[BandWays | None],
     sets: Sequence[PaintSet | None],
     shared: Sequence[Parts | None],
 ) -> list[Place]:
     """What its neighbours ask of every band."""
     kept: list[Parts | None] = []
     prefer: list[PaintSet] = []
-    for reading, keys, parts in zip(readings, sets, shared, strict=True):
+    for way, keys, parts in zip(ways, sets, shared, strict=True):
         wanted = keys or frozenset()
         if parts is not None and frozenset(key for key, _ in parts) != wanted:
             others = frozenset(key for key, _ in parts)
-            if _own_mix(reading, box, options, others) is None:
+            if _own_mix(way, others) is None:
                 parts = None  # a wish for this band, or its hue, stands against the run's mix
             else:
                 wanted = others
@@ -187,30 +181,8 @@ def _say_same(above: BandMix, band: BandMix) -> BandMix:
     return replace(band, classroom=replace(other, why=(Reason(code, letter=above.letter),)))
 
 
-def plan_band(
-    reading: BandReading,
-    box: Box,
-    options: MixOptions,
-    place: Place = ALONE,
-) -> BandMix:
-    """Plan one band by itself, without its meeting and its amount.
-
-    Parameters
-    ----------
-    reading : BandReading
-    box : Box
-    options : MixOptions
-    place : Place
-        What its neighbours ask of it.
-    """
-    if reading.colour is None:
-        return BandMix(reading.letter, None, None, None, (), None, "reached")
-    planned = plan_colour(
-        reading.colour,
-        box,
-        options.choice(reading.letter),
-        options.allow_white,
-        options.forbidden,
-        place,
-    )
-    return replace(planned, letter=reading.letter)
+def _plan_band(letter: str, ways: BandWays | None, place: Place) -> BandMix:
+    """Plan one band by itself, without its meeting and its amount."""
+    if ways is None:
+        return BandMix(letter, None, None, None, (), None, "reached")
+    return replace(plan_colour(ways, place), letter=letter)

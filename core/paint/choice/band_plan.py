@@ -10,7 +10,7 @@ from core.errors import BoxError
 from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.choice.alternatives import MOST, alternatives, to_avoid
-from core.paint.choice.band_ways import built_ways, is_paper, usable_paints
+from core.paint.choice.band_ways import BandWays, is_paper
 from core.paint.choice.classroom import Built
 from core.paint.choice.closest_plan import closest_planned, reach_of
 from core.paint.choice.describe import describe, describe_built
@@ -33,33 +33,23 @@ WORTH_A_LOOK = 1.5
 
 
 @lru_cache(maxsize=512)
-def plan_colour(
-    target: ColourReading,
-    box: Box,
-    choice: BandChoice,
-    allow_white: bool = False,
-    forbidden: tuple[str, ...] = (),
-    place: Place = ALONE,
-) -> BandMix:
+def plan_colour(ways: BandWays, place: Place = ALONE) -> BandMix:
     """Plan one colour; the letter is left empty.
 
     Parameters
     ----------
-    target : ColourReading
-    box : Box
-    choice : BandChoice
-    allow_white : bool
-    forbidden : tuple of str
+    ways : BandWays
+        What may be built for it.
     place : Place
         What the bands beside it ask of it.
 
     Raises
     ------
     BoxError
-        A wish names a paint that is not in the box, or leaves no paint to use.
+        More paints are pinned than one mix can hold, or no paint has a part.
     """
-    paints = usable_paints(box, choice, allow_white, forbidden)
-    built = built_ways(box, paints, target, choice)
+    box, target, choice = ways.box, ways.target, ways.choice
+    paints, built = ways.paints, ways.built
     steerable = {frozenset(item.mix.keys) for item in built}
     closest = closest_planned(box, paints, target, choice.pinned, steerable)
     first: Built | None = None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field
+
 import numpy as np
 
 from core.colour import delta_E_2000
@@ -52,45 +54,63 @@ def usable_paints(
     return paints
 
 
-def set_prices(
+@dataclass(frozen=True)
+class BandWays:
+    """What may be built for one band: worked out once, then handed down.
+
+    Attributes
+    ----------
+    box : Box
+    target : ColourReading
+    choice : BandChoice
+    paints : tuple of Paint
+        Those of the box that may be used.
+    built : tuple of Built
+        A teacher's mixes, the best of every set of paints, the best set first. It follows from
+        the others, so that two are equal when these are.
+    """
+
+    box: Box
+    target: ColourReading
+    choice: BandChoice
+    paints: tuple[Paint, ...]
+    built: tuple[Built, ...] = field(compare=False, repr=False)
+
+    def set_prices(self) -> dict[frozenset[str], float]:
+        """What the best mix of each sensible set of paints costs.
+
+        Empty when there is nothing to choose: parts set by hand, bare paper, or no sensible set.
+        """
+        if self.choice.parts is not None or is_paper(self.target, self.choice):
+            return {}
+        return {
+            frozenset(item.mix.keys): item.price
+            for item in self.built
+            if item.price <= self.built[0].price + TRIED_ABOVE
+        }
+
+    def mix_of(self, keys: frozenset[str]) -> Mix | None:
+        """The best mix of one set of paints; None when a teacher would not build it so."""
+        return next((item.mix for item in self.built if frozenset(item.mix.keys) == keys), None)
+
+
+def ways_for(
     target: ColourReading,
     box: Box,
     choice: BandChoice,
     allow_white: bool = False,
     forbidden: tuple[str, ...] = (),
-) -> dict[frozenset[str], float]:
-    """What a band's best mix of each sensible set of paints costs.
+) -> BandWays:
+    """Work out what may be built for a band.
 
-    Empty when there is nothing to choose: parts set by hand, bare paper, or no sensible set.
+    Raises
+    ------
+    BoxError
+        A wish names a paint that is not in the box, or leaves no paint to use.
     """
-    if choice.parts is not None or is_paper(target, choice):
-        return {}
-    built = built_ways(box, usable_paints(box, choice, allow_white, forbidden), target, choice)
-    return {
-        frozenset(item.mix.keys): item.price
-        for item in built
-        if item.price <= built[0].price + TRIED_ABOVE
-    }
-
-
-def own_mix(
-    target: ColourReading,
-    box: Box,
-    choice: BandChoice,
-    allow_white: bool,
-    forbidden: tuple[str, ...],
-    keys: frozenset[str],
-) -> Mix | None:
-    """A band's best mix of one set of paints; None when a teacher would not build it so."""
-    built = built_ways(box, usable_paints(box, choice, allow_white, forbidden), target, choice)
-    return next((item.mix for item in built if frozenset(item.mix.keys) == keys), None)
-
-
-def built_ways(
-    box: Box, paints: tuple[Paint, ...], target: ColourReading, choice: BandChoice
-) -> tuple[Built, ...]:
-    """A teacher's mixes for a band, the best of every set of paints, the best set first."""
-    return classroom_mixes_kept(box, paints, target, frozenset(choice.pinned))
+    paints = usable_paints(box, choice, allow_white, forbidden)
+    built = classroom_mixes_kept(box, paints, target, frozenset(choice.pinned))
+    return BandWays(box, target, choice, paints, built)
 
 
 def is_paper(target: ColourReading, choice: BandChoice) -> bool:

@@ -17,7 +17,7 @@ from paint_tools import bands, lab, sky, sky_plan
 import sample_scenes
 from core.paint.box.box import SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN
 from core.paint.choice.band_plan import CLEARLY_CLOSER
-from core.paint.choice.band_ways import built_ways, usable_paints
+from core.paint.choice.band_ways import ways_for
 from core.paint.mixture.mix import make_mix
 from core.paint.options import BandChoice, MixOptions
 from core.paint.plan import plan_mixes
@@ -183,8 +183,7 @@ def test_a_mix_that_is_not_a_match_says_in_what():
 
 def test_prices_are_the_sum_of_what_they_are_made_of():
     for reading in sky("pines"):
-        paints = usable_paints(TWELVE_PAN, BandChoice(), False, ())
-        for built in built_ways(TWELVE_PAN, paints, reading.colour, BandChoice()):
+        for built in ways_for(reading.colour, TWELVE_PAN, BandChoice()).built:
             assert built.price == pytest.approx(sum(cost.price for cost in built.costs))
             assert built.structure.price <= built.price
 
