@@ -277,6 +277,7 @@ def _row(
         hue=hue,
         near=near,
         scales=words.scale_piece(colour, data.wording),
+        second=words.second_piece(reading, data.wording),
         mix=mix_text(plan.box, planned),
         nearness=words.nearness_text(planned, band),
         wet_edge=words.wet_edge_text(plan, number),
@@ -284,7 +285,14 @@ def _row(
         ml=f"{band.amount_ml:g}" if band.amount_ml else "",
         parts=tuple(_part(plan, key, count) for key, count in planned.mix.parts),
     )
-    return row if bw else replace(row, chips=(colour.hex, planned.mix.colour.hex))
+    if bw:
+        return row
+    second = reading.second
+    return replace(
+        row,
+        chips=(colour.hex, planned.mix.colour.hex),
+        second_chip=None if second is None else (second.colour.hex, second.share),
+    )
 
 
 def _part(plan: MixPlan, key: str, count: int) -> tuple[int, str, str]:

@@ -45,6 +45,10 @@ class RowView:
         ", near violet"; empty for most.
     scales : str
         Value and intensity.
+    second : str
+        The second colour, of a band that holds two.
+    second_chip : (str, float) or None
+        Its colour and its share of the band; None on a black-and-white card.
     mix : str
         Parts and strength; empty for a band without sky.
     nearness : str
@@ -62,6 +66,8 @@ class RowView:
     hue: str
     near: str = ""
     scales: str = ""
+    second: str = ""
+    second_chip: tuple[str, float] | None = None
     mix: str = ""
     nearness: str = ""
     wet_edge: str = ""
@@ -183,6 +189,8 @@ def row_lines(row: RowView, density: Density, width: float) -> tuple[RowLine, ..
         Of the text column, in units.
     """
     lines = _readout(row, density, width)
+    if row.second:
+        lines += [RowLine(line, NOTE) for line in broken([Run(row.second)], NOTE, width)]
     if not row.mix:
         return tuple(lines)
     lines += [RowLine(line, density.body) for line in broken([Run(row.mix)], density.body, width)]
@@ -243,6 +251,10 @@ def put_row(
         photo, mix = row.chips
         chip = QRectF(place.photo, inner.top(), place.chip_width, inner.height())
         page.put(chip, paint_chip, ChipView(photo))
+        if row.second_chip is not None:  # away from the mix, which is for the main colour
+            other, share = row.second_chip
+            part = QRectF(chip.left(), chip.top(), share * chip.width(), chip.height())
+            page.put(part, paint_chip, ChipView(other))
         if mix is not None:  # touching: a difference shows as an edge
             page.put(chip.translated(place.chip_width, 0.0), paint_chip, ChipView(mix))
     side = min(place.own_width, inner.height())

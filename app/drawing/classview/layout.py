@@ -36,7 +36,7 @@ _SQUAREST: Final = 0.8
 _WEIGHTS: Final = (1.25, 1.0, 0.95, 0.95, 1.52)
 """Height of each question's place; hue and mix have a line more."""
 
-_WEIGHTS_OF_TWO: Final = (1.2, 1.0, 1.0, 1.0, 1.4, 1.5)
+_WEIGHTS_OF_TWO: Final = (1.4, 0.95, 0.95, 0.95, 1.4, 1.5)
 """The same with a question for the second colour."""
 
 

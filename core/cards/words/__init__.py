@@ -10,6 +10,7 @@ from core.cards.words.colours import (
     not_sky_word,
     scale_piece,
     scales_short,
+    second_piece,
     sheet_readout,
     value_piece,
 )
@@ -91,6 +92,7 @@ __all__ = [
     "scores_heading",
     "scores_note",
     "scores_title",
+    "second_piece",
     "sheet_readout",
     "student_text",
     "table_heads",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from core.i18n import translate
-from core.reading.reading import ColourReading
+from core.reading.reading import BandReading, ColourReading
 from core.reading.wording import Wording
 from core.words import (
     class_word,
@@ -11,6 +11,7 @@ from core.words import (
     hue_short,
     intensity_text,
     second_line,
+    share_text,
     value_number,
     value_word_text,
 )
@@ -31,6 +32,18 @@ def scale_piece(colour: ColourReading, wording: Wording) -> str:
         return value
     return translate("cards", "{value}; {intensity}").format(
         value=value, intensity=intensity_text(colour.intensity_word)
+    )
+
+
+def second_piece(reading: BandReading, wording: Wording) -> str:
+    """ "About a quarter: orange, secondary; value 8.1, light; dull"; empty for one colour."""
+    if reading.second is None:
+        return ""
+    share, colour = share_text(reading.second.share), reading.second.colour
+    return translate("cards", "{share}: {hue}; {scales}").format(
+        share=share[:1].upper() + share[1:],
+        hue=hue_pieces(colour, wording)[0],
+        scales=scale_piece(colour, wording),
     )
 
 
