@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from app.mix.detail import DetailView
 from app.mix.stage_views import (
+    Compared,
     CompareStageView,
     HandStageView,
     ToneStageView,
@@ -13,6 +14,7 @@ from app.mix.stage_views import (
     group_to_compare,
     tone_steps,
 )
+from app.mix.texts import VERDICTS
 from app.mix.views import BandView, offers
 from core.i18n import remembered, translate
 from core.mixing import MOST_PARTS
@@ -23,11 +25,13 @@ from core.paint.options import MixOptions
 from core.paint.planned import BandMix, MixPlan
 from core.paint.toning.tone_down import Ladder, tone_down_ladder
 from core.paint.toning.toners import compare_toners, toners, true_complement
-from core.paint.words.mix import strength_text
+from core.paint.words.mix import mix_text, shortfall_text, strength_text, verdict_word
 from core.paint.words.plan import ladder_title
+from core.paint.words.second import way_text
 from core.paint.words.tone import toners_text
 from core.reading.reading import ColourReading
 from core.words.lists import sentence_case
+from core.words.names import hue_short
 
 Toner = tuple[tuple[str, int], ...]
 """Paint keys with their parts."""
@@ -62,7 +66,27 @@ def detail_view(
         compare,
         word,
         _hand(plan, band, view, options),
+        _second(plan, band),
     )
+
+
+def _second(plan: MixPlan, band: BandMix) -> CompareStageView | None:
+    """The mix for the second colour, its chip under the photo's."""
+    if band.second is None:
+        return None
+    colour, planned = band.second.target.colour, band.second.planned
+    title = translate("mix page", "The photo, and the mix for it")
+    chip = Compared(
+        translate("mix page", "Its second colour, {hue}").format(hue=hue_short(colour.hue)),
+        planned.mix.colour.hex,
+        mix_text(plan.box, planned),
+        VERDICTS[planned.verdict],
+        verdict_word(planned.verdict),
+        shortfall_text(planned),
+        way_text(band.second),
+        used=True,
+    )
+    return CompareStageView(title, colour.hex, (chip,))
 
 
 def toners_of(plan: MixPlan, band: BandMix) -> tuple[Toner, ...]:

@@ -1,4 +1,4 @@
-"""What a chosen band opens: its parts bar, other mixes, and one of three looks into it."""
+"""What a chosen band opens: its parts bar, other mixes, and one of three looks into it, or four."""
 
 from __future__ import annotations
 
@@ -42,6 +42,8 @@ class DetailView:
     compare_word : str
         What the button says: "Compare the blues".
     hand : HandStageView
+    second : CompareStageView or None
+        The mix for the band's second colour, where it has one.
     """
 
     band: BandView
@@ -50,6 +52,7 @@ class DetailView:
     compare: CompareStageView | None
     compare_word: str
     hand: HandStageView
+    second: CompareStageView | None = None
 
 
 class BandDetail(RowDetail):
@@ -79,12 +82,14 @@ class BandDetail(RowDetail):
                 ("tone", translate("mix page", "Tone down")),
                 ("compare", translate("mix page", "Compare")),
                 ("hand", translate("mix page", "By hand")),
+                ("second", translate("mix page", "Second colour")),
             ],
             translate("mix page", "What to look at"),
             self,
         )
         self.wishes = EdgeButton(translate("mix page", "Pin or leave out"), "pin", self)
         self.tone, self.compare, self.hand = ToneStage(self), CompareStage(self), HandStage(self)
+        self.second = CompareStage(self)
         self.lines: list[OfferLine] = []
         self.stages.chosen.connect(self._choose)
         self.wishes.clicked.connect(self.wishes_asked)
@@ -96,11 +101,11 @@ class BandDetail(RowDetail):
 
     @property
     def stage(self) -> str:
-        """Which look is shown: "tone", "compare" or "hand"."""
+        """Which look is shown: "tone", "compare", "hand" or "second"."""
         return self.stages.current
 
     def show_stage(self, key: str) -> None:
-        """Show one of the three looks."""
+        """Show one of the looks."""
         self.stages.set_chosen(key)
         for name, stage in self._by_key().items():
             stage.setVisible(name == key)
@@ -114,12 +119,15 @@ class BandDetail(RowDetail):
             nothing = translate("mix page", "Bare paper: there is nothing to tone down.")
         self.tone.set_view(view.tone, nothing)
         self.compare.set_view(view.compare)
+        self.second.set_view(view.second)
         self.hand.set_view(view.hand)
         self.stages.set_texts({"compare": view.compare_word})
         if before is None or before.offers != view.offers:
             self._set_offers(view.offers)
-        if view.compare is None and self.stage == "compare":
+        missing = {"compare": view.compare, "second": view.second}
+        if self.stage in missing and missing[self.stage] is None:
             self.show_stage("tone")
+        self.stages.set_shown("second", view.second is not None)
         self.stages.set_available("compare", view.compare is not None)
         self._lay_out()
 
@@ -139,7 +147,12 @@ class BandDetail(RowDetail):
             self._lay_out()
 
     def _by_key(self) -> dict[str, Stage]:
-        return {"tone": self.tone, "compare": self.compare, "hand": self.hand}
+        return {
+            "tone": self.tone,
+            "compare": self.compare,
+            "hand": self.hand,
+            "second": self.second,
+        }
 
     def _choose(self, key: str) -> None:
         self.show_stage(key)

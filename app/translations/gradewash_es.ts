@@ -161,11 +161,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo's height</source>
+        <source>Horizon line, percent of the photo&apos;s height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -460,11 +460,11 @@
         <translation>{laying}; cada una se funde con la que sigue.</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -532,7 +532,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher's remark</source>
+        <source>Your teacher&apos;s remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -548,7 +548,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -579,11 +579,11 @@
         <source>Duller than the box can reach: nothing in it tones it down.</source>
         <translation>Más apagado de lo que da la caja: no tiene con qué apagarlo.</translation>
     </message>
-<message>
+    <message>
         <source>{share}: {hue}; {scales}</source>
         <translation>{share}: {hue}; {scales}</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>checker</name>
     <message>
@@ -849,7 +849,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study's: a box's name, or its file</source>
+        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -857,7 +857,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student's own scores are in</source>
+        <source>findings even before the student&apos;s own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -953,7 +953,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -969,7 +969,7 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student's own scores should come first</source>
+        <source>print the scores too: the student&apos;s own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
@@ -1105,7 +1105,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo's name</source>
+        <source>the title; otherwise made from the photo&apos;s name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -1133,7 +1133,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -1225,7 +1225,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher's remark: {text}</source>
+        <source>The teacher&apos;s remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -1343,7 +1343,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don't save</source>
+        <source>&amp;Don&apos;t save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -1530,7 +1530,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter's wheel.</source>
+        <source>The hue opposite on the painter&apos;s wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -1594,7 +1594,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper's hollows and looks grainy.</source>
+        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -1618,7 +1618,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment's code on the label, such as PB29.</source>
+        <source>The pigment&apos;s code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -1637,7 +1637,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -1681,7 +1681,7 @@
         <translation>Abre una foto desde el menú Estudio, suéltala en la ventana o pégala. Se proponen las líneas entre las bandas y la línea del horizonte, donde acaba el cielo. Arrastra una línea, o ve a ella con Tab y muévela con las flechas.</translation>
     </message>
     <message>
-        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
+        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
         <translation>El círculo cromático del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. La flecha muestra adónde lleva apagarlo, los trazos siguen hasta el complementario.</translation>
     </message>
     <message>
@@ -1793,7 +1793,7 @@
         <translation>P avanza por la tira de abajo: moja, pon, para, seca. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
-        <source>A presenter's remote works: Page Down goes on.</source>
+        <source>A presenter&apos;s remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -1905,7 +1905,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter's wheel; that is common practice.</source>
+        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -1957,7 +1957,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -2702,15 +2702,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}'s measurements</source>
+        <source>using {paint}&apos;s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -3006,7 +3006,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box's reach.</source>
+        <source>Like {letter}, out of this box&apos;s reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -3290,7 +3290,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -3445,11 +3445,39 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>the true complement, {parts},</source>
         <translation>el complementario exacto, {parts},</translation>
     </message>
-<message>
-        <source>{first} and {last}</source>
-        <translation>{first} y {last}</translation>
+    <message>
+        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
+        <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
-    </context>
+    <message>
+        <source>Second colour of {letter}, {hue}: {mix}. {way}</source>
+        <translation>Segundo color de {letter}, {hue}: {mix}. {way}</translation>
+    </message>
+    <message>
+        <source>Leave it dry when you wet the sheet, and soften its edges with a damp brush.</source>
+        <translation>Déjalo seco al mojar la hoja y suaviza sus bordes con un pincel húmedo.</translation>
+    </message>
+    <message>
+        <source>Leave it dry, and lay the main colour round it.</source>
+        <translation>Déjalo seco y aplica el color principal alrededor.</translation>
+    </message>
+    <message>
+        <source>Drop it in while the main colour is wet: the edges melt.</source>
+        <translation>Déjalo caer mientras el color principal está mojado: los bordes se funden.</translation>
+    </message>
+    <message>
+        <source>Lay it once the main colour is dry: the edges stay.</source>
+        <translation>Aplícalo cuando el color principal esté seco: los bordes se mantienen.</translation>
+    </message>
+    <message>
+        <source>It is the lighter one: lay it first, over the whole band, and drop the main colour in around it while it is wet.</source>
+        <translation>Es el más claro: aplícalo primero, en toda la banda, y deja caer el color principal alrededor mientras está mojado.</translation>
+    </message>
+    <message>
+        <source>It is the lighter one: lay it first, over the whole band, and the main colour around it once it is dry.</source>
+        <translation>Es el más claro: aplícalo primero, en toda la banda, y el color principal alrededor cuando esté seco.</translation>
+    </message>
+</context>
 <context>
     <name>mix page</name>
     <message>
@@ -3463,6 +3491,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>The {paints} of this box in the same place; above each, the photo</source>
         <translation>Los {paints} de esta caja en el mismo lugar; encima de cada uno, la foto</translation>
+    </message>
+    <message>
+        <source>The photo, and the mix for it</source>
+        <translation>La foto y la mezcla para ella</translation>
+    </message>
+    <message>
+        <source>Its second colour, {hue}</source>
+        <translation>Su segundo color, {hue}</translation>
     </message>
     <message>
         <source>Add a paint of your own...</source>
@@ -3579,6 +3615,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Pin or leave out</source>
         <translation>Fijar o excluir</translation>
+    </message>
+    <message>
+        <source>Second colour</source>
+        <translation>Segundo color</translation>
     </message>
     <message>
         <source>No paint in this box tones this mix down.</source>
@@ -4045,7 +4085,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number} %</translation>
+        <translation>{number}&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -4079,7 +4119,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -4115,7 +4155,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -4979,7 +5019,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo's hue</source>
+        <source>every band is in the photo&apos;s hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -5027,15 +5067,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo's</source>
+        <source>other hues than the photo&apos;s</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo's</source>
+        <source>light and dark are not the photo&apos;s</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo's</source>
+        <source>bright and dull are not the photo&apos;s</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -5166,15 +5206,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>; </source>
         <translation>; </translation>
     </message>
-<message>
-        <source>{first} and intensity</source>
-        <translation>{first} e intensidad</translation>
-    </message>
-    <message>
-        <source>{first} and {last}</source>
-        <translation>{first} y {last}</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>sheets page</name>
     <message>
@@ -5366,11 +5398,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo's</source>
+        <source>Bands of sheet {number} beside the photo&apos;s</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student's own scores.</source>
+        <source>Band by band: waits for the student&apos;s own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -5486,7 +5518,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Informe, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student's own scores</source>
+        <source>Measured, shown before the student&apos;s own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -5498,11 +5530,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student's own scores are in</source>
+        <source>For the teacher: before the student&apos;s own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -5542,7 +5574,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -5711,11 +5743,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student's code</source>
+        <source>the student&apos;s code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class's code</source>
+        <source>the class&apos;s code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -5838,7 +5870,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash's strength</source>
+        <source>set the wash&apos;s strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -5918,7 +5950,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher's remark</source>
+        <source>write the teacher&apos;s remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -6317,7 +6349,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher's remark</source>
+        <source>Teacher&apos;s remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -6633,11 +6665,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet's picture on the Sheets page to open them.</source>
+        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
     </message>
 </context>

@@ -39,6 +39,7 @@ from core.paint.words.plan import (
     water_text,
     wet_text,
 )
+from core.paint.words.second import second_mix_text
 from core.paint.words.tone import toners_text
 from core.reading.reading import read_colour
 from core.reading.wording import Wording
@@ -96,6 +97,9 @@ def _band(plan: MixPlan, band: BandMix, below: str) -> dict[str, Any]:
         "tone_down": [] if band.tone_down is None else _ladder(plan, band, band.tone_down),
         "meets_below": None if meeting is None else _meeting(band.letter, below, meeting),
         "amount_ml": band.amount_ml,
+        "second_mix": None
+        if band.second is None
+        else {**_mix(plan, band.second.planned), "laid": band.second.way},
     }
 
 
@@ -157,6 +161,8 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
         if band.classroom is not None:
             above = plan.bands[number - 1] if number else None
             lines += _band_lines(plan, band, band.classroom, above)
+        if band.second is not None:
+            lines.append("  " + second_mix_text(plan.box, band.letter, band.second))
         if band.meets_below is not None:
             below = plan.bands[number + 1].letter
             lines.append("  " + meeting_text(band.letter, below, band.meets_below))

@@ -10,6 +10,7 @@ from core.paint.box.cautions import cautions_for
 from core.paint.choice.band_plan import plan_colour
 from core.paint.choice.band_ways import BandWays, ways_for
 from core.paint.choice.runs import PaintSet, Parts, Place, choose_sets, share_mixes
+from core.paint.choice.second import plan_second
 from core.paint.mixture.mix import Mix
 from core.paint.mixture.transition import Transitions
 from core.paint.options import MixOptions
@@ -70,7 +71,8 @@ def plan_mixes(
         if below and band.classroom and below.classroom:
             meeting = meet(box, band.classroom.mix, below.classroom.mix, across[number])
         ml = sizes.bands[number].ml if band.classroom and band.classroom.mix.parts else 0.0
-        met.append(replace(band, meets_below=meeting, amount_ml=ml))
+        second = plan_second(readings[number], box, options)
+        met.append(replace(band, meets_below=meeting, amount_ml=ml, second=second))
     total = sum(band.amount_ml for band in met)
     painted = [(band.letter, band.classroom.mix) for band in met if band.classroom]
     used = [key for band in met for mix in _mixes_shown(band) for key in mix.keys]
@@ -89,6 +91,7 @@ def _mixes_shown(band: BandMix) -> list[Mix]:
     """All mixes a class may take from a band's plan; not those it is advised against."""
     planned = [band.classroom, band.closest_to_show]
     planned += [item.planned for item in band.alternatives if item.prefer]
+    planned += [band.second.planned] if band.second is not None else []
     return [item.mix for item in planned if item is not None]
 
 

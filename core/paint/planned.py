@@ -15,7 +15,7 @@ from core.paint.toning.tone_down import Ladder
 from core.paint.wash.amounts import Amounts, PaintSheet
 from core.paint.wash.meeting import Meeting
 from core.paint.wash.order import Order
-from core.reading.reading import ColourReading
+from core.reading.reading import ColourReading, SecondColour
 
 Kind = Literal["classroom", "closest", "by hand", "paper"]
 
@@ -68,6 +68,30 @@ class Alternative:
     reasons: tuple[Reason, ...]
 
 
+Way = Literal[
+    "dropped in wet", "laid after drying", "first, main dropped in wet", "first, main after drying"
+]
+"""When the second colour of a band is laid: after the main one, or before it."""
+
+
+@dataclass(frozen=True)
+class SecondMix:
+    """What to mix for a band's second colour, and how to lay it.
+
+    Attributes
+    ----------
+    target : SecondColour
+        As read.
+    planned : PlannedMix
+        As for a band; bare paper where it is as light as that.
+    way : Way
+    """
+
+    target: SecondColour
+    planned: PlannedMix
+    way: Way
+
+
 @dataclass(frozen=True)
 class BandMix:
     """Everything planned for one band.
@@ -88,6 +112,8 @@ class BandMix:
     meets_below : Meeting or None
         The wet edge with the band below.
     amount_ml : float
+    second : SecondMix or None
+        For the band's second colour, where it has one.
     """
 
     letter: str
@@ -99,6 +125,7 @@ class BandMix:
     reach: Reach
     meets_below: Meeting | None = None
     amount_ml: float = 0.0
+    second: SecondMix | None = None
 
     @property
     def closest_to_show(self) -> PlannedMix | None:

@@ -17,20 +17,23 @@ from core.lesson import asking
 from core.lesson.lesson import Question
 from core.paint.box.box import TWELVE_PAN
 from core.paint.box.names import group_name
+from core.paint.choice.band_plan import plan_colour
+from core.paint.choice.band_ways import ways_for
 from core.paint.mixture.shortfall import Fault, MainHue, Verdict
 from core.paint.mixture.strength import Strength
+from core.paint.options import BandChoice
 from core.paint.pigment.paint import Group, Transparency
-from core.paint.planned import Reach
+from core.paint.planned import Reach, SecondMix, Way
 from core.paint.reasons import Reason, ReasonCode
 from core.paint.toning.tone_down import StepNote
 from core.paint.wash.amounts import SHEETS
 from core.paint.wash.meeting import Meeting, MeetingNote
 from core.paint.wash.order import Kind, Order, Stage, WorkStep
 from core.paint.words import box as box_words
-from core.paint.words import fit, ladder, parts, plan
+from core.paint.words import fit, ladder, parts, plan, second
 from core.paint.words.reasons import reason_text
 from core.reading.quality import ChangeFirst, Quality
-from core.reading.reading import IntensityWord, ValueWord
+from core.reading.reading import IntensityWord, SecondColour, ValueWord, read_colour
 from core.reading.wheel import Family, HueClass, HueReading, Neutral
 from core.reading.wording import Wording
 from core.sheet.findings import words as sheet_words
@@ -60,6 +63,13 @@ def neutral(key: Neutral, leaning: Family | None = None) -> str:
     return names.neutral_name(HueReading(None, None, leaning, key, None, None))
 
 
+def way(key: Way) -> str:
+    grey = read_colour((50.0, 5.0, 5.0))
+    planned = plan_colour(ways_for(grey, TWELVE_PAN, BandChoice())).classroom
+    assert planned is not None
+    return second.way_text(SecondMix(SecondColour(grey, 0.3, True), planned, key))
+
+
 WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "hue family": (Family, names.family_name),
     "class": (HueClass, lambda key: names.class_word(key, Wording())),
@@ -79,6 +89,7 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "reason": (ReasonCode, reason),
     "meeting": (MeetingNote, meeting),
     "step of the ladder": (StepNote, lambda key: ladder.step_note_text(key, "A")),
+    "way of a second colour": (Way, way),
     "strength": (Strength, parts.strength_text),
     "water of a strength": (Strength, parts.strength_note),
     "group of paints": (Group, group_name),

@@ -17,7 +17,15 @@ from core.paint.box.box_file import save_box
 ROOT = Path(__file__).parents[3]
 DUSK = str(sample_scenes.path("dusk"))
 FELL = str(sample_scenes.path("fell"))
-BAND_FIELDS = ["mixes", "alternatives", "reach", "tone_down", "meets_below", "amount_ml"]
+BAND_FIELDS = [
+    "mixes",
+    "alternatives",
+    "reach",
+    "tone_down",
+    "meets_below",
+    "amount_ml",
+    "second_mix",
+]
 MIX_FIELDS = [
     "kind",
     "parts",
