@@ -8,22 +8,15 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QWidget
 
+from app.files.file_dialogs import ask_to_save, pdfs
 from core.i18n import translate
 
 
 def ask_pdf_path(parent: QWidget, suggestion: Path) -> Path | None:
-    """Where to save a PDF; the dialog asks before it gives a file that is there already."""
-    dialog = QFileDialog(parent, translate("cards", "Save the card"))
-    dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-    dialog.setDefaultSuffix("pdf")
-    dialog.setNameFilter(translate("cards", "PDF files") + " (*.pdf)")
-    dialog.setDirectory(str(suggestion.parent))
-    dialog.selectFile(suggestion.name)
-    chosen = dialog.selectedFiles() if dialog.exec() else []
-    dialog.deleteLater()
-    return Path(chosen[0]) if chosen else None
+    """Where to save a PDF; None when the user thinks better of it."""
+    return ask_to_save(parent, translate("cards", "Save the card"), suggestion, pdfs())
 
 
 def has_printer() -> bool:

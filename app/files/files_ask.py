@@ -9,8 +9,16 @@ import re
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QWidget
 
+from app.files.file_dialogs import (
+    any_files,
+    ask_to_open,
+    ask_to_save,
+    photos,
+    studies,
+    studies_and_photos,
+)
 from app.widgets.ask_line import AskLine
 from app.widgets.question import Answer, Question
 from core.i18n import translate
@@ -18,35 +26,18 @@ from core.study_file.opening import SUFFIX
 
 Act = Callable[[], object]
 
-PHOTO_PATTERNS = "*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif *.avif *.gif *.bmp *.mpo"
-
 
 def ask_open_path(parent: QWidget, folder: Path) -> Path | None:
     """A study or a photo to open; None when the user thinks better of it."""
-    studies, photos = translate("files", "Studies"), translate("files", "Photos")
-    both = translate("files", "Studies and photos")
-    path, _ = QFileDialog.getOpenFileName(
-        parent,
-        translate("files", "Open a study or a photo"),
-        str(folder),
-        # By content, not by name: any file may be tried.
-        f"{both} (*{SUFFIX} {PHOTO_PATTERNS});;{studies} (*{SUFFIX});;"
-        f"{photos} ({PHOTO_PATTERNS});;" + translate("files", "All files") + " (*)",
+    title = translate("files", "Open a study or a photo")
+    return ask_to_open(
+        parent, title, folder, studies_and_photos(), studies(), photos(), any_files()
     )
-    return Path(path) if path else None
 
 
 def ask_save_path(parent: QWidget, suggestion: Path) -> Path | None:
-    """Where to save; the dialog itself asks before it gives a file that is there already."""
-    dialog = QFileDialog(parent, translate("files", "Save the study"))
-    dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-    dialog.setDefaultSuffix(SUFFIX.removeprefix("."))
-    dialog.setNameFilter(translate("files", "Studies") + f" (*{SUFFIX})")
-    dialog.setDirectory(str(suggestion.parent))
-    dialog.selectFile(suggestion.name)
-    chosen = dialog.selectedFiles() if dialog.exec() else []
-    dialog.deleteLater()
-    return Path(chosen[0]) if chosen else None
+    """Where to save the study; None when the user thinks better of it."""
+    return ask_to_save(parent, translate("files", "Save the study"), suggestion, studies())
 
 
 def file_name_for(title: str) -> str:

@@ -6,12 +6,9 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import (
-    QFileDialog,
-    QMenu,
-    QWidget,
-)
+from PySide6.QtWidgets import QMenu, QWidget
 
+from app.files.file_dialogs import ask_to_open, ask_to_save, boxes
 from app.mix.edits import MixEdits
 from app.mix.left_out import add_left_out
 from app.mix.own_paint import OwnPaintDialog
@@ -87,26 +84,19 @@ class BoxMenu:
     def save(self) -> None:
         """Ask for a place and write the box there."""
         box = self._document.study.box
-        path, _ = QFileDialog.getSaveFileName(
-            self._page,
-            translate("mix page", "Save the box to a file"),
-            str(Path.home() / f"{box_name(box)}.box.json"),
-            translate("mix page", "Box files") + " (*.json)",
-        )
-        if path:
+        title = translate("mix page", "Save the box to a file")
+        suggestion = Path.home() / f"{box_name(box)}.box.json"
+        path = ask_to_save(self._page, title, suggestion, boxes())
+        if path is not None:
             with self._notices.reporting():
-                save_box(box, Path(path))
+                save_box(box, path)
 
     def load(self) -> None:
         """Ask for a file and take its box."""
-        path, _ = QFileDialog.getOpenFileName(
-            self._page,
-            translate("mix page", "Open a box file"),
-            str(Path.home()),
-            translate("mix page", "Box files") + " (*.json)",
-        )
-        if path:
-            self.load_from(Path(path))
+        title = translate("mix page", "Open a box file")
+        path = ask_to_open(self._page, title, Path.home(), boxes())
+        if path is not None:
+            self.load_from(path)
 
     def load_from(self, path: Path) -> None:
         """Take the box of a file."""

@@ -8,8 +8,9 @@ from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QIODevice, QMimeData, QObject, Signal
 from PySide6.QtGui import QImage
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QWidget
 
+from app.files.file_dialogs import any_files, ask_to_open, photos
 from app.files.opening import first_path
 from app.services.notices import Notices
 from app.services.photo_jobs import for_screen
@@ -62,17 +63,9 @@ class SheetAdder(QObject):
     def choose(self, index: int) -> None:
         """Ask for the picture of a sheet."""
         title = translate("sheets page", "Add sheet {number}").format(number=index + 1)
-        path, _ = QFileDialog.getOpenFileName(
-            self._window,
-            title,
-            str(self._folder),
-            translate("opening", "Photos")
-            + " (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.heic *.heif *.avif *.gif *.bmp *.mpo);;"
-            + translate("opening", "All files")
-            + " (*)",
-        )
-        if path:
-            self.add_path(index, Path(path))
+        path = ask_to_open(self._window, title, self._folder, photos(), any_files())
+        if path is not None:
+            self.add_path(index, path)
 
     def add_path(self, index: int, path: Path) -> None:
         """Add a file."""

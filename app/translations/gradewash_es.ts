@@ -161,11 +161,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo&apos;s height</source>
+        <source>Horizon line, percent of the photo's height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -460,11 +460,11 @@
         <translation>{laying}; cada una se funde con la que sigue.</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -532,7 +532,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher&apos;s remark</source>
+        <source>Your teacher's remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -548,7 +548,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -849,7 +849,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
+        <source>other paints than the study's: a box's name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -857,7 +857,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student&apos;s own scores are in</source>
+        <source>findings even before the student's own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -953,7 +953,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -969,7 +969,7 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student&apos;s own scores should come first</source>
+        <source>print the scores too: the student's own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
@@ -1105,7 +1105,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo&apos;s name</source>
+        <source>the title; otherwise made from the photo's name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -1133,7 +1133,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -1225,7 +1225,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher&apos;s remark: {text}</source>
+        <source>The teacher's remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -1343,7 +1343,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don&apos;t save</source>
+        <source>&amp;Don't save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -1474,7 +1474,15 @@
         <source>There is no file {name}: it may have been moved or renamed.</source>
         <translation>No hay ningún archivo {name}: quizá se movió o cambió de nombre.</translation>
     </message>
-</context>
+<message>
+        <source>Box files</source>
+        <translation>Archivos de caja</translation>
+    </message>
+    <message>
+        <source>PDF files</source>
+        <translation>Archivos PDF</translation>
+    </message>
+    </context>
 <context>
     <name>glossary</name>
     <message>
@@ -1530,7 +1538,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter&apos;s wheel.</source>
+        <source>The hue opposite on the painter's wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -1594,7 +1602,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
+        <source>The pigment settles in the paper's hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -1618,7 +1626,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment&apos;s code on the label, such as PB29.</source>
+        <source>The pigment's code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -1637,7 +1645,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -1681,7 +1689,7 @@
         <translation>Abre una foto desde el menú Estudio, suéltala en la ventana o pégala. Se proponen las líneas entre las bandas y la línea del horizonte, donde acaba el cielo. Arrastra una línea, o ve a ella con Tab y muévela con las flechas.</translation>
     </message>
     <message>
-        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
+        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
         <translation>El círculo cromático del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. La flecha muestra adónde lleva apagarlo, los trazos siguen hasta el complementario.</translation>
     </message>
     <message>
@@ -1793,7 +1801,7 @@
         <translation>P avanza por la tira de abajo: moja, pon, para, seca. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
-        <source>A presenter&apos;s remote works: Page Down goes on.</source>
+        <source>A presenter's remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -1905,7 +1913,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
+        <source>Opposite on the painter's wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -1957,7 +1965,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -2702,15 +2710,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}&apos;s measurements</source>
+        <source>using {paint}'s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -3006,7 +3014,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box&apos;s reach.</source>
+        <source>Like {letter}, out of this box's reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -3290,7 +3298,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -3446,7 +3454,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el complementario exacto, {parts},</translation>
     </message>
     <message>
-        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
+        <source>Second colour of {letter}, {hue}: the paper's own white. {way}</source>
         <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
     <message>
@@ -4085,7 +4093,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number}&#xa0;%</translation>
+        <translation>{number} %</translation>
     </message>
 </context>
 <context>
@@ -4119,7 +4127,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -4155,7 +4163,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -5019,7 +5027,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo&apos;s hue</source>
+        <source>every band is in the photo's hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -5067,15 +5075,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo&apos;s</source>
+        <source>other hues than the photo's</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo&apos;s</source>
+        <source>light and dark are not the photo's</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo&apos;s</source>
+        <source>bright and dull are not the photo's</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -5398,11 +5406,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo&apos;s</source>
+        <source>Bands of sheet {number} beside the photo's</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student&apos;s own scores.</source>
+        <source>Band by band: waits for the student's own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -5518,7 +5526,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Informe, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student&apos;s own scores</source>
+        <source>Measured, shown before the student's own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -5530,11 +5538,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student&apos;s own scores are in</source>
+        <source>For the teacher: before the student's own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -5574,7 +5582,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -5743,11 +5751,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student&apos;s code</source>
+        <source>the student's code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class&apos;s code</source>
+        <source>the class's code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -5870,7 +5878,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash&apos;s strength</source>
+        <source>set the wash's strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -5950,7 +5958,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher&apos;s remark</source>
+        <source>write the teacher's remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -6349,7 +6357,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher&apos;s remark</source>
+        <source>Teacher's remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -6665,11 +6673,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
+        <source>Add the sheet's picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
     </message>
 </context>

@@ -274,7 +274,7 @@ def test_a_box_is_kept_saved_opened_and_forgotten(page, qtbot, monkeypatch, tmp_
     assert document.study.box.name == "Our cupboard"
     assert page.box.boxes.currentText() == "Our cupboard"
     path = tmp_path / "ours.json"
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *a, **k: (str(path), ""))
+    monkeypatch.setattr("app.mix.box_menu.ask_to_save", lambda *a: path)
     menu.save()
     assert open_box(path) == document.study.box
     kept = document.study.box
