@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from core.colour.working_space import Floats, linear_to_W, shrunk
 from core.sheet.find.hough import Gradient, LineSet, find_lines, gradient_of
+from core.sheet.find.otsu import otsu_threshold
 
 _SEARCH = 480
 _SHORTLIST = 80
@@ -76,12 +77,11 @@ def bright_area(small: NDArray[np.float32]) -> NDArray[np.bool_] | None:
     Bright is what Otsu's threshold parts from the rest (IEEE Trans. SMC 9, 1979).
     """
     from scipy import ndimage  # deferred: start-up time
-    from skimage.filters import threshold_otsu
 
     bright = ndimage.gaussian_filter(np.sqrt(np.clip(small, 0, None)).mean(-1), 1.0)
     if np.ptp(bright) < 1e-3:
         return None
-    threshold = float(threshold_otsu(bright))  # type: ignore[no-untyped-call]
+    threshold = otsu_threshold(bright)
     areas, count = ndimage.label(ndimage.binary_opening(bright > threshold, iterations=2))
     if count == 0:
         return None

@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.working_space import Floats
+from core.sheet.light.flooding import flood
 from core.sheet.light.straighten import Flat
 
 _LEAST_STEP = 0.2  # natural log; fainter ones the smooth surface follows well enough
@@ -68,7 +69,6 @@ def shaded_part(flat: Flat, places: Floats, dark: NDArray[np.bool_], step: Float
     """How far each pixel of the painting lies in the shadow, (H, W), 0..1; None if its edge is
     not found in the paint."""
     from scipy.ndimage import gaussian_filter, zoom  # deferred: start-up time
-    from skimage.segmentation import watershed
 
     H, W = flat.painted.shape[:2]
     pace = max(1, H // _ROWS)
@@ -89,7 +89,7 @@ def shaded_part(flat: Flat, places: Floats, dark: NDArray[np.bool_], step: Float
     markers = _markers(log.shape[:2], places, dark)
     if len(np.unique(markers)) < 3:
         return None
-    found = np.asarray(watershed(match, markers))  # type: ignore[no-untyped-call]
+    found = flood(match, markers)
     edge = np.zeros(found.shape, dtype=bool)
     edge[:, 1:] |= found[:, 1:] != found[:, :-1]
     edge[1:] |= found[1:] != found[:-1]
