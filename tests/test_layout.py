@@ -152,7 +152,7 @@ def test_every_folder_says_what_it_is_and_who_may_import_it() -> None:
 @pytest.mark.parametrize(
     ("package", "banned"),
     [
-        ("core", {"PySide6", "shiboken6", "app", "colour", "matplotlib"}),
+        ("core", {"PySide6", "shiboken6", "app", "colour", "matplotlib", "skimage"}),
         ("app", {"scipy", "skimage", "colour", "matplotlib"}),
         ("sample_scenes/__init__.py", {"PySide6", "scipy", "skimage", "colour", "PIL"}),
     ],
@@ -170,6 +170,17 @@ def test_no_banned_import_even_inside_a_function(package: str, banned: set[str])
         if name in banned
     }
     assert found == set()
+
+
+def test_of_scipy_only_its_pictures_are_used() -> None:
+    """The build to hand out leaves the rest of SciPy away (tools/bundle/gradewash.spec)."""
+    line = re.compile(r"^\s*(?:from|import)\s+(scipy[\w.]*)(?: import (\w+))?", re.MULTILINE)
+    used = {
+        f"{module}.{name}" if module == "scipy" else module
+        for file in (ROOT / "core").rglob("*.py")
+        for module, name in line.findall(file.read_text(encoding="utf-8"))
+    }
+    assert used == {"scipy.ndimage"}
 
 
 def test_start_up_imports_stay_light() -> None:
