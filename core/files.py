@@ -56,7 +56,8 @@ def open_regular(path: Path) -> IO[bytes]:
         handle = os.open(path, os.O_RDONLY | _EXTRA | _NO_WAIT)
     try:
         _refuse_irregular(os.fstat(handle).st_mode, path)
-        return os.fdopen(handle, "rb")
+        # Not by the handle: readers of pictures ask the stream for its name.
+        return open(path, "rb", opener=lambda name, flags: handle)
     except BaseException:
         os.close(handle)
         raise
@@ -121,6 +122,23 @@ def write_file(path: Path, data: bytes, *, private: bool = False, durable: bool 
         raise
     if durable:
         _flush_folder(target.parent)
+
+
+def why_not_writable(path: Path) -> OSError | None:
+    """What speaks against writing a file of this name, as far as that is seen beforehand.
+
+    A folder that is not there does not: whoever asks may make it.
+    """
+    try:
+        target = behind_link(path)
+        with _names_as_os_errors():
+            _check_name(target)
+            _mode_for(target, False)
+    except NotADirectoryError:
+        return None
+    except OSError as error:
+        return error
+    return None
 
 
 def make_private_folder(folder: Path) -> None:
@@ -201,6 +219,13 @@ def _mode_for(target: Path, private: bool) -> int | None:
     return PRIVATE_FILE if private else stat.S_IMODE(before) & 0o777
 
 
+def _check_name(target: Path) -> None:
+    if not target.name:
+        raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR), str(target))
+    if len(os.fsencode(target.name)) > _LONGEST_NAME:
+        raise OSError(errno.ENAMETOOLONG, os.strerror(errno.ENAMETOOLONG), str(target))
+
+
 def _open_aside(target: Path, mode: int = 0o666) -> tuple[IO[bytes], Path]:
     """A new file to write aside, held against whoever would clear it or save there too.
 
@@ -212,10 +237,7 @@ def _open_aside(target: Path, mode: int = 0o666) -> tuple[IO[bytes], Path]:
     OSError
         It cannot be made; BlockingIOError when another save of the same file runs.
     """
-    if not target.name:
-        raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR), str(target))
-    if len(os.fsencode(target.name)) > _LONGEST_NAME:
-        raise OSError(errno.ENAMETOOLONG, os.strerror(errno.ENAMETOOLONG), str(target))
+    _check_name(target)
     aside = aside_of(target)
     for _ in range(_TRIES):
         try:

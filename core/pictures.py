@@ -7,10 +7,13 @@ studies are equal; the bytes themselves stay outside, shared and never changed.
 from __future__ import annotations
 
 import hashlib
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from pathlib import PurePath
 from threading import Lock
 
+from core.i18n import translate
 from core.photo import strip_private
 
 
@@ -28,6 +31,39 @@ class Picture:
 
     name: str
     digest: str = ""
+
+
+def may_name_somebody(name: str) -> bool:
+    """Whether a file's name looks like a person's: "Anna Tester 7b.jpg".
+
+    Two capitalised words and no other, or a word beside a class. A place may look like that
+    too; a first name alone cannot be told.
+
+    >>> [may_name_somebody(n) for n in ("Anna Tester.jpg", "tester 7b.png", "dusk over Ems.jpg")]
+    [True, True, False]
+    """
+    words = [word for word in re.split(r"[\W_]+", PurePath(name).stem) if word]
+    letters = [word for word in words if word.isalpha() and len(word) > 1]
+    if letters and any(re.fullmatch(r"\d{1,2}[A-Za-z]", word) for word in words):
+        return True
+    capitalised = [word for word in letters if word[0].isupper() and word[1:].islower()]
+    return len(letters) >= 2 and len(capitalised) == len(letters)
+
+
+def kept_name(name: str) -> str:
+    """What a picture is called in a study: its file's name, unless that may be a person's."""
+    if not may_name_somebody(name):
+        return name
+    return translate("study", "picture") + PurePath(name).suffix.lower()
+
+
+def not_kept_sentence(name: str) -> str:
+    """What to say where a file's name is not kept."""
+    return translate(
+        "study",
+        "{name} may be a person's name, so the study does not keep it: give it a title, and "
+        "students a code.",
+    ).format(name=PurePath(name).stem)
 
 
 class PictureStore(Mapping[str, bytes]):
@@ -55,7 +91,7 @@ class PictureStore(Mapping[str, bytes]):
         digest = digest_of(data)
         with self._lock:
             self._bytes[digest] = data
-        return Picture(name, digest)
+        return Picture(kept_name(name), digest)
 
     def take_over(self, pictures: Mapping[str, bytes]) -> None:
         """Keep bytes whose digests are known, as a study file gives them."""

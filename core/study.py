@@ -17,6 +17,9 @@ from core.pictures import Picture
 from core.sheet.result import SheetOptions
 from core.worksheet.worksheet import Worksheet
 
+MOST_TITLE = 120
+"""Letters of a title: what two lines of a card hold."""
+
 
 @dataclass(frozen=True)
 class SheetEntry:
@@ -74,7 +77,7 @@ def study_of(photo: Picture, bands: Bands | None = None) -> Study:
     Parameters
     ----------
     photo : Picture
-        The title is made from its file's name.
+        The title is made from its name; see `core.pictures.kept_name`.
     bands : Bands, optional
         The proposed lines, once there are any.
 
@@ -85,12 +88,12 @@ def study_of(photo: Picture, bands: Bands | None = None) -> Study:
     """
     stem = PurePath(photo.name).stem
     title = " ".join(stem.replace("_", " ").split()) or photo.name
-    return Study(title=title, photo=photo, bands=bands)
+    return with_title(Study(photo=photo, bands=bands), title)
 
 
 def with_title(study: Study, title: str) -> Study:
-    """The study under another title; one of blanks alone changes nothing."""
-    title = " ".join(title.split())
+    """The study under another title, cut where it is too long; blanks alone change nothing."""
+    title = " ".join(title.split())[:MOST_TITLE].rstrip()
     return replace(study, title=title) if title else study
 
 

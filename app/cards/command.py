@@ -14,11 +14,12 @@ from core.cards.file import write_card
 from core.cli.layout import say
 from core.cli.mix import find_box
 from core.cli.opening import opened
+from core.cli.output import output_path
 from core.errors import UsageError
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.mixing import choose_box
-from core.pictures import Picture
+from core.pictures import Picture, kept_name
 from core.pipeline import Worked
 from core.study import Study, study_of
 from core.study_file.opening import FromFile
@@ -83,8 +84,8 @@ def run(args: argparse.Namespace) -> int:
     """Gather the data, lay the card out, write it."""
     kind = _one_of("--kind", args.kind, KINDS)
     paper_name = _one_of("--paper", args.paper, PAPER_NAMES)
-    source, output = Path(args.source), Path(args.output)
-    _refuse_replacing(source, output)
+    source = Path(args.source)
+    output = output_path(args.output, source, ".pdf", replace=True)
     box = None if args.box is None else find_box(args.box)
     found = opened(source)
     if kind == "findings" and found.study is None:
@@ -138,7 +139,7 @@ _application: object = None  # Qt's application lives as long as the program
 def _study_in(found: FromFile) -> tuple[Study, Mapping[str, bytes]]:
     if found.study is not None:
         return found.study.study, found.study.pictures
-    return study_of(Picture(found.photo.name)), {}
+    return study_of(Picture(kept_name(found.photo.name))), {}
 
 
 def _one_of(option: str, asked: str, allowed: tuple[str, ...]) -> str:
@@ -150,16 +151,3 @@ def _one_of(option: str, asked: str, allowed: tuple[str, ...]) -> str:
             ).format(option=option, asked=asked, allowed=", ".join(allowed))
         )
     return word
-
-
-def _refuse_replacing(source: Path, output: Path) -> None:
-    try:
-        same = output.exists() and output.samefile(source)
-    except OSError:
-        same = False
-    if same:
-        raise UsageError(
-            translate(
-                "command line", "-o {name} would replace what is printed: give another name."
-            ).format(name=shown_name(output))
-        )

@@ -15,6 +15,7 @@ from app.drawing.cards.text import (
     LineView,
     Run,
     broken,
+    letters_that_fit,
     line_height,
     line_width,
     paint_text_line,
@@ -106,19 +107,29 @@ def paragraph_height(words: Words, size: float, width: float, weight: int = SECO
 def elided(line: Sequence[Run], size: float, width: float) -> tuple[Run, ...]:
     """A line that ends in an ellipsis."""
     runs = list(line)
-    while runs and line_width([*runs, Run("…", runs[-1].weight)], size) > width:
-        last = runs.pop()
-        if len(last.text) > 1:
-            runs.append(Run(last.text[:-1], last.weight))
     weight = runs[-1].weight if runs else SECOND
-    return (*runs, Run("…", weight))
+    room = width - line_width([Run("…", weight)], size)
+    kept: list[Run] = []
+    for run in runs:
+        fits = letters_that_fit(run.text, size, run.weight, room)
+        if fits:
+            kept.append(Run(run.text[:fits], run.weight))
+        if fits < len(run.text):
+            break
+        room -= line_width([run], size)
+    return (*kept, Run("…", kept[-1].weight if kept else weight))
 
 
 def fitting_size(words: Words, sizes: Sequence[float], width: float, weight: int) -> float:
     """The largest of some sizes at which a line fits; the smallest when none does."""
     runs = as_runs(words, weight)
     for size in sizes:
-        if line_width(runs, size) <= width:
+        room = width
+        for run in runs:
+            if letters_that_fit(run.text, size, run.weight, room) < len(run.text):
+                break
+            room -= line_width([run], size)
+        else:
             return size
     return sizes[-1]
 

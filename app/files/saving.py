@@ -18,10 +18,11 @@ from app.services.reader import Reader
 from app.state.document import Document
 from app.state.tasks import Latest
 from core.errors import StudyFileError
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.progress import Progress, ShouldStop, step
-from core.study import Study, study_of
+from core.study import Study, study_of, with_title
 from core.study_file.locks import OpenLock
 from core.study_file.save import Stamp, changed_on_disk, write_bytes
 
@@ -169,7 +170,7 @@ class Saver(QObject):
         by_hand = study.photo is None or study.title != study_of(study.photo).title
         if self._whereabouts.place.path is not None or (by_hand and study.title):
             return study
-        return replace(study, title=path.stem)
+        return with_title(study, shown_name(Path(path.stem)))
 
     def _mark(self, before: Study, study: Study) -> None:
         if study.title != before.title:

@@ -30,7 +30,13 @@ from app.state.tasks import Latest, Work
 from core.file_sentences import shown_path
 from core.files import clear_aside
 from core.i18n import translate
-from core.pictures import Picture, PictureStore
+from core.pictures import (
+    Picture,
+    PictureStore,
+    kept_name,
+    may_name_somebody,
+    not_kept_sentence,
+)
 from core.progress import Progress, ShouldStop
 from core.study import Study, digests_of, study_of
 from core.study_file.locks import OpenLock
@@ -181,7 +187,7 @@ class StudyFiles(QObject):
     def _begin_photo(self, found: Arrived, title: str | None, base: Study | None) -> None:
         """Put the photo up; `base` is what the study holds beside it, None for a new study."""
         assert found.opened is not None
-        fresh = study_of(Picture(found.opened.photo.name))
+        fresh = study_of(Picture(kept_name(found.opened.photo.name)))
         held = self._last_box.empty_study() if base is None else base
         named = held.title or title or fresh.title
         # Lines without a photo are those of a damaged study, whose photo is given anew.
@@ -191,6 +197,8 @@ class StudyFiles(QObject):
         else:
             place, lock = self._whereabouts.place, self._whereabouts.lock
             self._put(found.opened, study, place, lock, saved=False, data=found.file.data)
+        if may_name_somebody(found.opened.photo.name):
+            self._notices.note(not_kept_sentence(found.opened.photo.name))
         if found.file.data is None:
             self._notices.note(
                 translate(

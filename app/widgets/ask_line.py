@@ -12,9 +12,9 @@ from app.look.space import INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from core.i18n import translate
+from core.study import MOST_TITLE
 
 WIDTH = 520
-MOST = 120
 
 
 class AskLine(QDialog):
@@ -47,7 +47,7 @@ class AskLine(QDialog):
         name = QLabel(label, self)
         name.setProperty("role", "line")
         self.field = QLineEdit(text, self)
-        self.field.setMaxLength(MOST)
+        self.field.setMaxLength(MOST_TITLE)
         self.field.selectAll()
         name.setBuddy(self.field)
         self.field.setAccessibleName(label)

@@ -7,14 +7,16 @@ from pathlib import Path
 
 from core.cli import read
 from core.cli.layout import say
-from core.cli.opening import naming
+from core.cli.opening import opened
+from core.cli.output import output_path
 from core.errors import UsageError
+from core.file_sentences import shown_name
 from core.i18n import translate
-from core.pictures import PictureStore
+from core.pictures import PictureStore, may_name_somebody, not_kept_sentence
 from core.reading.wording import Wording
-from core.study import study_of, with_title
+from core.study import MOST_TITLE, study_of, with_title
 from core.study_file.document import study_to_bytes
-from core.study_file.opening import SUFFIX, open_file
+from core.study_file.opening import SUFFIX
 from core.study_file.save import write_bytes
 from core.words import band_sentence
 
@@ -47,27 +49,16 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Read the photo, write the study, say what is in it."""
     source = Path(args.photo)
-    target = _target(args.output, source)
-    if target.exists() and not args.force:
-        raise UsageError(
-            translate(
-                "command line",
-                "{name} is there already: choose another name with -o, or replace it with --force.",
-            ).format(name=target.name)
-        )
-    if not target.parent.is_dir():
-        raise UsageError(
-            translate(
-                "command line",
-                "There is no folder {name}: make it first, or choose another by -o.",
-            ).format(name=target.parent)
-        )
-    with naming(source.name):
-        found = open_file(source)
+    title = None if args.title is None else _title(args.title)
+    if not source.is_file():
+        opened(source)  # says what is wrong with it
+    asked = source.with_suffix(SUFFIX).name if args.output is None else args.output
+    target = output_path(asked, source, SUFFIX, replace=args.force)
+    found = opened(source)
     if found.study is not None:
         raise UsageError(
             translate("command line", "{name} is a study already: begin one with a photo.").format(
-                name=source.name
+                name=shown_name(source)
             )
         )
     report = read.read_file(found, args)
@@ -76,21 +67,30 @@ def run(args: argparse.Namespace) -> int:
         raise UsageError(
             translate(
                 "command line", "{name} is too large to keep in a study: take a smaller copy of it."
-            ).format(name=source.name)
+            ).format(name=shown_name(source))
         )
-    study = study_of(store.add(source.name, found.data), report.sky.bands)
-    if args.title is not None:
-        study = with_title(study, args.title)
-    write_bytes(target, study_to_bytes(study, store))
+    name = shown_name(source)
+    study = study_of(store.add(name, found.data), report.sky.bands)
+    if title is not None:
+        study = with_title(study, title)
+    # Told before it is saved: whoever reads it may go away, and the file is then not there.
     for notice in report.notices:
         say(notice)
     for reading in report.sky.readings:
         say(band_sentence(reading, Wording()))
-    say(translate("command line", "Saved {name}.").format(name=target.name))
+    if may_name_somebody(name):
+        say(not_kept_sentence(name))
+    write_bytes(target, study_to_bytes(study, store))
+    say(translate("command line", "Saved {name}.").format(name=shown_name(target)))
     return 0
 
 
-def _target(asked: str | None, source: Path) -> Path:
-    """Where the study goes; a name without an ending gets ours."""
-    path = Path(source.with_suffix(SUFFIX).name if asked is None else asked)
-    return path if path.suffix else path.with_suffix(SUFFIX)
+def _title(text: str) -> str:
+    title = " ".join(text.split())
+    if not title or len(title) > MOST_TITLE:
+        raise UsageError(
+            translate(
+                "command line", "--title needs a text of 1 to {most} letters: give such a one."
+            ).format(most=MOST_TITLE)
+        )
+    return title

@@ -24,6 +24,7 @@ _ICC, _ADOBE = b"ICC_PROFILE\0", b"Adobe"
 _JFIF = b"JFIF\0\x01\x02\0\0\x01\0\x01\0\0"  # version 1.02, square pixels, no thumbnail
 _MOST_PROFILE = 65_000
 _TAIL = 24
+_MOST_CHECKED = 30_000_000
 
 
 def bare_jpeg(data: bytes) -> bytes:
@@ -93,11 +94,22 @@ def ends_with_picture(bare: bytes) -> bool:
     # Stops before a byte that would lack its second half.
     while bare[cut - 1 : cut] == b"\xff":
         cut -= 1
+    if size_of(bare) > _MOST_CHECKED and b"\xff\xc2" in bare[:start]:
+        return False  # a progressive one is decoded whole below: too much for a large one
     try:
         whole, short = _in_eighths(bare), _in_eighths(bare[:cut] + b"\xff\xd9")
     except (OSError, SyntaxError, ValueError):
         return True
     return not np.array_equal(whole, short)
+
+
+def size_of(data: bytes) -> int:
+    """How many pixels a JPEG says it has."""
+    for marker, start, _ in segments(data):
+        if marker in _FRAMES:
+            height, width = struct.unpack_from(">2H", data, start + 5)
+            return int(height * width)
+    return 0
 
 
 def _in_eighths(data: bytes) -> NDArray[np.uint8]:

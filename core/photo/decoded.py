@@ -19,6 +19,12 @@ if TYPE_CHECKING:
 MAX_PIXELS = 130_000_000
 """Larger pictures are refused from their header: decoding one would need more than 1 GB."""
 
+MAX_ALPHA_PIXELS = 80_000_000
+"""Where opacity is weighed, each pixel takes three times as long."""
+
+MAX_SIDE = 65_535
+"""A longer side is refused from the header: decoders make room for whole rows, and columns."""
+
 MAX_JPEG_PIXELS = 250_000_000
 """JPEGs are decoded at a reduced scale, so larger ones open too, halved at least."""
 
@@ -70,10 +76,17 @@ def check_size(width: int, height: int, limit: int = MAX_PIXELS) -> None:
     Raises
     ------
     PhotoError
-        More than `limit` pixels, or none at all.
+        More than `limit` pixels, a side longer than `MAX_SIDE`, or no pixel at all.
     """
     if width <= 0 or height <= 0:
         raise PhotoError(damaged())
+    if max(width, height) > MAX_SIDE and width * height <= limit:
+        text = translate(
+            "photo",
+            "This picture is too long to open ({width} x {height} pixels): the limit is {limit} "
+            "pixels a side, so cut it and open a part.",
+        )
+        raise PhotoError(text.format(width=width, height=height, limit=MAX_SIDE))
     if width * height > limit:
         text = translate(
             "photo",

@@ -34,7 +34,7 @@ if TYPE_CHECKING:
 _BARE = {0x01, *range(0xD0, 0xD9)}
 _FRAMES = {0xC0, 0xC1, 0xC2}
 # Scans of a progressive file times its pixels: beyond this it was made to keep us waiting.
-_MAX_SCAN_PIXELS = 6_000_000_000
+_MAX_SCAN_PIXELS = 4_000_000_000
 
 
 def segments(data: bytes) -> Iterator[tuple[int, int, int]]:

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from core.errors import PhotoError
 from core.photo import meta
 from core.photo.decoded import (
+    MAX_PIXELS,
     Decoded,
     check_size,
     damaged,
@@ -18,6 +19,10 @@ from core.photo.decoded import (
 
 # Animated or not, Pillow's way of decoding WebP needs 16 bytes a pixel: 1 GB at this size.
 MAX_WEBP_PIXELS = 60_000_000
+# Pillow unpacks run lengths of BMP in Python, byte by byte where a row ends early: 10 million a
+# second.
+MAX_RLE_PIXELS = 20_000_000
+_RUN_LENGTHS = (1, 2)
 
 
 def riff_chunks(data: bytes) -> Iterator[tuple[bytes, int, int]]:
@@ -114,9 +119,10 @@ def read_bmp(data: bytes) -> Decoded:
     """
     from PIL import BmpImagePlugin  # deferred: start-up time
 
+    packed = int.from_bytes(data[30:34], "little") in _RUN_LENGTHS
     try:
         image = BmpImagePlugin.BmpImageFile(io.BytesIO(data))
-        check_size(*image.size)
+        check_size(*image.size, MAX_RLE_PIXELS if packed else MAX_PIXELS)
         image.load()
     except (OSError, SyntaxError, ValueError, IndexError, EOFError) as error:
         cut = int.from_bytes(data[2:6], "little") > len(data)

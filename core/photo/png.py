@@ -19,6 +19,8 @@ from core.colour.srgb import srgb_to_linear
 from core.errors import PhotoError
 from core.photo import meta
 from core.photo.decoded import (
+    MAX_ALPHA_PIXELS,
+    MAX_PIXELS,
     Decoded,
     check_size,
     damaged,
@@ -96,7 +98,8 @@ def read_png(data: bytes) -> Decoded:
     if len(header) != 13:
         raise PhotoError(damaged() if whole else incomplete())
     width, height, bits, colour = struct.unpack(">IIBB", header[:10])
-    check_size(width, height)
+    see_through = colour in (4, 6) or any(name == b"tRNS" for name, _ in kept)
+    check_size(width, height, MAX_ALPHA_PIXELS if see_through else MAX_PIXELS)
     packed = b"".join(picture)
     clean = _SIGNATURE + b"".join(
         _chunk(name, content)

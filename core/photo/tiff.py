@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import struct
 import sys
+import zlib
+from collections.abc import Sequence
 from typing import IO, TYPE_CHECKING, Any
 
 import numpy as np
@@ -24,6 +26,7 @@ from core.photo.decoded import (
 )
 from core.photo.sniff import raw_sentence
 from core.photo.spaces import LINEAR
+from core.photo.tiff_header import MOST_PAGES, check_layout
 
 if TYPE_CHECKING:
     from PIL import TiffImagePlugin
@@ -32,6 +35,7 @@ _SUBFILE, _PHOTOMETRIC, _STRIPS, _STRIP_BYTES, _ICC, _DNG = 254, 262, 273, 279, 
 _RAW_PHOTOMETRICS = (32803, 34892)
 _MAX_16_BIT_PIXELS = 50_000_000
 _MAX_BYTES = 500_000_000
+_PLAIN, _DEFLATED = 1, (8, 32946)
 _ERRORS = (
     OSError,
     SyntaxError,
@@ -44,6 +48,7 @@ _ERRORS = (
     ZeroDivisionError,
     OverflowError,
     RuntimeError,
+    zlib.error,
     struct.error,
 )
 
@@ -63,6 +68,7 @@ def read_tiff(stream: IO[bytes]) -> Decoded:
     """
     from PIL import TiffImagePlugin  # deferred: start-up time
 
+    check_layout(stream)
     try:
         image = TiffImagePlugin.TiffImageFile(stream)
     except _ERRORS:
@@ -70,7 +76,7 @@ def read_tiff(stream: IO[bytes]) -> Decoded:
     cut = False
     try:
         frame = _main_page(image)
-        several = image.n_frames > 1
+        several = _has_another(image, frame)
         check_size(*image.size)
         if image.mode in ("F", "I"):
             return _read_unusual(stream)
@@ -87,8 +93,11 @@ def read_tiff(stream: IO[bytes]) -> Decoded:
 
 def _main_page(image: TiffImagePlugin.TiffImageFile) -> int:
     """Go to the first page that is no thumbnail; refuse what a camera has left undeveloped."""
-    for page in range(min(image.n_frames, 50)):
-        image.seek(page)
+    for page in range(MOST_PAGES):
+        try:
+            image.seek(page)
+        except EOFError:
+            break
         tags = image.tag_v2
         if _DNG in tags or tags.get(_PHOTOMETRIC) in _RAW_PHOTOMETRICS:
             raise PhotoError(raw_sentence())
@@ -96,6 +105,17 @@ def _main_page(image: TiffImagePlugin.TiffImageFile) -> int:
             return page
     # Nothing but thumbnails in the open: the picture itself is in a sub-directory.
     raise PhotoError(raw_sentence())
+
+
+def _has_another(image: TiffImagePlugin.TiffImageFile, frame: int) -> bool:
+    """Whether a page follows the first; they are not all counted, for there may be thousands."""
+    try:
+        image.seek(1)
+    except EOFError:
+        return False
+    finally:
+        image.seek(frame)
+    return True
 
 
 def _ends_early(image: TiffImagePlugin.TiffImageFile, stream: IO[bytes]) -> bool:
@@ -173,8 +193,10 @@ def _read_unusual(stream: IO[bytes]) -> Decoded:
             if _DNG in page.tags or page.photometric in _RAW_PHOTOMETRICS:
                 raise PhotoError(raw_sentence())
             check_size(page.imagewidth, page.imagelength)
-            if page.nbytes > _MAX_BYTES:
+            if page.nbytes > _MAX_BYTES or int(page.compression) not in (_PLAIN, *_DEFLATED):
                 raise PhotoError(_save_as_16_bit())
+            if int(page.compression) in _DEFLATED:
+                _refuse_bomb(stream, page.dataoffsets, page.databytecounts, page.nbytes)
             array = page.asarray()
             photometric = int(page.photometric)
             icc = page.tags.get(_ICC)
@@ -221,6 +243,31 @@ def _read_unusual(stream: IO[bytes]) -> Decoded:
     if several:
         photo.notices.append(several_pictures())
     return photo
+
+
+def _refuse_bomb(
+    stream: IO[bytes], starts: Sequence[int], sizes: Sequence[int], expected: int
+) -> None:
+    """Refuse strips that unpack to more than the picture: tifffile unpacks them without a limit.
+
+    Raises
+    ------
+    PhotoError
+    """
+    # Strips and tiles may be padded; a small picture may have one large tile.
+    left = 2 * expected + 64_000_000
+    for start, size in zip(starts, sizes, strict=False):
+        stream.seek(start)
+        packed = stream.read(size)
+        inflater = zlib.decompressobj()
+        while packed and not inflater.eof:
+            unpacked = inflater.decompress(packed, 1 << 20)
+            left -= len(unpacked)
+            if left < 0:
+                raise PhotoError(damaged())
+            if not unpacked and not inflater.unconsumed_tail:
+                break
+            packed = inflater.unconsumed_tail
 
 
 def _save_as_16_bit() -> str:

@@ -87,15 +87,15 @@ def broken(runs: Sequence[Run], size: float, width: float) -> tuple[tuple[Run, .
             lines.append([])
             room = width
             continue
-        if lines[-1] and line_width(word, size) > room + 1e-6:
+        if lines[-1] and _wider(word, size, room + 1e-6):
             lines.append([])
             room = width
         if not lines[-1]:
             word = [Run(word[0].text.lstrip(" "), word[0].weight), *word[1:]]
         for run in word:
             text = run.text
-            while text_size(text, size, run.weight)[0] > room + 1e-6 and len(text) > 1:
-                fits = _fitting(text, size, run.weight, room)
+            while (fits := letters_that_fit(text, size, run.weight, room + 1e-6)) < len(text):
+                fits = max(fits, 1)
                 lines[-1].append(Run(text[:fits], run.weight))
                 lines.append([])
                 text, room = text[fits:], width
@@ -138,12 +138,34 @@ def _words(runs: Sequence[Run]) -> list[list[Run]]:
     return words
 
 
-def _fitting(text: str, size: float, weight: int, width: float) -> int:
-    """How many letters of a too long word fit; one at least."""
-    for count in range(len(text) - 1, 1, -1):
-        if text_size(text[:count], size, weight)[0] <= width:
-            return count
-    return 1
+def letters_that_fit(text: str, size: float, weight: int, width: float) -> int:
+    """How many letters of a text fit into a width; all of them, or none, may be.
+
+    No more than about two lines are ever measured, however long the text is.
+    """
+    high = 16
+    while high < len(text) and text_size(text[:high], size, weight)[0] <= width:
+        high *= 2
+    high = min(high, len(text))
+    if text_size(text[:high], size, weight)[0] <= width:
+        return high
+    low = 0
+    while high - low > 1:
+        middle = (low + high) // 2
+        if text_size(text[:middle], size, weight)[0] <= width:
+            low = middle
+        else:
+            high = middle
+    return low
+
+
+def _wider(word: Sequence[Run], size: float, room: float) -> bool:
+    """Whether a word is wider than the room; a long one is not measured to its end."""
+    for run in word:
+        if letters_that_fit(run.text, size, run.weight, room) < len(run.text):
+            return True
+        room -= text_size(run.text, size, run.weight)[0]
+    return False
 
 
 def _joined(line: list[Run]) -> tuple[Run, ...]:
