@@ -27,6 +27,10 @@ class CardError(GradewashError):
     """A card cannot be printed of this study."""
 
 
+class ClassSetError(GradewashError):
+    """A class set could not be opened, written, or made of what was given."""
+
+
 class UsageError(GradewashError):
     """What was asked for on the command line does not fit together."""
 

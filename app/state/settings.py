@@ -17,6 +17,7 @@ from PySide6.QtCore import QLocale, QObject, Signal
 from app.state.language import LANGUAGES
 from core.files import make_private_folder, read_file, write_file
 from core.photo.views import VALUE_STEPS
+from core.places import data_folder as data_folder
 from core.reading.units import Units
 from core.reading.wording import Wording
 
@@ -107,13 +108,6 @@ def config_folder() -> Path:
 def settings_file(folder: Path | None = None) -> Path:
     """Where the preferences lie in a configuration folder, the user's if none is named."""
     return (folder or config_folder()) / "settings.json"
-
-
-def data_folder() -> Path:
-    """The user's data folder, for unsaved work; it may not exist yet."""
-    import platformdirs  # deferred: start-up time
-
-    return Path(platformdirs.user_data_dir("gradewash", appauthor=False))
 
 
 def load_settings(path: Path) -> Settings:

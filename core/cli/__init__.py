@@ -24,6 +24,7 @@ COMMANDS: dict[str, str] = {
     "read": "core.cli.read",
     "mix": "core.cli.mix",
     "check": "core.cli.check",
+    "class": "core.cli.class_set",
 }
 """The module of each command."""
 
@@ -95,6 +96,7 @@ def _overview(commands: Mapping[str, str]) -> str:
         "read": translate("command line", "read a sky photo in bands: hue, value, intensity"),
         "mix": translate("command line", "plan the mixes for a sky from the paints of a box"),
         "check": translate("command line", "check painted sheets against the photo"),
+        "class": translate("command line", "keep, check and mark the sheets of a whole class"),
         "card": translate("command line", "print a plan, a worksheet or findings as a PDF"),
     }
     width = max(map(len, commands))

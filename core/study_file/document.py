@@ -99,7 +99,7 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
             _sheet_out(study.sheets[0], keep, "sheet1"),
             _sheet_out(study.sheets[1], keep, "sheet2"),
         ),
-        worksheet=_worksheet_out(study.worksheet),
+        worksheet=worksheet_to_schema(study.worksheet),
     )
     json = msgspec.json.format(msgspec.json.encode(kept), indent=1)
     return Contents(json, MappingProxyType(members))
@@ -152,7 +152,8 @@ def _sheet_out(
     )
 
 
-def _worksheet_out(worksheet: Worksheet) -> schema.Worksheet1:
+def worksheet_to_schema(worksheet: Worksheet) -> schema.Worksheet1:
+    """A worksheet as the file keeps it."""
     first, second = worksheet.pages
     return schema.Worksheet1(
         worksheet.student_code,

@@ -192,7 +192,8 @@ class StudyReader:
     def _worksheet(self, raw: Part | None) -> Worksheet:
         words = translate("study file", "the worksheet")
         if not self._contents.damaged:
-            return _worksheet(self._part(raw, schema.Worksheet1, words, schema.Worksheet1()))
+            kept = self._part(raw, schema.Worksheet1, words, schema.Worksheet1())
+            return worksheet_from_schema(kept)
         parts: dict[str, Part] = self._part(raw, dict[str, Part], words, {})
 
         def text(name: str, what: str) -> str:
@@ -330,7 +331,8 @@ def _options(sheet: schema.Sheet1) -> SheetOptions:
     return SheetOptions(corners, sheet.turned, sheet.scan, sheet.aspect)
 
 
-def _worksheet(kept: schema.Worksheet1) -> Worksheet:
+def worksheet_from_schema(kept: schema.Worksheet1) -> Worksheet:
+    """A worksheet as the program knows it."""
     first, second = kept.pages
     return Worksheet(kept.student_code, kept.class_code, (_page(first), _page(second)), kept.remark)
 

@@ -1,0 +1,13 @@
+"""The class set: the studies of one class, from the pictures of an evening to a mark list.
+
+| question | module |
+|---|---|
+| what is it? | `model` (frozen values), `edits` (a new one from the old) |
+| who is in the class? | `students` (codes), `ticket` (what a printed code says) |
+| whose is a picture? | `codes`, `moment` (the order), `placing` decides, `questions` asks |
+| where is it kept? | `folder` (open, save), `schema`, `bringing` (pictures in), `deleting` |
+| how is it checked? | `check_one`, `check_all`, `pool`, `kept_checks`, `grain` |
+| what comes of it? | `drafts`, `spread`, `hard`, `table`, `studies` |
+
+May import everything of `core` but `cli`. Nothing is ranked, averaged or marked by machine.
+"""

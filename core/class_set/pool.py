@@ -1,0 +1,72 @@
+"""A pool of processes that check pictures on this machine."""
+
+from __future__ import annotations
+
+import contextlib
+import multiprocessing
+import os
+import signal
+from collections.abc import Callable
+from concurrent.futures import Executor, ProcessPoolExecutor
+
+WORKERS = 2
+"""Processes unless asked otherwise: a school's machine has other things to do too."""
+
+
+class CheckingPool:
+    """Processes for `check_all`; a context manager that ends them.
+
+    Parameters
+    ----------
+    workers : int
+    begin : callable, optional
+        Called first in each worker; can be pickled. A window that speaks another language
+        begins by speaking it there too: what a check says is put into words in the worker.
+    """
+
+    def __init__(self, workers: int = WORKERS, begin: Callable[[], None] | None = None) -> None:
+        self._workers = workers
+        self._begin = begin
+        self._pool = self._made()
+
+    @property
+    def executor(self) -> Executor:
+        """The pool as it is now."""
+        return self._pool
+
+    def renew(self) -> Executor:
+        """A fresh pool in place of one whose worker died."""
+        self._pool.shutdown(wait=False, cancel_futures=True)
+        self._pool = self._made()
+        return self._pool
+
+    def close(self) -> None:
+        """Take back what waits; workers end with what they are at."""
+        self._pool.shutdown(wait=False, cancel_futures=True)
+
+    def __enter__(self) -> CheckingPool:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+    def _made(self) -> ProcessPoolExecutor:
+        # Fresh interpreters: a fork of a program with threads, as a window has, may hang.
+        return ProcessPoolExecutor(
+            self._workers,
+            mp_context=multiprocessing.get_context("spawn"),
+            initializer=_begin,
+            initargs=(self._begin,),
+        )
+
+
+def _begin(then: Callable[[], None] | None) -> None:
+    """In each worker: one thread, quiet manners, and Ctrl+C is the parent's to answer."""
+    for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
+        os.environ.setdefault(name, "1")
+    with contextlib.suppress(ValueError, OSError):
+        signal.signal(signal.SIGINT, signal.SIG_IGN)
+    with contextlib.suppress(AttributeError, OSError):
+        os.nice(5)
+    if then is not None:
+        then()

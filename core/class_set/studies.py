@@ -1,0 +1,97 @@
+"""A student's study out of the class set, to be opened alone, and back into it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from core.class_set import edits
+from core.class_set.folder import ClassFolder
+from core.class_set.model import Brought, ClassSet, Marking
+from core.class_set.placing import Placement, place_all
+from core.class_set.ticket import Slot
+from core.i18n import translate
+from core.study import SheetEntry, Study
+from core.study_file.document import study_to_bytes
+
+
+def study_of(class_set: ClassSet, number: int, placement: Placement | None = None) -> Study:
+    """The study of one student: the exercise with their sheets and their worksheet.
+
+    Strength and next step stand before the remark, as the teacher would write them; the mark and
+    the states stay in the class set.
+
+    Raises
+    ------
+    KeyError
+        No student has this number.
+    """
+    placement = placement or place_all(class_set)
+    entry = class_set.entry(number)
+    student = class_set.class_list.student(number)
+    sheets = tuple(_sheet(class_set, placement, Slot(number, index)) for index in (0, 1))
+    worksheet = replace(
+        entry.worksheet,
+        student_code="" if student is None else student.code,
+        class_code=class_set.title,
+        remark=joined_remark(entry.marking),
+    )
+    return replace(class_set.exercise, sheets=(sheets[0], sheets[1]), worksheet=worksheet)
+
+
+def with_study(class_set: ClassSet, number: int, study: Study) -> ClassSet:
+    """The class set with what was done to a student's study: worksheet, corners, turn.
+
+    The exercise is not touched, and pictures are brought in by `core.class_set.bringing`: here a
+    sheet counts only where the class set has its picture already.
+    """
+    class_set = edits.with_worksheet(class_set, number, study.worksheet)
+    placement = place_all(class_set)
+    for index, sheet in enumerate(study.sheets):
+        if sheet is None:
+            continue
+        digest, slot = sheet.picture.digest, Slot(number, index)
+        if not any(each.digest == digest for each in class_set.brought):
+            continue
+        class_set = edits.with_options(class_set, digest, sheet.options)
+        if placement.digest_at(slot) != digest:
+            class_set = edits.place(class_set, digest, slot)
+    return class_set
+
+
+def study_bytes(folder: ClassFolder, number: int) -> bytes:
+    """The `.gradewash` file of one student.
+
+    Raises
+    ------
+    ClassSetError
+        A picture is gone from the folder.
+    StudyFileError
+        The pictures are too large for one file.
+    """
+    study = study_of(folder.class_set, number)
+    wanted = [study.photo, *(sheet.picture for sheet in study.sheets if sheet is not None)]
+    pictures: Mapping[str, bytes] = {
+        picture.digest: folder.read_picture(picture.digest) for picture in wanted if picture
+    }
+    return study_to_bytes(study, pictures)
+
+
+def joined_remark(marking: Marking) -> str:
+    """Strength, next step and remark as one text, each on its line."""
+    parts = []
+    if marking.strength:
+        parts.append(translate("class set", "Strength: {text}").format(text=marking.strength))
+    if marking.next_step:
+        parts.append(translate("class set", "Next step: {text}").format(text=marking.next_step))
+    if marking.remark:
+        parts.append(marking.remark)
+    return "\n".join(parts)
+
+
+def _sheet(class_set: ClassSet, placement: Placement, slot: Slot) -> SheetEntry | None:
+    digest = placement.digest_at(slot)
+    if digest is None:
+        return None
+    brought: Brought = class_set.picture(digest)
+    return SheetEntry(brought.picture, brought.options)

@@ -1,0 +1,134 @@
+"""Begin a class set: a photo with its lines, and a list of codes."""
+
+from __future__ import annotations
+
+import argparse
+from dataclasses import replace
+from pathlib import Path
+
+from core.class_set.folder import create_folder, holds_class_set, read_class_set
+from core.class_set.model import new_class_set
+from core.class_set.students import (
+    ClassList,
+    class_list_of,
+    codes_from,
+    turned_by_spreadsheets,
+)
+from core.cli import read
+from core.cli.class_set.common import add_folder, count_text
+from core.cli.layout import say
+from core.cli.opening import naming
+from core.errors import UsageError
+from core.i18n import translate
+from core.photo import strip_private
+from core.pictures import Picture, digest_of
+from core.places import data_folder
+from core.study import Study, study_of
+from core.study_file.opening import open_file
+from core.worksheet.worksheet import Worksheet
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """The arguments of `gradewash class new`."""
+    add_folder(parser)
+    parser.add_argument(
+        "--photo",
+        metavar="PHOTO|STUDY",
+        required=True,
+        help=translate("command line", "the sky photo, or a study with its lines and paints"),
+    )
+    parser.add_argument(
+        "--codes",
+        metavar="01-30|FILE|FOLDER",
+        required=True,
+        help=translate(
+            "command line",
+            "a code for each student: a range, a list with commas, a file with one a line, or "
+            "another class set, whose tickets then serve again",
+        ),
+    )
+    parser.add_argument(
+        "--class",
+        dest="title",
+        metavar="TEXT",
+        default="",
+        help=translate("command line", "what the class is called, such as 7b"),
+    )
+    parser.add_argument(
+        "--names",
+        action="store_true",
+        help=translate("command line", "take codes that look like names all the same"),
+    )
+    read.add_line_arguments(parser)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Make the folder, say what is in it."""
+    folder, source = Path(args.folder), Path(args.photo)
+    class_list = _class_list(args)
+    with naming(source.name):
+        found = open_file(source)
+    report = read.read_file(found, args)
+    if found.study is not None:
+        study = found.study.study
+        assert study.photo is not None, "read_file refuses a study without a photo"
+        photo = found.study.pictures[study.photo.digest]
+    elif found.data is None:
+        raise UsageError(
+            translate(
+                "command line", "{name} is too large to keep in a study: take a smaller copy of it."
+            ).format(name=source.name)
+        )
+    else:
+        photo = strip_private(found.data)
+        study = study_of(Picture(source.name, digest_of(photo)))
+    exercise = _exercise(replace(study, bands=report.bands))
+    class_set = new_class_set(args.title, class_list, exercise)
+    create_folder(folder, class_set, photo, data_folder()).close()
+    for notice in report.notices:
+        say(notice)
+    students = count_text(
+        translate("command line", "{n} student"),
+        translate("command line", "{n} students"),
+        len(class_list.students),
+    )
+    bands = count_text(
+        translate("command line", "{n} band"),
+        translate("command line", "{n} bands"),
+        report.bands.count,
+    )
+    say(
+        translate(
+            "command line",
+            "Made {folder}: {students}, {bands}. Print the tickets with gradewash card {folder} "
+            "--kind tickets -o tickets.pdf, then bring in pictures with gradewash class add.",
+        ).format(folder=folder.name, students=students, bands=bands)
+    )
+    _warn(class_list)
+    return 0
+
+
+def _class_list(args: argparse.Namespace) -> ClassList:
+    other = Path(args.codes)
+    if other.is_dir() and holds_class_set(other):
+        return read_class_set(other).class_list
+    return class_list_of(codes_from(args.codes), names_too=args.names)
+
+
+def _exercise(study: Study) -> Study:
+    """What all share: one student's sheets and words stay out of it."""
+    return replace(study, sheets=(None, None), worksheet=Worksheet())
+
+
+def _warn(class_list: ClassList) -> None:
+    turned = [each.code for each in class_list.students if turned_by_spreadsheets(each.code)]
+    # Numbers with a nought before them are the common case, and lose only the nought.
+    odd = [code for code in turned if not code.isdecimal()]
+    if odd:
+        say(
+            translate(
+                "command line",
+                "A spreadsheet that opens a CSV file makes a date or a number of {codes}: write "
+                "the mark list as XLSX.",
+            ).format(codes=", ".join(odd[:3]))
+        )
