@@ -1276,6 +1276,306 @@
         <source>If it does, check it again with {option}.</source>
         <translation>Si es así, compruébala otra vez con {option}.</translation>
     </message>
+<message>
+        <source>keep, check and mark the sheets of a whole class</source>
+        <translation>guardar, revisar y calificar las láminas de toda una clase</translation>
+    </message>
+    <message>
+        <source>the sky photo, or a study with its lines and paints</source>
+        <translation>la foto del cielo, o un estudio con sus líneas y pinturas</translation>
+    </message>
+    <message>
+        <source>a code for each student: a range, a list with commas, a file with one a line, or another class set, whose tickets then serve again</source>
+        <translation>un código por estudiante: un intervalo, una lista con comas, un archivo con uno por línea, u otra carpeta de clase, cuyas etiquetas vuelven a servir</translation>
+    </message>
+    <message>
+        <source>what the class is called, such as 7b</source>
+        <translation>cómo se llama la clase, por ejemplo 7b</translation>
+    </message>
+    <message>
+        <source>take codes that look like names all the same</source>
+        <translation>admite también códigos que parecen nombres</translation>
+    </message>
+    <message>
+        <source>{n} student</source>
+        <translation>{n} estudiante</translation>
+    </message>
+    <message>
+        <source>{n} students</source>
+        <translation>{n} estudiantes</translation>
+    </message>
+    <message>
+        <source>{n} band</source>
+        <translation>{n} banda</translation>
+    </message>
+    <message>
+        <source>{n} bands</source>
+        <translation>{n} bandas</translation>
+    </message>
+    <message>
+        <source>Made {folder}: {students}, {bands}. Print the tickets with gradewash card {folder} --kind tickets -o tickets.pdf, then bring in pictures with gradewash class add.</source>
+        <translation>Se creó {folder}: {students}, {bands}. Imprime las etiquetas con gradewash card {folder} --kind tickets -o tickets.pdf y luego trae imágenes con gradewash class add.</translation>
+    </message>
+    <message>
+        <source>A spreadsheet that opens a CSV file makes a date or a number of {codes}: write the mark list as XLSX.</source>
+        <translation>Una hoja de cálculo que abre un CSV convierte {codes} en fecha o número: escribe la lista de notas como XLSX.</translation>
+    </message>
+    <message>
+        <source>The studies of one class: bring in the pictures of an evening, check them, and take out a mark list.</source>
+        <translation>Los estudios de una clase: trae las imágenes de una tarde, revísalas y saca una lista de notas.</translation>
+    </message>
+    <message>
+        <source>begin a class set with a sky photo and a list of codes</source>
+        <translation>empieza una carpeta de clase con una foto del cielo y una lista de códigos</translation>
+    </message>
+    <message>
+        <source>bring pictures, studies or whole folders in</source>
+        <translation>trae imágenes, estudios o carpetas enteras</translation>
+    </message>
+    <message>
+        <source>say whose a picture is, or lay it aside</source>
+        <translation>di de quién es una imagen, o apártala</translation>
+    </message>
+    <message>
+        <source>check every sheet that was not checked yet</source>
+        <translation>revisa todas las láminas que faltan por revisar</translation>
+    </message>
+    <message>
+        <source>tell what is in, what is to be placed, what was hard</source>
+        <translation>cuenta qué hay, qué falta por colocar y qué costó</translation>
+    </message>
+    <message>
+        <source>write the mark list as CSV or XLSX</source>
+        <translation>escribe la lista de notas como CSV o XLSX</translation>
+    </message>
+    <message>
+        <source>write a study for each student</source>
+        <translation>escribe un estudio para cada estudiante</translation>
+    </message>
+    <message>
+        <source>remove the class set, and nothing else</source>
+        <translation>quita la carpeta de clase, y nada más</translation>
+    </message>
+    <message>
+        <source>pictures, studies handed in, or folders of them</source>
+        <translation>imágenes, estudios entregados o carpetas con ellos</translation>
+    </message>
+    <message>
+        <source>what tells the order they were taken in: the time in the pictures (the default), or their names</source>
+        <translation>qué dice en qué orden se tomaron: la hora en las imágenes (lo habitual) o sus nombres</translation>
+    </message>
+    <message>
+        <source>--order {text} is not known: use time or name.</source>
+        <translation>--order {text} no se conoce: usa time o name.</translation>
+    </message>
+    <message>
+        <source>{n} picture is new.</source>
+        <translation>{n} imagen es nueva.</translation>
+    </message>
+    <message>
+        <source>{n} pictures are new.</source>
+        <translation>{n} imágenes son nuevas.</translation>
+    </message>
+    <message>
+        <source>{n} was there already.</source>
+        <translation>{n} ya estaba.</translation>
+    </message>
+    <message>
+        <source>{n} were there already.</source>
+        <translation>{n} ya estaban.</translation>
+    </message>
+    <message>
+        <source>{placed} of {all} pictures have found their place.</source>
+        <translation>{placed} de {all} imágenes han encontrado su sitio.</translation>
+    </message>
+    <message>
+        <source>how many sheets at a time: 2 unless you say otherwise; 1 in order</source>
+        <translation>cuántas láminas a la vez: 2 si no dices otra cosa; 1, por orden</translation>
+    </message>
+    <message>
+        <source>check on the machines of a dask.distributed scheduler, such as tcp://host:8786</source>
+        <translation>revisa en las máquinas de un planificador dask.distributed, por ejemplo tcp://host:8786</translation>
+    </message>
+    <message>
+        <source>{n} sheet was checked.</source>
+        <translation>Se revisó {n} lámina.</translation>
+    </message>
+    <message>
+        <source>{n} sheets were checked.</source>
+        <translation>Se revisaron {n} láminas.</translation>
+    </message>
+    <message>
+        <source>about {n} seconds left</source>
+        <translation>quedan unos {n} segundos</translation>
+    </message>
+    <message>
+        <source>about {n} minute left</source>
+        <translation>queda cerca de {n} minuto</translation>
+    </message>
+    <message>
+        <source>about {n} minutes left</source>
+        <translation>quedan unos {n} minutos</translation>
+    </message>
+    <message>
+        <source>{n} of {all}</source>
+        <translation>{n} de {all}</translation>
+    </message>
+    <message>
+        <source>--scheduler needs the package distributed: install it with pip install distributed, or leave --scheduler out.</source>
+        <translation>--scheduler necesita el paquete distributed: instálalo con pip install distributed o quita --scheduler.</translation>
+    </message>
+    <message>
+        <source>No scheduler answers at {address}: is it running, and is the address right?</source>
+        <translation>Ningún planificador responde en {address}: ¿está en marcha y es correcta la dirección?</translation>
+    </message>
+    <message>
+        <source>--jobs {text} is not a number of jobs: give 1 to {most}.</source>
+        <translation>--jobs {text} no es un número de tareas: da de 1 a {most}.</translation>
+    </message>
+    <message>
+        <source>the class set's folder</source>
+        <translation>la carpeta de la clase</translation>
+    </message>
+    <message>
+        <source>{text} is not a place: write 14/1 for the first sheet of student 14, 14/w1 for the worksheet page about it, or aside.</source>
+        <translation>{text} no es un sitio: escribe 14/1 para la primera lámina de 14, 14/w1 para la página de su ficha, o aside.</translation>
+    </message>
+    <message>
+        <source>There is no student {code} in this class.</source>
+        <translation>En esta clase no hay estudiante {code}.</translation>
+    </message>
+    <message>
+        <source>{n} pictures are called {name}: give the picture's own file, or the start of its digest from gradewash class show --json.</source>
+        <translation>{n} imágenes se llaman {name}: da el archivo de la imagen, o el principio de su digest según gradewash class show --json.</translation>
+    </message>
+    <message>
+        <source>There is no picture {name} in this class set: gradewash class show lists those to place.</source>
+        <translation>En esta carpeta de clase no hay ninguna imagen {name}: gradewash class show muestra las que faltan por colocar.</translation>
+    </message>
+    <message>
+        <source>{name} is gone from the folder: bring it in again with gradewash class add.</source>
+        <translation>{name} ya no está en la carpeta: tráela otra vez con gradewash class add.</translation>
+    </message>
+    <message>
+        <source>do not ask first</source>
+        <translation>no preguntar antes</translation>
+    </message>
+    <message>
+        <source>{n} picture</source>
+        <translation>{n} imagen</translation>
+    </message>
+    <message>
+        <source>{n} pictures</source>
+        <translation>{n} imágenes</translation>
+    </message>
+    <message>
+        <source>{name}: {pictures} with what was found on them, and all marks and remarks.</source>
+        <translation>{name}: {pictures} con lo que se encontró en ellas, y todas las notas y comentarios.</translation>
+    </message>
+    <message>
+        <source>Remove them for good? Type yes: </source>
+        <translation>¿Quitarlas para siempre? Escribe sí: </translation>
+    </message>
+    <message>
+        <source>Nothing was removed.</source>
+        <translation>No se quitó nada.</translation>
+    </message>
+    <message>
+        <source>Removed. Other things in the folder were left: {names}.</source>
+        <translation>Quitada. Lo demás que había en la carpeta se dejó: {names}.</translation>
+    </message>
+    <message>
+        <source>Removed; the folder is empty.</source>
+        <translation>Quitada; la carpeta está vacía.</translation>
+    </message>
+    <message>
+        <source>Backups, and the phone the pictures came from, keep their own copies.</source>
+        <translation>Las copias de seguridad y el teléfono de donde vinieron las imágenes conservan sus propias copias.</translation>
+    </message>
+    <message>
+        <source>its name, as gradewash class show gives it, or its file</source>
+        <translation>su nombre, como lo da gradewash class show, o su archivo</translation>
+    </message>
+    <message>
+        <source>student and sheet; w before the number for the worksheet page; aside for a picture that has no place; auto to let its ticket decide again</source>
+        <translation>estudiante y lámina; w antes del número para la página de la ficha; aside para una imagen sin sitio; auto para que decida otra vez su etiqueta</translation>
+    </message>
+    <message>
+        <source>{name} is laid aside.</source>
+        <translation>{name} queda apartada.</translation>
+    </message>
+    <message>
+        <source>The ticket of {name} decides again.</source>
+        <translation>La etiqueta de {name} vuelve a decidir.</translation>
+    </message>
+    <message>
+        <source>{name} is at {place}.</source>
+        <translation>{name} está en {place}.</translation>
+    </message>
+    <message>
+        <source>{title}: {n} students, {placed} of {all} pictures placed.</source>
+        <translation>{title}: {n} estudiantes, {placed} de {all} imágenes colocadas.</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+    <message>
+        <source>Worksheet</source>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>To place, or to look at:</source>
+        <translation>Por colocar o por mirar:</translation>
+    </message>
+    <message>
+        <source>What the class found hard:</source>
+        <translation>Lo que le costó a la clase:</translation>
+    </message>
+    <message>
+        <source>Match</source>
+        <translation>Coincide</translation>
+    </message>
+    <message>
+        <source>where the studies go; made if it is not there</source>
+        <translation>adónde van los estudios; se crea si no existe</translation>
+    </message>
+    <message>
+        <source>replace studies that are there already</source>
+        <translation>sustituye los estudios que ya están</translation>
+    </message>
+    <message>
+        <source>{name} is there already: choose another folder with -o, or replace it with --force.</source>
+        <translation>{name} ya está: elige otra carpeta con -o o sustitúyelo con --force.</translation>
+    </message>
+    <message>
+        <source>Wrote {n} study.</source>
+        <translation>Se escribió {n} estudio.</translation>
+    </message>
+    <message>
+        <source>Wrote {n} studies.</source>
+        <translation>Se escribieron {n} estudios.</translation>
+    </message>
+    <message>
+        <source>the table to write: its name ends in .csv or .xlsx</source>
+        <translation>la tabla que escribir: su nombre acaba en .csv o .xlsx</translation>
+    </message>
+    <message>
+        <source>your own CSV with a code and the school's id on each line: adds the column id; it is read and not kept</source>
+        <translation>tu propio CSV con un código y el identificador de la escuela en cada línea: añade la columna id; se lee y no se guarda</translation>
+    </message>
+    <message>
+        <source>which columns; import stands for the three a gradebook takes in. All there are: {names}</source>
+        <translation>qué columnas; import son las tres que admite un libro de notas. Todas: {names}</translation>
+    </message>
+    <message>
+        <source>{name} must end in .csv or .xlsx: give it one of the two.</source>
+        <translation>{name} debe acabar en .csv o .xlsx: dale uno de los dos.</translation>
+    </message>
 </context>
 <context>
     <name>errors</name>
@@ -6679,6 +6979,353 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Add the sheet's picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
+    </message>
+</context>
+<context>
+    <name>class set</name>
+    <message>
+        <source>{name} is too large: bring in a smaller copy.</source>
+        <translation>{name} es demasiado grande: trae una copia más pequeña.</translation>
+    </message>
+    <message>
+        <source>{name} does not say whose it is by a code of this class: write the code on its Worksheet page, save it, and bring it in again.</source>
+        <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
+    </message>
+    <message>
+        <source>{name} is a study of another photo: bring it into that lesson's class set.</source>
+        <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to check this picture: use a smaller copy.</source>
+        <translation>No hay memoria suficiente para revisar esta imagen: usa una copia más pequeña.</translation>
+    </message>
+    <message>
+        <source>This picture could not be checked: save it anew as a JPEG, or photograph the sheet again.</source>
+        <translation>Esta imagen no se pudo revisar: guárdala de nuevo como JPEG o vuelve a fotografiar la lámina.</translation>
+    </message>
+    <message>
+        <source>The photo has no lines yet: set them on the Read page first.</source>
+        <translation>La foto aún no tiene líneas: ponlas primero en la página Leer.</translation>
+    </message>
+    <message>
+        <source>There is no class set of ours in {name}: nothing was removed.</source>
+        <translation>En {name} no hay ninguna carpeta de clase nuestra: no se quitó nada.</translation>
+    </message>
+    <message>
+        <source>{name} is open in another window: close it there, then try again.</source>
+        <translation>{name} está abierta en otra ventana: ciérrala allí y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>There is no student {number} in this class.</source>
+        <translation>En esta clase no hay estudiante {number}.</translation>
+    </message>
+    <message>
+        <source>Somebody else changed this class set meanwhile: open it again, then repeat your last step.</source>
+        <translation>Alguien cambió mientras tanto esta carpeta de clase: ábrela otra vez y repite tu último paso.</translation>
+    </message>
+    <message>
+        <source>There is a class set in {name} already: choose another folder.</source>
+        <translation>En {name} ya hay una carpeta de clase: elige otra carpeta.</translation>
+    </message>
+    <message>
+        <source>There is no class set in {name}: make one with gradewash class new, or choose its folder.</source>
+        <translation>En {name} no hay ninguna carpeta de clase: crea una con gradewash class new o elige la suya.</translation>
+    </message>
+    <message>
+        <source>A picture of this class set is gone or damaged: bring it in again, or open a backup of the folder.</source>
+        <translation>Falta o está dañada una imagen de esta carpeta de clase: tráela otra vez o abre una copia de seguridad de la carpeta.</translation>
+    </message>
+    <message>
+        <source>{n} of {all}</source>
+        <translation>{n} de {all}</translation>
+    </message>
+    <message>
+        <source>The line below {letter} came {way} on {n} of {all} sheets.</source>
+        <translation>La línea bajo {letter} quedó {way} en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>Band {letter} came {way} on {n} of {all} sheets.</source>
+        <translation>La banda {letter} quedó {way} en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>On the second sheets: {n} of {all}.</source>
+        <translation>En las segundas láminas: {n} de {all}.</translation>
+    </message>
+    <message>
+        <source>turned clockwise on the wheel</source>
+        <translation>girada en el sentido del reloj en el círculo cromático</translation>
+    </message>
+    <message>
+        <source>turned anticlockwise on the wheel</source>
+        <translation>girada en sentido contrario al reloj en el círculo cromático</translation>
+    </message>
+    <message>
+        <source>lighter</source>
+        <translation>más clara</translation>
+    </message>
+    <message>
+        <source>darker</source>
+        <translation>más oscura</translation>
+    </message>
+    <message>
+        <source>more intense</source>
+        <translation>más intensa</translation>
+    </message>
+    <message>
+        <source>duller</source>
+        <translation>más apagada</translation>
+    </message>
+    <message>
+        <source>too low</source>
+        <translation>demasiado baja</translation>
+    </message>
+    <message>
+        <source>too high</source>
+        <translation>demasiado alta</translation>
+    </message>
+    <message>
+        <source>Mark the line's height in pencil on the tape before wetting the sheet.</source>
+        <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
+    </message>
+    <message>
+        <source>Dry a brush stroke of the wash on scrap first: it dries lighter than it looks.</source>
+        <translation>Seca antes una pincelada de la aguada en un papel de prueba: al secar queda más clara de lo que parece.</translation>
+    </message>
+    <message>
+        <source>Put more water to the wash, and dry a brush stroke of it on scrap first.</source>
+        <translation>Pon más agua en la aguada y seca antes una pincelada en un papel de prueba.</translation>
+    </message>
+    <message>
+        <source>Tone the wash down with a little of the complement, drop by drop.</source>
+        <translation>Baja el tono de la aguada con un poco del complementario, gota a gota.</translation>
+    </message>
+    <message>
+        <source>Rinse brush and well before mixing, and use less of the complement.</source>
+        <translation>Enjuaga el pincel y el pocillo antes de mezclar, y usa menos complementario.</translation>
+    </message>
+    <message>
+        <source>Hold a dried stroke against the photo, and name both hues before painting.</source>
+        <translation>Pon una pincelada seca junto a la foto y nombra los dos tonos antes de pintar.</translation>
+    </message>
+    <message>
+        <source>{quality} of band {letter} matched on {n} of {all} first sheets, and on {m} of {others} second ones.</source>
+        <translation>{quality} de la banda {letter}: coincide en {n} de {all} primeras láminas y en {m} de {others} segundas.</translation>
+    </message>
+    <message>
+        <source>The line below {letter} was in place on {n} of {all} first sheets, and on {m} of {others} second ones.</source>
+        <translation>La línea bajo {letter} está en su sitio en {n} de {all} primeras láminas y en {m} de {others} segundas.</translation>
+    </message>
+    <message>
+        <source>{quality} of band {letter} matched on {n} of {all} sheets.</source>
+        <translation>{quality} de la banda {letter}: coincide en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>The line below {letter} was in place on {n} of {all} sheets.</source>
+        <translation>La línea bajo {letter} está en su sitio en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>{name} is not UTF-8: save it as CSV in UTF-8.</source>
+        <translation>{name} no está en UTF-8: guárdalo como CSV en UTF-8.</translation>
+    </message>
+    <message>
+        <source>The key names the code {code} twice: leave one of them.</source>
+        <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
+    </message>
+    <message>
+        <source>{name} names none of this class's codes: write a code and an id on each line, with a comma between.</source>
+        <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
+    </message>
+    <message>
+        <source>{code}, sheet {n}</source>
+        <translation>{code}, lámina {n}</translation>
+    </message>
+    <message>
+        <source>{code}, worksheet page {n}</source>
+        <translation>{code}, página {n} de la ficha</translation>
+    </message>
+    <message>
+        <source>Its ticket says {proposal}; the picture there now shows the same sheet.</source>
+        <translation>Su etiqueta dice {proposal}; la imagen que está allí ahora muestra la misma lámina.</translation>
+    </message>
+    <message>
+        <source>Its ticket says {proposal}, and another picture is there now.</source>
+        <translation>Su etiqueta dice {proposal}, y allí ya hay otra imagen.</translation>
+    </message>
+    <message>
+        <source>More than one ticket is to be seen on it: whose is it?</source>
+        <translation>En ella se ve más de una etiqueta: ¿de quién es?</translation>
+    </message>
+    <message>
+        <source>Its ticket belongs to another class list.</source>
+        <translation>Su etiqueta es de la lista de otra clase.</translation>
+    </message>
+    <message>
+        <source>The number on its ticket is not on this class's list.</source>
+        <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
+    </message>
+    <message>
+        <source>It is at {place}, and shows the same sheet as an earlier picture.</source>
+        <translation>Está en {place} y muestra la misma lámina que una imagen anterior.</translation>
+    </message>
+    <message>
+        <source>It shows the same sheet as an earlier picture.</source>
+        <translation>Muestra la misma lámina que una imagen anterior.</translation>
+    </message>
+    <message>
+        <source>It is at {place}. Is it a painting of this sky?</source>
+        <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
+    </message>
+    <message>
+        <source>It is at {place}. Look at the painting's corners.</source>
+        <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
+    </message>
+    <message>
+        <source>It is at {place}. No painting was found in it.</source>
+        <translation>Está en {place}. No se encontró ninguna pintura en ella.</translation>
+    </message>
+    <message>
+        <source>It is at {place}, and could not be checked.</source>
+        <translation>Está en {place} y no se pudo revisar.</translation>
+    </message>
+    <message>
+        <source>No ticket could be read; it shows the same sheet as an earlier picture.</source>
+        <translation>No se pudo leer ninguna etiqueta; muestra la misma lámina que una imagen anterior.</translation>
+    </message>
+    <message>
+        <source>No ticket could be read. By the order of the pictures: {proposal}?</source>
+        <translation>No se pudo leer ninguna etiqueta. Por el orden de las imágenes: ¿{proposal}?</translation>
+    </message>
+    <message>
+        <source>No ticket could be read: whose is it?</source>
+        <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
+    </message>
+    <message>
+        <source>This folder's class-set.json is no class set: choose another folder.</source>
+        <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
+    </message>
+    <message>
+        <source>This class set was made by a newer Gradewash; update this one to open it.</source>
+        <translation>Esta carpeta de clase se hizo con un Gradewash más nuevo; actualiza este para abrirla.</translation>
+    </message>
+    <message>
+        <source>This class set holds something that cannot be right ({detail}); open a backup of its folder.</source>
+        <translation>Esta carpeta de clase contiene algo que no puede estar bien ({detail}); abre una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>aún no</translation>
+    </message>
+    <message>
+        <source>in time</source>
+        <translation>a tiempo</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>excused</source>
+        <translation>dispensada</translation>
+    </message>
+    <message>
+        <source>The codes {text} run backwards: give the first one first.</source>
+        <translation>Los códigos {text} van hacia atrás: da primero el primero.</translation>
+    </message>
+    <message>
+        <source>{name} is not a plain text: save it as UTF-8 with one code on each line.</source>
+        <translation>{name} no es texto simple: guárdalo en UTF-8 con un código en cada línea.</translation>
+    </message>
+    <message>
+        <source>There is no code for any student: give a range such as 01-30, or a file with one on each line.</source>
+        <translation>No hay ningún código de estudiante: da un intervalo como 01-30 o un archivo con uno en cada línea.</translation>
+    </message>
+    <message>
+        <source>A class set takes {most} students, not {n}: make two of them.</source>
+        <translation>En una carpeta de clase caben {most} estudiantes, no {n}: haz dos.</translation>
+    </message>
+    <message>
+        <source>The code {code} is too long, or cannot be printed: shorten it.</source>
+        <translation>El código {code} es demasiado largo o no se puede imprimir: acórtalo.</translation>
+    </message>
+    <message>
+        <source>The code {code} is there twice: give each student one of their own.</source>
+        <translation>El código {code} está dos veces: da a cada estudiante el suyo.</translation>
+    </message>
+    <message>
+        <source>{code} looks like a name, and names stay with you: give a code instead, or say --names if it is none.</source>
+        <translation>{code} parece un nombre, y los nombres se quedan contigo: da un código, o di --names si no lo es.</translation>
+    </message>
+    <message>
+        <source>Strength: {text}</source>
+        <translation>Punto fuerte: {text}</translation>
+    </message>
+    <message>
+        <source>Next step: {text}</source>
+        <translation>Próximo paso: {text}</translation>
+    </message>
+    <message>
+        <source>There is no column {name}: use some of {names}.</source>
+        <translation>No hay columna {name}: usa algunas de {names}.</translation>
+    </message>
+    <message>
+        <source>The column id needs your key: give its file with --key.</source>
+        <translation>La columna id necesita tu clave: da su archivo con --key.</translation>
+    </message>
+    <message>
+        <source>own hue, sheet {n}</source>
+        <translation>tono propio, lámina {n}</translation>
+    </message>
+    <message>
+        <source>own value, sheet {n}</source>
+        <translation>valor propio, lámina {n}</translation>
+    </message>
+    <message>
+        <source>own intensity, sheet {n}</source>
+        <translation>intensidad propia, lámina {n}</translation>
+    </message>
+    <message>
+        <source>own placement, sheet {n}</source>
+        <translation>colocación propia, lámina {n}</translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation>código</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>id</translation>
+    </message>
+    <message>
+        <source>sheet 1</source>
+        <translation>lámina 1</translation>
+    </message>
+    <message>
+        <source>sheet 2</source>
+        <translation>lámina 2</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>punto fuerte</translation>
+    </message>
+    <message>
+        <source>next step</source>
+        <translation>próximo paso</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>comentario</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>marks</source>
+        <translation>notas</translation>
     </message>
 </context>
 </TS>

@@ -15,6 +15,11 @@ from core.sheet.findings.words import quality_word
 from core.words.lists import listed, sentence_case
 
 MOST = 3
+"""Steps in all."""
+
+LEAST = 8
+"""Sheets judged below which nothing is said: fewer, all of them off the same way, could be chance
+(see `core.class_set.spread`). A small class gets the counts alone."""
 
 
 @dataclass(frozen=True)
@@ -144,6 +149,8 @@ def _teach(one: Spread) -> str:
 
 def _praise(first: Sequence[Spread], second: Sequence[Spread]) -> list[Hard]:
     """What came right on more of the second sheets than of the first; else on nearly all."""
+    first = [one for one in first if one.judged >= LEAST]
+    second = [one for one in second if one.judged >= LEAST]
     before = {(one.letter, one.quality): one for one in first}
     gained = [
         (one.matched / one.judged - was.matched / was.judged, was, one)

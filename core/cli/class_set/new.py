@@ -82,7 +82,7 @@ def run(args: argparse.Namespace) -> int:
     else:
         photo = strip_private(found.data)
         study = study_of(Picture(source.name, digest_of(photo)))
-    exercise = _exercise(replace(study, bands=report.bands))
+    exercise = _exercise(replace(study, bands=report.sky.bands))
     class_set = new_class_set(args.title, class_list, exercise)
     create_folder(folder, class_set, photo, data_folder()).close()
     for notice in report.notices:
@@ -95,7 +95,7 @@ def run(args: argparse.Namespace) -> int:
     bands = count_text(
         translate("command line", "{n} band"),
         translate("command line", "{n} bands"),
-        report.bands.count,
+        report.sky.bands.count,
     )
     say(
         translate(

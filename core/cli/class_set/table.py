@@ -61,10 +61,8 @@ def run(args: argparse.Namespace) -> int:
     columns = _columns(args.columns, with_id=ids is not None)
     placement = sorted_now(folder, class_set).placement
     rows = mark_list(class_set, placement, columns, ids)
-    if kind == ".csv":
-        data = table_as_csv(rows)
-    else:
-        data = table_as_xlsx(rows, columns, class_set.title)
+    csv = kind == ".csv"
+    data = table_as_csv(rows) if csv else table_as_xlsx(rows, columns, class_set.title)
     try:
         write_file(output, data)
     except OSError as error:
