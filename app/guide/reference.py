@@ -163,6 +163,8 @@ def licences() -> Chapter:
                     ("NumPy, SciPy, scikit-image, msgspec", "BSD-3-Clause"),
                     ("Pillow", "MIT-CMU"),
                     ("platformdirs, filelock", "MIT"),
+                    ("zxing-cpp", "Apache License 2.0"),
+                    ("XlsxWriter", "BSD-2-Clause"),
                     (
                         "pillow-heif",
                         translate(

@@ -161,11 +161,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo's height</source>
+        <source>Horizon line, percent of the photo&apos;s height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -182,10 +182,6 @@
     <message>
         <source>Save the card</source>
         <translation>Guardar la hoja</translation>
-    </message>
-    <message>
-        <source>PDF files</source>
-        <translation>Archivos PDF</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
@@ -460,11 +456,11 @@
         <translation>{laying}; cada una se funde con la que sigue.</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -532,7 +528,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher's remark</source>
+        <source>Your teacher&apos;s remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -548,7 +544,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -593,6 +589,353 @@
     <message>
         <source>The picture of this sheet, {name}, is not in the study: add it again.</source>
         <translation>La imagen de esta lámina, {name}, no está en el estudio: vuelve a añadirla.</translation>
+    </message>
+</context>
+<context>
+    <name>class set</name>
+    <message>
+        <source>{name} is too large: bring in a smaller copy.</source>
+        <translation>{name} es demasiado grande: trae una copia más pequeña.</translation>
+    </message>
+    <message>
+        <source>{name} does not say whose it is by a code of this class: write the code on its Worksheet page, save it, and bring it in again.</source>
+        <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
+    </message>
+    <message>
+        <source>{name} is a study of another photo: bring it into that lesson&apos;s class set.</source>
+        <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to check this picture: use a smaller copy.</source>
+        <translation>No hay memoria suficiente para revisar esta imagen: usa una copia más pequeña.</translation>
+    </message>
+    <message>
+        <source>This picture could not be checked: save it anew as a JPEG, or photograph the sheet again.</source>
+        <translation>Esta imagen no se pudo revisar: guárdala de nuevo como JPEG o vuelve a fotografiar la lámina.</translation>
+    </message>
+    <message>
+        <source>The photo has no lines yet: set them on the Read page first.</source>
+        <translation>La foto aún no tiene líneas: ponlas primero en la página Leer.</translation>
+    </message>
+    <message>
+        <source>There is no class set of ours in {name}: nothing was removed.</source>
+        <translation>En {name} no hay ninguna carpeta de clase nuestra: no se quitó nada.</translation>
+    </message>
+    <message>
+        <source>{name} is open in another window: close it there, then try again.</source>
+        <translation>{name} está abierta en otra ventana: ciérrala allí y vuelve a intentarlo.</translation>
+    </message>
+    <message>
+        <source>There is no student {number} in this class.</source>
+        <translation>En esta clase no hay estudiante {number}.</translation>
+    </message>
+    <message>
+        <source>Somebody else changed this class set meanwhile: open it again, then repeat your last step.</source>
+        <translation>Alguien cambió mientras tanto esta carpeta de clase: ábrela otra vez y repite tu último paso.</translation>
+    </message>
+    <message>
+        <source>There is a class set in {name} already: choose another folder.</source>
+        <translation>En {name} ya hay una carpeta de clase: elige otra carpeta.</translation>
+    </message>
+    <message>
+        <source>There is no class set in {name}: make one with gradewash class new, or choose its folder.</source>
+        <translation>En {name} no hay ninguna carpeta de clase: crea una con gradewash class new o elige la suya.</translation>
+    </message>
+    <message>
+        <source>A picture of this class set is gone or damaged: bring it in again, or open a backup of the folder.</source>
+        <translation>Falta o está dañada una imagen de esta carpeta de clase: tráela otra vez o abre una copia de seguridad de la carpeta.</translation>
+    </message>
+    <message>
+        <source>{n} of {all}</source>
+        <translation>{n} de {all}</translation>
+    </message>
+    <message>
+        <source>The line below {letter} came {way} on {n} of {all} sheets.</source>
+        <translation>La línea bajo {letter} quedó {way} en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>Band {letter} came {way} on {n} of {all} sheets.</source>
+        <translation>La banda {letter} quedó {way} en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>On the second sheets: {n} of {all}.</source>
+        <translation>En las segundas láminas: {n} de {all}.</translation>
+    </message>
+    <message>
+        <source>turned clockwise on the wheel</source>
+        <translation>girada en el sentido del reloj en el círculo cromático</translation>
+    </message>
+    <message>
+        <source>turned anticlockwise on the wheel</source>
+        <translation>girada en sentido contrario al reloj en el círculo cromático</translation>
+    </message>
+    <message>
+        <source>lighter</source>
+        <translation>más clara</translation>
+    </message>
+    <message>
+        <source>darker</source>
+        <translation>más oscura</translation>
+    </message>
+    <message>
+        <source>more intense</source>
+        <translation>más intensa</translation>
+    </message>
+    <message>
+        <source>duller</source>
+        <translation>más apagada</translation>
+    </message>
+    <message>
+        <source>too low</source>
+        <translation>demasiado baja</translation>
+    </message>
+    <message>
+        <source>too high</source>
+        <translation>demasiado alta</translation>
+    </message>
+    <message>
+        <source>Mark the line&apos;s height in pencil on the tape before wetting the sheet.</source>
+        <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
+    </message>
+    <message>
+        <source>Dry a brush stroke of the wash on scrap first: it dries lighter than it looks.</source>
+        <translation>Seca antes una pincelada de la aguada en un papel de prueba: al secar queda más clara de lo que parece.</translation>
+    </message>
+    <message>
+        <source>Put more water to the wash, and dry a brush stroke of it on scrap first.</source>
+        <translation>Pon más agua en la aguada y seca antes una pincelada en un papel de prueba.</translation>
+    </message>
+    <message>
+        <source>Tone the wash down with a little of the complement, drop by drop.</source>
+        <translation>Baja el tono de la aguada con un poco del complementario, gota a gota.</translation>
+    </message>
+    <message>
+        <source>Rinse brush and well before mixing, and use less of the complement.</source>
+        <translation>Enjuaga el pincel y el pocillo antes de mezclar, y usa menos complementario.</translation>
+    </message>
+    <message>
+        <source>Hold a dried stroke against the photo, and name both hues before painting.</source>
+        <translation>Pon una pincelada seca junto a la foto y nombra los dos tonos antes de pintar.</translation>
+    </message>
+    <message>
+        <source>{quality} of band {letter} matched on {n} of {all} first sheets, and on {m} of {others} second ones.</source>
+        <translation>{quality} de la banda {letter}: coincide en {n} de {all} primeras láminas y en {m} de {others} segundas.</translation>
+    </message>
+    <message>
+        <source>The line below {letter} was in place on {n} of {all} first sheets, and on {m} of {others} second ones.</source>
+        <translation>La línea bajo {letter} está en su sitio en {n} de {all} primeras láminas y en {m} de {others} segundas.</translation>
+    </message>
+    <message>
+        <source>{quality} of band {letter} matched on {n} of {all} sheets.</source>
+        <translation>{quality} de la banda {letter}: coincide en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>The line below {letter} was in place on {n} of {all} sheets.</source>
+        <translation>La línea bajo {letter} está en su sitio en {n} de {all} láminas.</translation>
+    </message>
+    <message>
+        <source>{name} is not UTF-8: save it as CSV in UTF-8.</source>
+        <translation>{name} no está en UTF-8: guárdalo como CSV en UTF-8.</translation>
+    </message>
+    <message>
+        <source>The key names the code {code} twice: leave one of them.</source>
+        <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
+    </message>
+    <message>
+        <source>{name} names none of this class&apos;s codes: write a code and an id on each line, with a comma between.</source>
+        <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
+    </message>
+    <message>
+        <source>{code}, sheet {n}</source>
+        <translation>{code}, lámina {n}</translation>
+    </message>
+    <message>
+        <source>{code}, worksheet page {n}</source>
+        <translation>{code}, página {n} de la ficha</translation>
+    </message>
+    <message>
+        <source>Its ticket says {proposal}; the picture there now shows the same sheet.</source>
+        <translation>Su etiqueta dice {proposal}; la imagen que está allí ahora muestra la misma lámina.</translation>
+    </message>
+    <message>
+        <source>Its ticket says {proposal}, and another picture is there now.</source>
+        <translation>Su etiqueta dice {proposal}, y allí ya hay otra imagen.</translation>
+    </message>
+    <message>
+        <source>More than one ticket is to be seen on it: whose is it?</source>
+        <translation>En ella se ve más de una etiqueta: ¿de quién es?</translation>
+    </message>
+    <message>
+        <source>Its ticket belongs to another class list.</source>
+        <translation>Su etiqueta es de la lista de otra clase.</translation>
+    </message>
+    <message>
+        <source>The number on its ticket is not on this class&apos;s list.</source>
+        <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
+    </message>
+    <message>
+        <source>It is at {place}, and shows the same sheet as an earlier picture.</source>
+        <translation>Está en {place} y muestra la misma lámina que una imagen anterior.</translation>
+    </message>
+    <message>
+        <source>It shows the same sheet as an earlier picture.</source>
+        <translation>Muestra la misma lámina que una imagen anterior.</translation>
+    </message>
+    <message>
+        <source>It is at {place}. Is it a painting of this sky?</source>
+        <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
+    </message>
+    <message>
+        <source>It is at {place}. Look at the painting&apos;s corners.</source>
+        <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
+    </message>
+    <message>
+        <source>It is at {place}. No painting was found in it.</source>
+        <translation>Está en {place}. No se encontró ninguna pintura en ella.</translation>
+    </message>
+    <message>
+        <source>It is at {place}, and could not be checked.</source>
+        <translation>Está en {place} y no se pudo revisar.</translation>
+    </message>
+    <message>
+        <source>No ticket could be read; it shows the same sheet as an earlier picture.</source>
+        <translation>No se pudo leer ninguna etiqueta; muestra la misma lámina que una imagen anterior.</translation>
+    </message>
+    <message>
+        <source>No ticket could be read. By the order of the pictures: {proposal}?</source>
+        <translation>No se pudo leer ninguna etiqueta. Por el orden de las imágenes: ¿{proposal}?</translation>
+    </message>
+    <message>
+        <source>No ticket could be read: whose is it?</source>
+        <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
+    </message>
+    <message>
+        <source>This folder&apos;s class-set.json is no class set: choose another folder.</source>
+        <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
+    </message>
+    <message>
+        <source>This class set was made by a newer Gradewash; update this one to open it.</source>
+        <translation>Esta carpeta de clase se hizo con un Gradewash más nuevo; actualiza este para abrirla.</translation>
+    </message>
+    <message>
+        <source>This class set holds something that cannot be right ({detail}); open a backup of its folder.</source>
+        <translation>Esta carpeta de clase contiene algo que no puede estar bien ({detail}); abre una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>aún no</translation>
+    </message>
+    <message>
+        <source>in time</source>
+        <translation>a tiempo</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>tarde</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>excused</source>
+        <translation>dispensada</translation>
+    </message>
+    <message>
+        <source>The codes {text} run backwards: give the first one first.</source>
+        <translation>Los códigos {text} van hacia atrás: da primero el primero.</translation>
+    </message>
+    <message>
+        <source>{name} is not a plain text: save it as UTF-8 with one code on each line.</source>
+        <translation>{name} no es texto simple: guárdalo en UTF-8 con un código en cada línea.</translation>
+    </message>
+    <message>
+        <source>There is no code for any student: give a range such as 01-30, or a file with one on each line.</source>
+        <translation>No hay ningún código de estudiante: da un intervalo como 01-30 o un archivo con uno en cada línea.</translation>
+    </message>
+    <message>
+        <source>A class set takes {most} students, not {n}: make two of them.</source>
+        <translation>En una carpeta de clase caben {most} estudiantes, no {n}: haz dos.</translation>
+    </message>
+    <message>
+        <source>The code {code} is too long, or cannot be printed: shorten it.</source>
+        <translation>El código {code} es demasiado largo o no se puede imprimir: acórtalo.</translation>
+    </message>
+    <message>
+        <source>The code {code} is there twice: give each student one of their own.</source>
+        <translation>El código {code} está dos veces: da a cada estudiante el suyo.</translation>
+    </message>
+    <message>
+        <source>{code} looks like a name, and names stay with you: give a code instead, or say --names if it is none.</source>
+        <translation>{code} parece un nombre, y los nombres se quedan contigo: da un código, o di --names si no lo es.</translation>
+    </message>
+    <message>
+        <source>Strength: {text}</source>
+        <translation>Punto fuerte: {text}</translation>
+    </message>
+    <message>
+        <source>Next step: {text}</source>
+        <translation>Próximo paso: {text}</translation>
+    </message>
+    <message>
+        <source>There is no column {name}: use some of {names}.</source>
+        <translation>No hay columna {name}: usa algunas de {names}.</translation>
+    </message>
+    <message>
+        <source>The column id needs your key: give its file with --key.</source>
+        <translation>La columna id necesita tu clave: da su archivo con --key.</translation>
+    </message>
+    <message>
+        <source>own hue, sheet {n}</source>
+        <translation>tono propio, lámina {n}</translation>
+    </message>
+    <message>
+        <source>own value, sheet {n}</source>
+        <translation>valor propio, lámina {n}</translation>
+    </message>
+    <message>
+        <source>own intensity, sheet {n}</source>
+        <translation>intensidad propia, lámina {n}</translation>
+    </message>
+    <message>
+        <source>own placement, sheet {n}</source>
+        <translation>colocación propia, lámina {n}</translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation>código</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>id</translation>
+    </message>
+    <message>
+        <source>sheet 1</source>
+        <translation>lámina 1</translation>
+    </message>
+    <message>
+        <source>sheet 2</source>
+        <translation>lámina 2</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>punto fuerte</translation>
+    </message>
+    <message>
+        <source>next step</source>
+        <translation>próximo paso</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>comentario</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>marks</source>
+        <translation>notas</translation>
     </message>
 </context>
 <context>
@@ -849,7 +1192,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study's: a box's name, or its file</source>
+        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -857,7 +1200,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student's own scores are in</source>
+        <source>findings even before the student&apos;s own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -953,7 +1296,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -969,7 +1312,7 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student's own scores should come first</source>
+        <source>print the scores too: the student&apos;s own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
@@ -1105,7 +1448,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo's name</source>
+        <source>the title; otherwise made from the photo&apos;s name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -1133,7 +1476,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -1225,7 +1568,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher's remark: {text}</source>
+        <source>The teacher&apos;s remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -1276,7 +1619,7 @@
         <source>If it does, check it again with {option}.</source>
         <translation>Si es así, compruébala otra vez con {option}.</translation>
     </message>
-<message>
+    <message>
         <source>keep, check and mark the sheets of a whole class</source>
         <translation>guardar, revisar y calificar las láminas de toda una clase</translation>
     </message>
@@ -1433,7 +1776,7 @@
         <translation>--jobs {text} no es un número de tareas: da de 1 a {most}.</translation>
     </message>
     <message>
-        <source>the class set's folder</source>
+        <source>the class set&apos;s folder</source>
         <translation>la carpeta de la clase</translation>
     </message>
     <message>
@@ -1445,7 +1788,7 @@
         <translation>En esta clase no hay estudiante {code}.</translation>
     </message>
     <message>
-        <source>{n} pictures are called {name}: give the picture's own file, or the start of its digest from gradewash class show --json.</source>
+        <source>{n} pictures are called {name}: give the picture&apos;s own file, or the start of its digest from gradewash class show --json.</source>
         <translation>{n} imágenes se llaman {name}: da el archivo de la imagen, o el principio de su digest según gradewash class show --json.</translation>
     </message>
     <message>
@@ -1565,7 +1908,7 @@
         <translation>la tabla que escribir: su nombre acaba en .csv o .xlsx</translation>
     </message>
     <message>
-        <source>your own CSV with a code and the school's id on each line: adds the column id; it is read and not kept</source>
+        <source>your own CSV with a code and the school&apos;s id on each line: adds the column id; it is read and not kept</source>
         <translation>tu propio CSV con un código y el identificador de la escuela en cada línea: añade la columna id; se lee y no se guarda</translation>
     </message>
     <message>
@@ -1643,7 +1986,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don't save</source>
+        <source>&amp;Don&apos;t save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -1774,7 +2117,7 @@
         <source>There is no file {name}: it may have been moved or renamed.</source>
         <translation>No hay ningún archivo {name}: quizá se movió o cambió de nombre.</translation>
     </message>
-<message>
+    <message>
         <source>Box files</source>
         <translation>Archivos de caja</translation>
     </message>
@@ -1782,7 +2125,7 @@
         <source>PDF files</source>
         <translation>Archivos PDF</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>glossary</name>
     <message>
@@ -1838,7 +2181,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter's wheel.</source>
+        <source>The hue opposite on the painter&apos;s wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -1902,7 +2245,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper's hollows and looks grainy.</source>
+        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -1926,7 +2269,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment's code on the label, such as PB29.</source>
+        <source>The pigment&apos;s code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -1945,7 +2288,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -1989,7 +2332,7 @@
         <translation>Abre una foto desde el menú Estudio, suéltala en la ventana o pégala. Se proponen las líneas entre las bandas y la línea del horizonte, donde acaba el cielo. Arrastra una línea, o ve a ella con Tab y muévela con las flechas.</translation>
     </message>
     <message>
-        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
+        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
         <translation>El círculo cromático del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. La flecha muestra adónde lleva apagarlo, los trazos siguen hasta el complementario.</translation>
     </message>
     <message>
@@ -2101,7 +2444,7 @@
         <translation>P avanza por la tira de abajo: moja, pon, para, seca. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
-        <source>A presenter's remote works: Page Down goes on.</source>
+        <source>A presenter&apos;s remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -2213,7 +2556,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter's wheel; that is common practice.</source>
+        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -2265,7 +2608,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -3010,15 +3353,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}'s measurements</source>
+        <source>using {paint}&apos;s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -3314,7 +3657,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box's reach.</source>
+        <source>Like {letter}, out of this box&apos;s reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -3598,7 +3941,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -3754,7 +4097,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el complementario exacto, {parts},</translation>
     </message>
     <message>
-        <source>Second colour of {letter}, {hue}: the paper's own white. {way}</source>
+        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
         <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
     <message>
@@ -3839,10 +4182,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Save the box to a file</source>
         <translation>Guardar la caja en un archivo</translation>
-    </message>
-    <message>
-        <source>Box files</source>
-        <translation>Archivos de caja</translation>
     </message>
     <message>
         <source>Open a box file</source>
@@ -4230,14 +4569,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>The pasted picture could not be read: save it to a file first.</source>
         <translation>No se pudo leer la imagen pegada: guárdala antes en un archivo.</translation>
     </message>
-    <message>
-        <source>Photos</source>
-        <translation>Fotos</translation>
-    </message>
-    <message>
-        <source>All files</source>
-        <translation>Todos los archivos</translation>
-    </message>
 </context>
 <context>
     <name>pages</name>
@@ -4393,7 +4724,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number} %</translation>
+        <translation>{number}&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -4427,7 +4758,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -4463,7 +4794,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -5327,7 +5658,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo's hue</source>
+        <source>every band is in the photo&apos;s hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -5375,15 +5706,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo's</source>
+        <source>other hues than the photo&apos;s</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo's</source>
+        <source>light and dark are not the photo&apos;s</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo's</source>
+        <source>bright and dull are not the photo&apos;s</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -5706,11 +6037,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo's</source>
+        <source>Bands of sheet {number} beside the photo&apos;s</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student's own scores.</source>
+        <source>Band by band: waits for the student&apos;s own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -5826,7 +6157,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Informe, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student's own scores</source>
+        <source>Measured, shown before the student&apos;s own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -5838,11 +6169,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student's own scores are in</source>
+        <source>For the teacher: before the student&apos;s own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -5882,7 +6213,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -6051,11 +6382,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student's code</source>
+        <source>the student&apos;s code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class's code</source>
+        <source>the class&apos;s code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -6178,7 +6509,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash's strength</source>
+        <source>set the wash&apos;s strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -6258,7 +6589,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher's remark</source>
+        <source>write the teacher&apos;s remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -6657,7 +6988,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher's remark</source>
+        <source>Teacher&apos;s remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -6973,359 +7304,12 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet's picture on the Sheets page to open them.</source>
+        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
-    </message>
-</context>
-<context>
-    <name>class set</name>
-    <message>
-        <source>{name} is too large: bring in a smaller copy.</source>
-        <translation>{name} es demasiado grande: trae una copia más pequeña.</translation>
-    </message>
-    <message>
-        <source>{name} does not say whose it is by a code of this class: write the code on its Worksheet page, save it, and bring it in again.</source>
-        <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
-    </message>
-    <message>
-        <source>{name} is a study of another photo: bring it into that lesson's class set.</source>
-        <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
-    </message>
-    <message>
-        <source>There is not enough memory to check this picture: use a smaller copy.</source>
-        <translation>No hay memoria suficiente para revisar esta imagen: usa una copia más pequeña.</translation>
-    </message>
-    <message>
-        <source>This picture could not be checked: save it anew as a JPEG, or photograph the sheet again.</source>
-        <translation>Esta imagen no se pudo revisar: guárdala de nuevo como JPEG o vuelve a fotografiar la lámina.</translation>
-    </message>
-    <message>
-        <source>The photo has no lines yet: set them on the Read page first.</source>
-        <translation>La foto aún no tiene líneas: ponlas primero en la página Leer.</translation>
-    </message>
-    <message>
-        <source>There is no class set of ours in {name}: nothing was removed.</source>
-        <translation>En {name} no hay ninguna carpeta de clase nuestra: no se quitó nada.</translation>
-    </message>
-    <message>
-        <source>{name} is open in another window: close it there, then try again.</source>
-        <translation>{name} está abierta en otra ventana: ciérrala allí y vuelve a intentarlo.</translation>
-    </message>
-    <message>
-        <source>There is no student {number} in this class.</source>
-        <translation>En esta clase no hay estudiante {number}.</translation>
-    </message>
-    <message>
-        <source>Somebody else changed this class set meanwhile: open it again, then repeat your last step.</source>
-        <translation>Alguien cambió mientras tanto esta carpeta de clase: ábrela otra vez y repite tu último paso.</translation>
-    </message>
-    <message>
-        <source>There is a class set in {name} already: choose another folder.</source>
-        <translation>En {name} ya hay una carpeta de clase: elige otra carpeta.</translation>
-    </message>
-    <message>
-        <source>There is no class set in {name}: make one with gradewash class new, or choose its folder.</source>
-        <translation>En {name} no hay ninguna carpeta de clase: crea una con gradewash class new o elige la suya.</translation>
-    </message>
-    <message>
-        <source>A picture of this class set is gone or damaged: bring it in again, or open a backup of the folder.</source>
-        <translation>Falta o está dañada una imagen de esta carpeta de clase: tráela otra vez o abre una copia de seguridad de la carpeta.</translation>
-    </message>
-    <message>
-        <source>{n} of {all}</source>
-        <translation>{n} de {all}</translation>
-    </message>
-    <message>
-        <source>The line below {letter} came {way} on {n} of {all} sheets.</source>
-        <translation>La línea bajo {letter} quedó {way} en {n} de {all} láminas.</translation>
-    </message>
-    <message>
-        <source>Band {letter} came {way} on {n} of {all} sheets.</source>
-        <translation>La banda {letter} quedó {way} en {n} de {all} láminas.</translation>
-    </message>
-    <message>
-        <source>On the second sheets: {n} of {all}.</source>
-        <translation>En las segundas láminas: {n} de {all}.</translation>
-    </message>
-    <message>
-        <source>turned clockwise on the wheel</source>
-        <translation>girada en el sentido del reloj en el círculo cromático</translation>
-    </message>
-    <message>
-        <source>turned anticlockwise on the wheel</source>
-        <translation>girada en sentido contrario al reloj en el círculo cromático</translation>
-    </message>
-    <message>
-        <source>lighter</source>
-        <translation>más clara</translation>
-    </message>
-    <message>
-        <source>darker</source>
-        <translation>más oscura</translation>
-    </message>
-    <message>
-        <source>more intense</source>
-        <translation>más intensa</translation>
-    </message>
-    <message>
-        <source>duller</source>
-        <translation>más apagada</translation>
-    </message>
-    <message>
-        <source>too low</source>
-        <translation>demasiado baja</translation>
-    </message>
-    <message>
-        <source>too high</source>
-        <translation>demasiado alta</translation>
-    </message>
-    <message>
-        <source>Mark the line's height in pencil on the tape before wetting the sheet.</source>
-        <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
-    </message>
-    <message>
-        <source>Dry a brush stroke of the wash on scrap first: it dries lighter than it looks.</source>
-        <translation>Seca antes una pincelada de la aguada en un papel de prueba: al secar queda más clara de lo que parece.</translation>
-    </message>
-    <message>
-        <source>Put more water to the wash, and dry a brush stroke of it on scrap first.</source>
-        <translation>Pon más agua en la aguada y seca antes una pincelada en un papel de prueba.</translation>
-    </message>
-    <message>
-        <source>Tone the wash down with a little of the complement, drop by drop.</source>
-        <translation>Baja el tono de la aguada con un poco del complementario, gota a gota.</translation>
-    </message>
-    <message>
-        <source>Rinse brush and well before mixing, and use less of the complement.</source>
-        <translation>Enjuaga el pincel y el pocillo antes de mezclar, y usa menos complementario.</translation>
-    </message>
-    <message>
-        <source>Hold a dried stroke against the photo, and name both hues before painting.</source>
-        <translation>Pon una pincelada seca junto a la foto y nombra los dos tonos antes de pintar.</translation>
-    </message>
-    <message>
-        <source>{quality} of band {letter} matched on {n} of {all} first sheets, and on {m} of {others} second ones.</source>
-        <translation>{quality} de la banda {letter}: coincide en {n} de {all} primeras láminas y en {m} de {others} segundas.</translation>
-    </message>
-    <message>
-        <source>The line below {letter} was in place on {n} of {all} first sheets, and on {m} of {others} second ones.</source>
-        <translation>La línea bajo {letter} está en su sitio en {n} de {all} primeras láminas y en {m} de {others} segundas.</translation>
-    </message>
-    <message>
-        <source>{quality} of band {letter} matched on {n} of {all} sheets.</source>
-        <translation>{quality} de la banda {letter}: coincide en {n} de {all} láminas.</translation>
-    </message>
-    <message>
-        <source>The line below {letter} was in place on {n} of {all} sheets.</source>
-        <translation>La línea bajo {letter} está en su sitio en {n} de {all} láminas.</translation>
-    </message>
-    <message>
-        <source>{name} is not UTF-8: save it as CSV in UTF-8.</source>
-        <translation>{name} no está en UTF-8: guárdalo como CSV en UTF-8.</translation>
-    </message>
-    <message>
-        <source>The key names the code {code} twice: leave one of them.</source>
-        <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
-    </message>
-    <message>
-        <source>{name} names none of this class's codes: write a code and an id on each line, with a comma between.</source>
-        <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
-    </message>
-    <message>
-        <source>{code}, sheet {n}</source>
-        <translation>{code}, lámina {n}</translation>
-    </message>
-    <message>
-        <source>{code}, worksheet page {n}</source>
-        <translation>{code}, página {n} de la ficha</translation>
-    </message>
-    <message>
-        <source>Its ticket says {proposal}; the picture there now shows the same sheet.</source>
-        <translation>Su etiqueta dice {proposal}; la imagen que está allí ahora muestra la misma lámina.</translation>
-    </message>
-    <message>
-        <source>Its ticket says {proposal}, and another picture is there now.</source>
-        <translation>Su etiqueta dice {proposal}, y allí ya hay otra imagen.</translation>
-    </message>
-    <message>
-        <source>More than one ticket is to be seen on it: whose is it?</source>
-        <translation>En ella se ve más de una etiqueta: ¿de quién es?</translation>
-    </message>
-    <message>
-        <source>Its ticket belongs to another class list.</source>
-        <translation>Su etiqueta es de la lista de otra clase.</translation>
-    </message>
-    <message>
-        <source>The number on its ticket is not on this class's list.</source>
-        <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
-    </message>
-    <message>
-        <source>It is at {place}, and shows the same sheet as an earlier picture.</source>
-        <translation>Está en {place} y muestra la misma lámina que una imagen anterior.</translation>
-    </message>
-    <message>
-        <source>It shows the same sheet as an earlier picture.</source>
-        <translation>Muestra la misma lámina que una imagen anterior.</translation>
-    </message>
-    <message>
-        <source>It is at {place}. Is it a painting of this sky?</source>
-        <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
-    </message>
-    <message>
-        <source>It is at {place}. Look at the painting's corners.</source>
-        <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
-    </message>
-    <message>
-        <source>It is at {place}. No painting was found in it.</source>
-        <translation>Está en {place}. No se encontró ninguna pintura en ella.</translation>
-    </message>
-    <message>
-        <source>It is at {place}, and could not be checked.</source>
-        <translation>Está en {place} y no se pudo revisar.</translation>
-    </message>
-    <message>
-        <source>No ticket could be read; it shows the same sheet as an earlier picture.</source>
-        <translation>No se pudo leer ninguna etiqueta; muestra la misma lámina que una imagen anterior.</translation>
-    </message>
-    <message>
-        <source>No ticket could be read. By the order of the pictures: {proposal}?</source>
-        <translation>No se pudo leer ninguna etiqueta. Por el orden de las imágenes: ¿{proposal}?</translation>
-    </message>
-    <message>
-        <source>No ticket could be read: whose is it?</source>
-        <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
-    </message>
-    <message>
-        <source>This folder's class-set.json is no class set: choose another folder.</source>
-        <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
-    </message>
-    <message>
-        <source>This class set was made by a newer Gradewash; update this one to open it.</source>
-        <translation>Esta carpeta de clase se hizo con un Gradewash más nuevo; actualiza este para abrirla.</translation>
-    </message>
-    <message>
-        <source>This class set holds something that cannot be right ({detail}); open a backup of its folder.</source>
-        <translation>Esta carpeta de clase contiene algo que no puede estar bien ({detail}); abre una copia de seguridad.</translation>
-    </message>
-    <message>
-        <source>not yet</source>
-        <translation>aún no</translation>
-    </message>
-    <message>
-        <source>in time</source>
-        <translation>a tiempo</translation>
-    </message>
-    <message>
-        <source>late</source>
-        <translation>tarde</translation>
-    </message>
-    <message>
-        <source>missing</source>
-        <translation>falta</translation>
-    </message>
-    <message>
-        <source>excused</source>
-        <translation>dispensada</translation>
-    </message>
-    <message>
-        <source>The codes {text} run backwards: give the first one first.</source>
-        <translation>Los códigos {text} van hacia atrás: da primero el primero.</translation>
-    </message>
-    <message>
-        <source>{name} is not a plain text: save it as UTF-8 with one code on each line.</source>
-        <translation>{name} no es texto simple: guárdalo en UTF-8 con un código en cada línea.</translation>
-    </message>
-    <message>
-        <source>There is no code for any student: give a range such as 01-30, or a file with one on each line.</source>
-        <translation>No hay ningún código de estudiante: da un intervalo como 01-30 o un archivo con uno en cada línea.</translation>
-    </message>
-    <message>
-        <source>A class set takes {most} students, not {n}: make two of them.</source>
-        <translation>En una carpeta de clase caben {most} estudiantes, no {n}: haz dos.</translation>
-    </message>
-    <message>
-        <source>The code {code} is too long, or cannot be printed: shorten it.</source>
-        <translation>El código {code} es demasiado largo o no se puede imprimir: acórtalo.</translation>
-    </message>
-    <message>
-        <source>The code {code} is there twice: give each student one of their own.</source>
-        <translation>El código {code} está dos veces: da a cada estudiante el suyo.</translation>
-    </message>
-    <message>
-        <source>{code} looks like a name, and names stay with you: give a code instead, or say --names if it is none.</source>
-        <translation>{code} parece un nombre, y los nombres se quedan contigo: da un código, o di --names si no lo es.</translation>
-    </message>
-    <message>
-        <source>Strength: {text}</source>
-        <translation>Punto fuerte: {text}</translation>
-    </message>
-    <message>
-        <source>Next step: {text}</source>
-        <translation>Próximo paso: {text}</translation>
-    </message>
-    <message>
-        <source>There is no column {name}: use some of {names}.</source>
-        <translation>No hay columna {name}: usa algunas de {names}.</translation>
-    </message>
-    <message>
-        <source>The column id needs your key: give its file with --key.</source>
-        <translation>La columna id necesita tu clave: da su archivo con --key.</translation>
-    </message>
-    <message>
-        <source>own hue, sheet {n}</source>
-        <translation>tono propio, lámina {n}</translation>
-    </message>
-    <message>
-        <source>own value, sheet {n}</source>
-        <translation>valor propio, lámina {n}</translation>
-    </message>
-    <message>
-        <source>own intensity, sheet {n}</source>
-        <translation>intensidad propia, lámina {n}</translation>
-    </message>
-    <message>
-        <source>own placement, sheet {n}</source>
-        <translation>colocación propia, lámina {n}</translation>
-    </message>
-    <message>
-        <source>code</source>
-        <translation>código</translation>
-    </message>
-    <message>
-        <source>id</source>
-        <translation>id</translation>
-    </message>
-    <message>
-        <source>sheet 1</source>
-        <translation>lámina 1</translation>
-    </message>
-    <message>
-        <source>sheet 2</source>
-        <translation>lámina 2</translation>
-    </message>
-    <message>
-        <source>strength</source>
-        <translation>punto fuerte</translation>
-    </message>
-    <message>
-        <source>next step</source>
-        <translation>próximo paso</translation>
-    </message>
-    <message>
-        <source>remark</source>
-        <translation>comentario</translation>
-    </message>
-    <message>
-        <source>mark</source>
-        <translation>nota</translation>
-    </message>
-    <message>
-        <source>marks</source>
-        <translation>notas</translation>
     </message>
 </context>
 </TS>

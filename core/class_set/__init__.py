@@ -9,5 +9,6 @@
 | how is it checked? | `check_one`, `check_all`, `pool`, `kept_checks`, `grain` |
 | what comes of it? | `drafts`, `spread`, `hard`, `table`, `studies` |
 
-May import everything of `core` but `cli`. Nothing is ranked, averaged or marked by machine.
+May import everything of `core` but `cli`, and never a window. Nothing is ranked, averaged or
+marked by machine.
 """

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import numpy as np
 from PIL import Image
+from sheet_pictures import PAINT, sheet_picture
 from simulator.camera import encode
 from simulator.evening import ticket_picture
 
@@ -18,7 +19,6 @@ from core.class_set.ticket import Ticket
 from core.photo import strip_private
 from core.pictures import Picture, digest_of
 from core.study import study_of
-from sheet_pictures import PAINT, sheet_picture
 
 TAG = "7K3Q"
 LINES = (1 / 3, 2 / 3)
@@ -74,5 +74,3 @@ def phone_exif(when: str) -> Image.Exif:
     exif.get_ifd(0x8769)[0x9003] = when
     exif.get_ifd(0x8825).update({1: "N", 2: (48.0, 12.0, 30.0), 3: "E", 4: (11.0, 34.0, 30.0)})
     return exif
-
-

@@ -48,8 +48,6 @@ def ticket_picture(ticket: Ticket) -> Floats:
     return card
 
 
-
-
 def photograph_with_ticket(
     painting: Painting, shot: Shot, ticket: Ticket | None, beside: float = 8.0
 ) -> tuple[bytes, NDArray[np.float64]]:

@@ -1,4 +1,8 @@
-"""`gradewash class`: a class's studies from the command line, one verb a step of the evening."""
+"""`gradewash class`: a class's studies from the command line, one verb a step of the evening.
+
+A verb is a module with `add_arguments` and `run`; `core.cli` imports it, and it may import
+`core.class_set`.
+"""
 
 from __future__ import annotations
 
