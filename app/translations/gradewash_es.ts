@@ -1216,10 +1216,6 @@
         <translation>{option} {asked} no se conoce: usa una de {allowed}.</translation>
     </message>
     <message>
-        <source>-o {name} would replace what is printed: give another name.</source>
-        <translation>-o {name} reemplazaría lo que se imprime: da otro nombre.</translation>
-    </message>
-    <message>
         <source>{message} (see {command} --help)</source>
         <translation>{message} (mira {command} --help)</translation>
     </message>
@@ -1454,6 +1450,18 @@
     <message>
         <source>replace a file that is there already</source>
         <translation>reemplaza un archivo que ya exista</translation>
+    </message>
+    <message>
+        <source>--title needs a text of 1 to {most} letters: give such a one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>-o needs the name of a file: give one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>-o {name} would replace what is read: give another name.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} is there already: choose another name with -o, or replace it with --force.</source>
@@ -4734,6 +4742,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Las imágenes AVIF no se pueden abrir aquí: exporta esta como JPEG o PNG.</translation>
     </message>
     <message>
+        <source>This picture is too long to open ({width} x {height} pixels): the limit is {limit} pixels a side, so cut it and open a part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This picture is too large to open ({width} x {height} pixels): the limit is {limit} million pixels, so save a smaller copy and open that.</source>
         <translation>Esta imagen es demasiado grande para abrirla ({width} x {height} píxeles): el límite son {limit} millones de píxeles, así que guarda una copia más pequeña y ábrela.</translation>
     </message>
@@ -6325,6 +6337,17 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>{label}: {number}</source>
         <translation>{label}: {number}</translation>
+    </message>
+</context>
+<context>
+    <name>study</name>
+    <message>
+        <source>picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} may be a person&apos;s name, so the study does not keep it: give it a title, and students a code.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
