@@ -7,10 +7,12 @@ import os
 from collections.abc import Mapping
 from pathlib import Path
 
+from app.cards.class_command import CLASS_KINDS, class_pdf
 from app.cards.dates import today
 from app.state.settings import config_folder, load_settings
 from core.cards import KINDS, gather
 from core.cards.file import write_card
+from core.class_set.folder import FILE_NAME, holds_class_set
 from core.cli.layout import say
 from core.cli.mix import find_box
 from core.cli.opening import opened
@@ -34,14 +36,20 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "source",
-        metavar="STUDY|PHOTO",
-        help=translate("command line", "a study, or a photo for a plan or a blank worksheet"),
+        metavar="STUDY|PHOTO|FOLDER",
+        help=translate(
+            "command line",
+            "a study, a photo for a plan or a blank worksheet, or a class set's folder",
+        ),
     )
     parser.add_argument(
         "--kind",
         metavar="KIND",
-        default="plan",
-        help=translate("command line", "plan (the default), worksheet or findings"),
+        help=translate(
+            "command line",
+            "plan (the default), worksheet or findings; of a class set tickets (the default) or "
+            "worksheets",
+        ),
     )
     parser.add_argument(
         "-o",
@@ -82,7 +90,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Gather the data, lay the card out, write it."""
-    kind = _one_of("--kind", args.kind, KINDS)
+    if holds_class_set(Path(args.source)):
+        return _run_class(args)
+    kind = _one_of("--kind", args.kind or "plan", KINDS)
     paper_name = _one_of("--paper", args.paper, PAPER_NAMES)
     source = Path(args.source)
     output = output_path(args.output, source, ".pdf", replace=True)
@@ -115,6 +125,18 @@ def run(args: argparse.Namespace) -> int:
 
     choice = CardChoice(kind, PAPERS[paper_name], args.bw, args.blank)
     write_card(output, pdf_of(lay_out_card(data, choice), card_title(data, kind)))
+    say(translate("command line", "Wrote {name}.").format(name=shown_name(output)))
+    return 0
+
+
+def _run_class(args: argparse.Namespace) -> int:
+    """The same of a class set."""
+    kind = _one_of("--kind", args.kind or "tickets", CLASS_KINDS)
+    paper_name = _one_of("--paper", args.paper, PAPER_NAMES)
+    folder = Path(args.source)
+    output = output_path(args.output, folder / FILE_NAME, ".pdf", replace=True)
+    begin_drawing()
+    write_card(output, class_pdf(folder, kind, paper_name, bw=args.bw))
     say(translate("command line", "Wrote {name}.").format(name=shown_name(output)))
     return 0
 

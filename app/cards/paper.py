@@ -30,11 +30,14 @@ class Paper:
     ----------
     name : "a4" or "letter"
     width_mm, height_mm : float
+    codes_mm : float
+        Further margin above and below, where codes stand in the corners.
     """
 
     name: PaperName
     width_mm: float
     height_mm: float
+    codes_mm: float = 0.0
 
     @property
     def rect(self) -> QRectF:
@@ -44,8 +47,8 @@ class Paper:
     @property
     def inside(self) -> QRectF:
         """What lies within the margins, in units."""
-        margin = MARGIN_MM * MM
-        return self.rect.adjusted(margin, margin, -margin, -margin)
+        margin, codes = MARGIN_MM * MM, self.codes_mm * MM
+        return self.rect.adjusted(margin, margin + codes, -margin, -margin - codes)
 
     @property
     def page_size(self) -> QPageSize:

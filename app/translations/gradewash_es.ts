@@ -1172,12 +1172,12 @@
         <translation>Imprime una hoja en PDF: el plan, la ficha o las observaciones.</translation>
     </message>
     <message>
-        <source>a study, or a photo for a plan or a blank worksheet</source>
-        <translation>un estudio, o una foto para un plan o una ficha en blanco</translation>
+        <source>a study, a photo for a plan or a blank worksheet, or a class set&apos;s folder</source>
+        <translation>un estudio, una foto para un plan o una ficha en blanco, o la carpeta de una clase</translation>
     </message>
     <message>
-        <source>plan (the default), worksheet or findings</source>
-        <translation>plan (lo habitual), worksheet o findings</translation>
+        <source>plan (the default), worksheet or findings; of a class set tickets (the default) or worksheets</source>
+        <translation>plan (lo habitual), worksheet o findings; de una carpeta de clase, tickets (lo habitual) o worksheets</translation>
     </message>
     <message>
         <source>the PDF to write</source>

@@ -134,13 +134,13 @@ def bring_in(
     step(1.0, progress, None)
 
 
-def kept_name(name: str, number: int) -> str:
+def anonymous_name(name: str, number: int) -> str:
     """What a picture is called in the class set: a camera's or scanner's name stays, since it
     tells nobody anything; any other may be a student's.
 
-    >>> kept_name("IMG_2063.jpg", 7), kept_name("PXL_20270318_101502.jpg", 7)
+    >>> anonymous_name("IMG_2063.jpg", 7), anonymous_name("PXL_20270318_101502.jpg", 7)
     ('IMG_2063.jpg', 'PXL_20270318_101502.jpg')
-    >>> kept_name("Anna B sheet 1.JPG", 7)
+    >>> anonymous_name("Anna B sheet 1.JPG", 7)
     'picture 007.jpg'
     """
     path = Path(name)
@@ -208,7 +208,7 @@ def _picture(
     tickets = tickets_of_picture(photo, data)
     folder.keep_picture(clean)
     brought = Brought(
-        Picture(kept_name(name, len(class_set.brought) + 1), digest),
+        Picture(anonymous_name(name, len(class_set.brought) + 1), digest),
         order,
         tickets,
         looks_like(photo),

@@ -21,7 +21,7 @@ from core.class_set.model import ClassSet
 from core.class_set.schema import class_set_from_json, class_set_to_json, photo_digest_in
 from core.errors import ClassSetError
 from core.file_sentences import shown_name, why_not_read, why_not_written
-from core.files import TooLargeError, clear_aside, read_file, write_file
+from core.files import clear_aside, read_file, write_file
 from core.i18n import translate
 from core.pictures import digest_of
 from core.study_file.contents import MOST_PICTURE
@@ -116,7 +116,7 @@ class ClassFolder:
         ClassSetError
             They are gone, or are no longer what they were.
         """
-        return _read_picture(self.picture_path(digest), digest)
+        return read_picture(self.path, digest)
 
     def close(self) -> None:
         """Let others open the folder."""
@@ -213,7 +213,7 @@ def open_folder(folder: Path, data_folder: Path) -> ClassFolder:
     try:
         clear_aside(folder / FILE_NAME)
         data = _read_json(folder)
-        photo = _read_picture(folder / PICTURES / photo_digest_in(data), photo_digest_in(data))
+        photo = read_picture(folder, photo_digest_in(data))
         opened = ClassFolder(folder, class_set_from_json(data, photo), lock, data)
         opened.clear_leftovers()
         opened.look_for_missing()
@@ -233,8 +233,24 @@ def read_class_set(folder: Path) -> ClassSet:
     """
     _refuse_other(folder)
     data = _read_json(folder)
-    digest = photo_digest_in(data)
-    return class_set_from_json(data, _read_picture(folder / PICTURES / digest, digest))
+    return class_set_from_json(data, read_picture(folder, photo_digest_in(data)))
+
+
+def read_picture(folder: Path, digest: str) -> bytes:
+    """A picture of a class set's folder.
+
+    Raises
+    ------
+    ClassSetError
+        It is gone, or no longer what it was.
+    """
+    try:
+        data = read_file(folder / PICTURES / digest, MOST_PICTURE)
+    except OSError as error:
+        raise _gone() from error
+    if digest_of(data) != digest:
+        raise _gone()
+    return data
 
 
 def folder_lock(folder: Path, data_folder: Path) -> OpenLock:
@@ -276,18 +292,6 @@ def _read_json(folder: Path) -> bytes:
         return read_file(folder / FILE_NAME, _MOST_JSON)
     except OSError as error:
         raise ClassSetError(why_not_read(folder / FILE_NAME, error)) from error
-
-
-def _read_picture(path: Path, digest: str) -> bytes:
-    try:
-        data = read_file(path, MOST_PICTURE)
-    except TooLargeError as error:
-        raise _gone() from error
-    except OSError as error:
-        raise _gone() from error
-    if digest_of(data) != digest:
-        raise _gone()
-    return data
 
 
 def _gone() -> ClassSetError:

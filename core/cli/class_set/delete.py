@@ -9,6 +9,7 @@ from pathlib import Path
 from core.class_set.deleting import delete_class_set, written_by
 from core.cli.class_set.common import add_folder, count_text
 from core.cli.layout import say
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.places import data_folder
 
@@ -34,7 +35,7 @@ def run(args: argparse.Namespace) -> int:
         translate(
             "command line",
             "{name}: {pictures} with what was found on them, and all marks and remarks.",
-        ).format(name=folder.name, pictures=pictures)
+        ).format(name=shown_name(folder), pictures=pictures)
     )
     if not args.yes and sys.stdin is not None and sys.stdin.isatty():
         question = translate("command line", "Remove them for good? Type yes: ")

@@ -17,14 +17,13 @@ from core.class_set.students import (
 from core.cli import read
 from core.cli.class_set.common import add_folder, count_text
 from core.cli.layout import say
-from core.cli.opening import naming
+from core.cli.opening import opened
 from core.errors import UsageError
+from core.file_sentences import shown_name
 from core.i18n import translate
-from core.photo import strip_private
-from core.pictures import Picture, digest_of
+from core.pictures import PictureStore
 from core.places import data_folder
 from core.study import Study, study_of
-from core.study_file.opening import open_file
 from core.worksheet.worksheet import Worksheet
 
 
@@ -66,8 +65,7 @@ def run(args: argparse.Namespace) -> int:
     """Make the folder, say what is in it."""
     folder, source = Path(args.folder), Path(args.photo)
     class_list = _class_list(args)
-    with naming(source.name):
-        found = open_file(source)
+    found = opened(source)
     report = read.read_file(found, args)
     if found.study is not None:
         study = found.study.study
@@ -77,11 +75,12 @@ def run(args: argparse.Namespace) -> int:
         raise UsageError(
             translate(
                 "command line", "{name} is too large to keep in a study: take a smaller copy of it."
-            ).format(name=source.name)
+            ).format(name=shown_name(source))
         )
     else:
-        photo = strip_private(found.data)
-        study = study_of(Picture(source.name, digest_of(photo)))
+        store = PictureStore()
+        picture = store.add(shown_name(source), found.data)
+        study, photo = study_of(picture), store[picture.digest]
     exercise = _exercise(replace(study, bands=report.sky.bands))
     class_set = new_class_set(args.title, class_list, exercise)
     create_folder(folder, class_set, photo, data_folder()).close()
@@ -102,7 +101,7 @@ def run(args: argparse.Namespace) -> int:
             "command line",
             "Made {folder}: {students}, {bands}. Print the tickets with gradewash card {folder} "
             "--kind tickets -o tickets.pdf, then bring in pictures with gradewash class add.",
-        ).format(folder=folder.name, students=students, bands=bands)
+        ).format(folder=shown_name(folder), students=students, bands=bands)
     )
     _warn(class_list)
     return 0

@@ -5,13 +5,14 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from core.class_set.folder import read_class_set
+from core.class_set.folder import FILE_NAME, read_class_set
 from core.class_set.key_file import key_from
 from core.class_set.table import COLUMNS, IMPORT, mark_list, table_as_csv, table_as_xlsx
 from core.cli.class_set.common import add_folder, sorted_now
 from core.cli.layout import say
+from core.cli.output import output_path
 from core.errors import ClassSetError, UsageError
-from core.file_sentences import why_not_written
+from core.file_sentences import shown_name, why_not_written
 from core.files import write_file
 from core.i18n import translate
 
@@ -48,13 +49,14 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Make the table and write it."""
-    folder, output = Path(args.folder), Path(args.output)
+    folder = Path(args.folder)
+    output = output_path(args.output, folder / FILE_NAME, ".csv", replace=True)
     kind = output.suffix.lower()
     if kind not in (".csv", ".xlsx"):
         raise UsageError(
             translate(
                 "command line", "{name} must end in .csv or .xlsx: give it one of the two."
-            ).format(name=output.name)
+            ).format(name=shown_name(output))
         )
     class_set = read_class_set(folder)
     ids = None if args.key is None else key_from(Path(args.key), class_set.class_list)
@@ -67,7 +69,7 @@ def run(args: argparse.Namespace) -> int:
         write_file(output, data)
     except OSError as error:
         raise ClassSetError(why_not_written(output, error)) from error
-    say(translate("command line", "Wrote {name}.").format(name=output.name))
+    say(translate("command line", "Wrote {name}.").format(name=shown_name(output)))
     return 0
 
 

@@ -1,0 +1,113 @@
+"""Tickets and worksheets of a class: every code on a page is read, sizes are true on paper."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+from class_set_tools import TAG, class_list, made_folder
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QImage, QPainter
+
+import core.cli
+from app.cards.class_pages import CODE, PAGE_CODE, TICKET, lay_out_tickets, lay_out_worksheets
+from app.cards.page import Page, paint_page
+from app.cards.paper import A4, LETTER, MM, Paper
+from app.drawing.cards.code import paint_code
+from app.main import COMMANDS
+from core.cards.data import CardData
+from core.class_set.codes import QUIET, SIDE, read_tickets
+from core.class_set.students import Student
+from core.class_set.ticket import PAGE_KINDS, Ticket
+from core.study import Study
+from core.worksheet.worksheet import Worksheet
+
+_PX_PER_MM = 6
+
+
+def raster(page: Page) -> np.ndarray:
+    """The page in grey, as it would be scanned."""
+    paper = page.paper
+    image = QImage(
+        round(paper.width_mm * _PX_PER_MM),
+        round(paper.height_mm * _PX_PER_MM),
+        QImage.Format.Format_Grayscale8,
+    )
+    image.fill(Qt.GlobalColor.white)
+    painter = QPainter(image)
+    painter.scale(_PX_PER_MM / MM, _PX_PER_MM / MM)
+    paint_page(painter, page)
+    painter.end()
+    rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1)
+    return rows[:, : image.width()].copy()
+
+
+@pytest.mark.parametrize("paper", [A4, LETTER])
+def test_every_ticket_printed_is_read(qapp, paper: Paper) -> None:
+    students = class_list(30).students
+    pages = lay_out_tickets(TAG, "7b", students, paper)
+    found = [ticket for page in pages for ticket in read_tickets(raster(page))]
+    wanted = {Ticket(TAG, student.number, kind) for student in students for kind in "12"}
+    assert set(found) == wanted
+    if paper is A4:
+        assert len(pages) == 2  # 33 on a page
+
+
+def test_a_code_is_20_mm_with_white_around_it(qapp) -> None:
+    (page,) = lay_out_tickets(TAG, "7b", class_list(1).students, A4)
+    codes = [piece.rect for piece in page.pieces if piece.paint is paint_code]
+    assert {round(rect.width() / MM, 3) for rect in codes} == {20.0}
+    quiet = QUIET * CODE / SIDE
+    for piece in page.pieces:
+        if piece.text:
+            for code in codes:
+                assert not piece.rect.intersects(code.adjusted(-quiet, -quiet, quiet, quiet))
+    assert (TICKET[0] / MM, TICKET[1] / MM) == pytest.approx((60.0, 26.0))
+
+
+@pytest.mark.parametrize("code", ["14", "a very long code that goes on and on", "Ω≈ç√∫"])
+def test_words_stay_on_their_ticket(qapp, code: str) -> None:
+    (page,) = lay_out_tickets(TAG, "a class with a long name, too", (Student(1, code),), A4)
+    tickets = [piece.rect for piece in page.pieces if piece.layer == "ground"]
+    for piece in page.pieces:
+        if piece.text:
+            assert any(ticket.contains(piece.rect) for ticket in tickets)
+
+
+@pytest.mark.parametrize("paper", [A4, LETTER])
+def test_four_codes_on_each_worksheet_page_are_read(qapp, paper: Paper) -> None:
+    data = CardData(Study(title="dusk", worksheet=Worksheet(class_code="7b")))
+    pages = lay_out_worksheets(data, TAG, class_list(2).students, paper)
+    assert len(pages) == 4
+    for number, page in enumerate(pages):
+        kinds = PAGE_KINDS[number % 2]
+        wanted = {Ticket(TAG, number // 2 + 1, kind) for kind in kinds}
+        assert set(read_tickets(raster(page))) == wanted
+        assert f"{number // 2 + 1:02d}" in [piece.text for piece in page.pieces]
+
+
+@pytest.mark.parametrize("paper", [A4, LETTER])
+def test_nothing_comes_near_a_worksheets_codes(qapp, paper: Paper) -> None:
+    data = CardData(Study(title="dusk over the lake", worksheet=Worksheet(class_code="7b")))
+    quiet = QUIET * PAGE_CODE / SIDE
+    for page in lay_out_worksheets(data, TAG, class_list(1).students, paper):
+        codes = [piece.rect for piece in page.pieces if piece.paint is paint_code]
+        others = [piece.rect for piece in page.pieces if piece.paint is not paint_code]
+        for code in codes:
+            near = code.adjusted(-quiet, -quiet, quiet, quiet)
+            assert not any(near.intersects(rect) for rect in others)
+
+
+def test_command_prints_a_folder(qapp, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    with made_folder(tmp_path):
+        pass
+    for kind in ("tickets", "worksheets"):
+        target = tmp_path / f"{kind}.pdf"
+        argv = ["card", str(tmp_path / "7b"), "--kind", kind, "-o", str(target)]
+        assert core.cli.run(argv, COMMANDS) == 0, capsys.readouterr().err
+        assert target.read_bytes().startswith(b"%PDF")
+    assert (
+        core.cli.run(["card", str(tmp_path / "7b"), "--kind", "plan", "-o", "x.pdf"], COMMANDS) == 2
+    )
+    assert "tickets, worksheets" in capsys.readouterr().err
