@@ -42,7 +42,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         return core.cli.run(arguments, COMMANDS)
     path = Path(arguments[0]) if arguments else None
     sample = sample_scenes.DEFAULT if path is None else None
-    early = open_early(sample_scenes.path(sample) if sample else path)
+    early = open_early(path or sample_scenes.path(sample_scenes.DEFAULT))
     # deferred: start-up time - the photo is already being opened while Qt is imported
     from app.start import run_window
 

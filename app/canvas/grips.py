@@ -77,6 +77,8 @@ class Furniture(QObject):
         if len(self._grips) > made:
             self._order_tabs()
         self._used = count
+        if bands is None:
+            return
         for edge, grip in enumerate(self.grips):
             grip.show_line(
                 bands.edges[edge + 1],
@@ -97,7 +99,7 @@ class Furniture(QObject):
 
     def place(self, viewport: Viewport, bands: Bands | None, height: int) -> None:
         """Put everything beside the photo, apart from each other; hide what is out of view."""
-        widgets = (*self.grips, *self.tags)
+        widgets: tuple[Grip | RivalTag, ...] = (*self.grips, *self.tags)
         places = (*(bands.edges[1:] if bands else ()), *self._rivals)
         rows = grip_rows(viewport, places, [w.tag_height for w in widgets], height)
         moved = any(
@@ -141,9 +143,11 @@ class Furniture(QObject):
     def _run_of(self, edge: int) -> Gesture:
         """The gesture of a run of arrow presses on one edge."""
         now = time.monotonic()
-        same = self._run is not None and self._run[0] == edge and now - self._run[1] <= _RUN_S
-        self._run = (edge, now, self._run[2] if same else Gesture())
-        return self._run[2]
+        gesture = Gesture()
+        if self._run is not None and self._run[0] == edge and now - self._run[1] <= _RUN_S:
+            gesture = self._run[2]
+        self._run = (edge, now, gesture)
+        return gesture
 
 
 def _edge_name(bands: Bands, edge: int) -> str:

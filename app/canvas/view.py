@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, QSizeF, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -162,7 +163,9 @@ class PhotoView(QWidget):
             self.size(), ratio, view, theme.wall, self._picture, self._veil
         )
         # Only what changed is drawn anew: a dragged line leaves most of the canvas alone.
-        for rect in event.region():
+        # PySide's stubs do not know that a region can be walked.
+        rects: Iterable[QRect] = event.region()  # type: ignore[assignment]
+        for rect in rects:
             source = QRectF(QPointF(rect.topLeft()) * ratio, QSizeF(rect.size()) * ratio)
             painter.drawPixmap(QRectF(rect), backdrop, source)
         left, top, right, bottom = view.visible
@@ -173,7 +176,7 @@ class PhotoView(QWidget):
             return
         painter.save()
         painter.setClipRect(photo, Qt.ClipOperation.IntersectClip)
-        self._paint_ground(painter, photo)
+        self._paint_ground(painter, photo, self._bands.horizon)
         for y in self._rivals:
             paint_rival(painter, left, right, view.y_px(y))
         painter.restore()
@@ -188,8 +191,8 @@ class PhotoView(QWidget):
         ]
         paint_letters(painter, rows, self._bands.letters, self._chosen, left, radius)
 
-    def _paint_ground(self, painter: QPainter, photo: QRectF) -> None:
-        ground = photo.adjusted(0, self._viewport.y_px(self._bands.horizon) - photo.top(), 0, 0)
+    def _paint_ground(self, painter: QPainter, photo: QRectF, horizon: float) -> None:
+        ground = photo.adjusted(0, self._viewport.y_px(horizon) - photo.top(), 0, 0)
         if ground.height() <= 0:
             return
         veil = QColor(look().theme.wall)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
@@ -65,7 +66,7 @@ class ChoicePanel(QWidget):
         self.fill.set_chosen("blank" if choice.blank else "filled")
         self._answers.setVisible(choice.kind == "worksheet")
 
-    def _choose(self, **other: object) -> None:
+    def _choose(self, **other: Any) -> None:
         self.chosen.emit(replace(self._choice, **other))
 
     def _labelled(self, text: str, control: QWidget) -> QWidget:

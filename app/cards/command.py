@@ -6,6 +6,7 @@ import argparse
 import os
 from collections.abc import Mapping
 from pathlib import Path
+from typing import TypeVar
 
 from app.cards.class_command import CLASS_KINDS, class_pdf
 from app.cards.dates import today
@@ -141,6 +142,9 @@ def _run_class(args: argparse.Namespace) -> int:
     return 0
 
 
+_Key = TypeVar("_Key", bound=str)
+
+
 def begin_drawing() -> None:
     """Start Qt without a screen, if it does not run yet, with the program's own typeface."""
     # deferred: start-up time
@@ -161,15 +165,17 @@ _application: object = None  # Qt's application lives as long as the program
 def _study_in(found: FromFile) -> tuple[Study, Mapping[str, bytes]]:
     if found.study is not None:
         return found.study.study, found.study.pictures
+    assert found.photo is not None, "what is no study is a photo"
     return study_of(Picture(kept_name(found.photo.name))), {}
 
 
-def _one_of(option: str, asked: str, allowed: tuple[str, ...]) -> str:
+def _one_of(option: str, asked: str, allowed: tuple[_Key, ...]) -> _Key:
     word = asked.strip().lower()
-    if word not in allowed:
-        raise UsageError(
-            translate(
-                "command line", "{option} {asked} is not known: use one of {allowed}."
-            ).format(option=option, asked=asked, allowed=", ".join(allowed))
+    for key in allowed:
+        if key == word:
+            return key
+    raise UsageError(
+        translate("command line", "{option} {asked} is not known: use one of {allowed}.").format(
+            option=option, asked=asked, allowed=", ".join(allowed)
         )
-    return word
+    )

@@ -9,6 +9,8 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Final
 
+import numpy as np
+from numpy.typing import NDArray
 from PySide6.QtCore import QRectF
 
 from app.cards.dates import date_text
@@ -153,7 +155,7 @@ def _sheet_picture(data: CardData, index: int, width: float, *, bw: bool) -> Pic
     return replace(shown, marks=shown.marks[: 3 if width > LARGE else 0])
 
 
-def _picture(pixels: object, width: float, *, bw: bool) -> Pyramid:
+def _picture(pixels: NDArray[np.uint8], width: float, *, bw: bool) -> Pyramid:
     image = image_of(values_view(pixels) if bw else pixels)
     return Pyramid((printable(image, width),))
 

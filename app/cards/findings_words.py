@@ -122,11 +122,11 @@ def _put_score_table(
     # Right ends of four columns: own and measured of each sheet.
     ends = [first, first + 1.1 * pitch, first + 2.35 * pitch, first + 3.45 * pitch]
     for index in range(2):
-        own, measured = ends[2 * index], ends[2 * index + 1]
-        put_line(page, measured, y, sheet_title(index), NOTE, align=1.0, weight=FIRST)
+        left, right = ends[2 * index], ends[2 * index + 1]
+        put_line(page, right, y, sheet_title(index), NOTE, align=1.0, weight=FIRST)
         low = y + line_height(NOTE)
-        put_line(page, own, low, words.own_word(), NOTE, align=1.0, colour=GREY)
-        put_line(page, measured, low, words.measured_word(), NOTE, align=1.0, colour=GREY)
+        put_line(page, left, low, words.own_word(), NOTE, align=1.0, colour=GREY)
+        put_line(page, right, low, words.measured_word(), NOTE, align=1.0, colour=GREY)
     y += 2 * line_height(NOTE) + 0.3 * MM
     for quality in QUALITIES:
         put_rule(page, x, y, width, THIN, RULE)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache
+from typing import Any
 
 from app.drawing.classview.layout import LEAST_TEXT, LETTER_SHARE, ClassLayout
 from app.drawing.classview.lines import LineView
@@ -83,7 +84,7 @@ def class_wheel(lesson: Lesson, reading: BandReading, layout: ClassLayout) -> Wh
     """
     colour = reading.colour
     radius = layout.wheel.width() / 2
-    options = {
+    options: dict[str, Any] = {
         "show_names": False,
         "muted": muted_wedges(),
         "marker": layout.letter_radius / radius,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
@@ -159,14 +159,14 @@ class ClassView(QWidget):
                 text = content.spoken_text(lesson, reading, self._wording, self._plan)
                 self.say_asked.emit(text)
         else:
-            edit = {
+            edits: dict[Command, Callable[[Lesson], Lesson]] = {
                 "answer": steps.answer,
                 "take back": steps.take_back,
                 "advance": steps.advance,
                 "next band": lambda now: steps.go(now, 1),
                 "band before": lambda now: steps.go(now, -1),
-            }[command]
-            self._set(edit(lesson))
+            }
+            self._set(edits[command](lesson))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self.tally is not None and self.lesson is not None:

@@ -105,8 +105,8 @@ def paint_score_scale(painter: QPainter, rect: QRectF, view: ScoreScaleView) -> 
             weight = FIRST if view.strong else _SECOND
             ink = view.inks.ink if view.strong else view.inks.second
             fits = text_size(view.note, size, weight)[0] <= rect.width()
-            spot = QPointF(rect.left() if fits else rect.right(), middle)
-            draw_text(painter, spot, view.note, size, ink, weight, align=0.0 if fits else 1.0)
+            place = QPointF(rect.left() if fits else rect.right(), middle)
+            draw_text(painter, place, view.note, size, ink, weight, align=0.0 if fits else 1.0)
 
 
 def _paint_box(painter: QPainter, spot: QRectF, number: int, view: ScoreScaleView) -> None:

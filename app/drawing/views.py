@@ -40,7 +40,8 @@ def wheel_view(
     options
         Further fields of WheelView.
     """
-    markers, others = [], []
+    markers: list[WheelMarker] = []
+    others: list[WheelMarker] = []
     marked = None
     for number, reading in enumerate(readings):
         if reading.colour is None:
@@ -88,7 +89,8 @@ def ladder_view(
     **options: Any,
 ) -> LadderView:
     """The value ladder of some bands; parameters as for `wheel_view`."""
-    marks, others = [], []
+    marks: list[LadderMark] = []
+    others: list[LadderMark] = []
     marked = None
     for number, reading in enumerate(readings):
         if reading.colour is None:

@@ -105,7 +105,7 @@ def _open_image(image: QImage, name: str, progress: Progress, should_stop: Shoul
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     # Quality 100 is the least compression: this is only a way into `open_photo`.
-    if not image.save(buffer, "PNG", 100):
+    if not image.save(buffer, b"PNG", 100):
         raise PhotoError(
             translate("opening", "The pasted picture could not be read: save it to a file first.")
         )

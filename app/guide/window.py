@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QEvent, QSize, Qt, QUrl, Signal
-from PySide6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent, QTextDocument
+from PySide6.QtGui import QCloseEvent, QImage, QKeyEvent, QResizeEvent, QTextDocument
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QListWidget,
@@ -129,10 +131,11 @@ class GuideWindow(QWidget):
 class _Page(QTextBrowser):
     """A text browser whose pictures are drawn, never read from a file or the network."""
 
-    draw = None
+    draw: Callable[[str], QImage] | None = None
 
-    def loadResource(self, kind: int, name: QUrl) -> object:
+    def loadResource(self, kind: int, name: QUrl | str) -> object:
         image = kind == QTextDocument.ResourceType.ImageResource.value
-        if image and name.scheme() == "figure" and self.draw is not None:
-            return self.draw(name.path())
+        url = QUrl(name)
+        if image and url.scheme() == "figure" and self.draw is not None:
+            return self.draw(url.path())
         return None

@@ -110,8 +110,8 @@ def _toners(box: Box, base: Mix, proposed: Toner) -> tuple[Toner, ...]:
 
 
 def _tone(plan: MixPlan, band: BandMix, toner: Toner | None) -> ToneStageView | None:
-    ladder = band.tone_down
-    if ladder is None or band.target is None:
+    proposed = ladder = band.tone_down
+    if proposed is None or ladder is None or band.target is None:
         return None
     choices = toners_of(plan, band)
     chosen = ladder.toner
@@ -121,7 +121,7 @@ def _tone(plan: MixPlan, band: BandMix, toner: Toner | None) -> ToneStageView | 
     names = tuple((toner_text(plan.box, item), item == chosen) for item in choices)
     title = ladder_title(plan.box, ladder)
     steps = tone_steps(plan.box, ladder, band.letter)
-    return ToneStageView(title, steps, names, _comparison(plan.box, band.tone_down))
+    return ToneStageView(title, steps, names, _comparison(plan.box, proposed))
 
 
 @remembered(64)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -24,6 +24,7 @@ from app.look.space import MARGIN, WITHIN
 from app.look.theme import WALL
 from app.mix.paint_row import TONGUE, PaintRow, PaintRowView
 from app.widgets.buttons import IconButton
+from app.widgets.layouts import layout_of
 from core.i18n import translate
 
 
@@ -146,7 +147,7 @@ class BoxPanel(QWidget):
         """The row of a paint."""
         return next(row for row in self.rows if row.view is not None and row.view.key == key)
 
-    def resizeEvent(self, event: object) -> None:
+    def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._lay_out()
 
@@ -175,7 +176,7 @@ class BoxPanel(QWidget):
             self._scroll.ensureWidgetVisible(self.rows[number], 0, 4)
 
     def _lay_out(self) -> None:
-        self.layout().activate()
+        layout_of(self).activate()
         available = self._scroll.height()
         width = self._scroll.width()
         heights = [row.height_for(width) for row in self.rows]

@@ -215,10 +215,10 @@ class BandDetail(RowDetail):
         top = self._top(width)
         shown = self._by_key()[self.stage]
         title_beside = self._measure_title(width)
-        line = shown.head_height() - 6 if title_beside else self._tools_line() - WITHIN
+        room = shown.head_height() - 6 if title_beside else self._tools_line() - WITHIN
         tools = self.stages.sizeHint()
         self.stages.setGeometry(
-            INSIDE, top + (line - tools.height()) // 2, tools.width(), tools.height()
+            INSIDE, top + (room - tools.height()) // 2, tools.width(), tools.height()
         )
         self.stages.raise_()
         if not title_beside:

@@ -182,8 +182,8 @@ class BandHead(RowHead):
         if compact and self.view.second:
             # One line holds strength, and what was asked, where it can.
             strength = self.view.second.split(";")[0]
-            for said in (f", {strength}; {self.view.wishes.lower()}", f", {strength}"):
-                beside = fit(said.rstrip("; "), (control,), SECOND, room)
+            for more in (f", {strength}; {self.view.wishes.lower()}", f", {strength}"):
+                beside = fit(more.rstrip("; "), (control,), SECOND, room)
                 whole = fit_mix(self.view.mix, sizes, FIRST, room - beside.width)
                 if len(whole.lines) == 1 and whole.width + beside.width <= room:
                     return whole, beside

@@ -16,6 +16,7 @@ from core.paint.words.plan import (
     meeting_text,
 )
 from core.reading.reading import read_colours
+from core.reading.wheel import Family
 from core.words.names import family_name
 
 
@@ -74,5 +75,5 @@ def stretches(meeting: Meeting) -> tuple[tuple[float, str], ...]:
 
 
 @lru_cache(maxsize=128)
-def _families(path: tuple[Triple, ...]) -> tuple[str | None, ...]:
+def _families(path: tuple[Triple, ...]) -> tuple[Family | None, ...]:
     return tuple(colour.hue.family for colour in read_colours(path))

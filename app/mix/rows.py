@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from itertools import accumulate
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from app.drawing.marks import BadgeView
@@ -141,7 +142,7 @@ class MixRows(QScrollArea):
         if self._chosen < len(self.heads):
             self.heads[self._chosen].setFocus(reason)
 
-    def resizeEvent(self, event: object) -> None:
+    def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._lay_out()
 
@@ -177,7 +178,7 @@ class MixRows(QScrollArea):
             return
         step = 1 if number > self._chosen else -1
         # A meeting about which there is nothing to say is passed over.
-        while isinstance(self.heads[number], MeetingHead) and not self.heads[number].view:
+        while isinstance(head := self.heads[number], MeetingHead) and not head.view:
             number += step
         self.row_chosen.emit(number)
         self.focus_chosen()

@@ -51,8 +51,8 @@ class HandStage(Stage):
         self._strength = QLabel(wash)
         self._strength.setProperty("role", "strong")
         self._strength.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        for part in (self.weaker, self._strength, self.stronger):
-            row.addWidget(part)
+        for step in (self.weaker, self._strength, self.stronger):
+            row.addWidget(step)
         self.back = EdgeButton(translate("mix page", "Back to the proposed mix"), "reset", below)
         for part in (self.add, wash, self.back):
             self._below.addWidget(part)
@@ -67,10 +67,10 @@ class HandStage(Stage):
         # Of one band the steppers keep their places: none may slip away under the mouse.
         kept = keys if before is not None and before.letter == view.letter else []
         for key in [key for key in self._steppers if key not in kept]:
-            stepper = self._steppers.pop(key)
-            self._flow.removeWidget(stepper)
-            stepper.hide()
-            stepper.deleteLater()
+            gone = self._steppers.pop(key)
+            self._flow.removeWidget(gone)
+            gone.hide()
+            gone.deleteLater()
         for part in view.parts:
             stepper = self._steppers.get(part.key)
             if stepper is None:

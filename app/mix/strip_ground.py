@@ -87,8 +87,8 @@ def strip_zones(
     for number, (start, end) in enumerate(rows):
         if number % 2 == 0:
             view = bands[number // 2]
-            photo = (view.photo,) if view.photo else ()
-            paint = (view.paint,) if view.paint else ()
+            photo: tuple[str, ...] = (view.photo,) if view.photo else ()
+            paint: tuple[str, ...] = (view.paint,) if view.paint else ()
         else:
             upper, lower = bands[number // 2 : number // 2 + 2]
             meeting = meetings[number // 2]

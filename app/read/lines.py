@@ -58,9 +58,11 @@ class LineEdits:
         """Look for so many bands."""
         reader, bands = self._workspace.reader, self._bands
         # A horizon set by hand stays; a proposed one may be looked for again.
-        by_hand = bands is not None and bands.horizon != reader.proposed_horizon
+        horizon = None
+        if bands is not None and bands.horizon != reader.proposed_horizon:
+            horizon = bands.horizon
         text = translate("undo", "change number of bands")
-        reader.propose(text, count, bands.horizon if by_hand else None)
+        reader.propose(text, count, horizon)
 
     def accept_rival(self, y: float) -> None:
         """Let the sky end at the other height that was thought of."""

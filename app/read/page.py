@@ -21,6 +21,7 @@ from app.services.photo_jobs import OpenedPhoto
 from app.services.pictures import COLOUR, Pictures
 from app.state.language import language_in_use
 from app.state.settings import Settings
+from app.widgets.layouts import layout_of
 from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
 from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
@@ -281,7 +282,7 @@ class ReadPage(Page):
         self.status.show_point(reading, self._wording)
 
     @property
-    def _wording(self):
+    def _wording(self) -> Wording:
         return self._workspace.preferences.settings.wording
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -293,7 +294,7 @@ class ReadPage(Page):
         super().resizeEvent(event)
         share = min(max(RIGHT_SHARE * self.width(), RIGHT_LEAST), RIGHT_MOST)
         self._right.setFixedWidth(round(min(look().type.grow(share), 0.42 * self.width())))
-        self._body.layout().activate()
+        layout_of(self._body).activate()
         self._steady_strip(self._workspace.reader.readings, self._wording)
 
 

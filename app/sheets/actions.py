@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
@@ -31,7 +32,7 @@ def sheet_actions(
         make_action(
             page,
             translate("sheets page", "Add or replace sheet &{number}...").format(number=index + 1),
-            lambda index=index: add(index),
+            partial(add, index),
             f"Ctrl+{index + 1}",
         )
         for index in _SHEETS
@@ -40,7 +41,7 @@ def sheet_actions(
         make_action(
             page,
             translate("sheets page", "Corners of sheet {number}...").format(number=index + 1),
-            lambda index=index: set_corners(index),
+            partial(set_corners, index),
             f"Ctrl+Shift+{index + 1}",
         )
         for index in _SHEETS

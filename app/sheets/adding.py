@@ -171,7 +171,7 @@ def _from_image(image: QImage) -> tuple[str, bytes]:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     # Quality 100 is the least compression: this is only a way into the store.
-    if not image.save(buffer, "PNG", 100):
+    if not image.save(buffer, b"PNG", 100):
         raise PhotoError(
             translate("opening", "The pasted picture could not be read: save it to a file first.")
         )

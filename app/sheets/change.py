@@ -16,7 +16,7 @@ from app.look.icons import paint_icon
 from app.look.type import CHOSEN, FIRST, SECOND
 from core.i18n import translate
 from core.sheet.findings.words import quality_word
-from core.sheet.result import Change
+from core.sheet.result import Change, Outcome
 
 _ICONS = {"improved": "check", "worse": "arrow_left", "stayed": "minus"}
 # Shares of the width: what, on sheet 1, on sheet 2, the outcome.
@@ -30,11 +30,11 @@ class ChangeLine:
     what: str
     before: str
     after: str
-    outcome: str
+    outcome: Outcome
     word: str
 
 
-def outcome_word(outcome: str) -> str:
+def outcome_word(outcome: Outcome) -> str:
     """The outcome as shown."""
     match outcome:
         case "improved":

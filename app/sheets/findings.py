@@ -16,6 +16,7 @@ from app.sheets.sentences import Sentence, Sentences
 from app.widgets.buttons import EdgeButton
 from app.widgets.segmented import SegmentedControl
 from core.i18n import translate
+from core.reading.quality import Quality
 
 CHANGE = "change"
 
@@ -30,7 +31,7 @@ class FindingsView:
         Keys of what can be chosen: "0", "1", "change"; fewer than two need no choice.
     chosen : str
     sentences : tuple of Sentence
-    missing : tuple of str or None
+    missing : tuple of Quality or None
         Own scores that keep it closed; None where it is open.
     index : int
         The sheet a lock speaks of.
@@ -45,7 +46,7 @@ class FindingsView:
     tabs: tuple[str, ...] = ()
     chosen: str = "0"
     sentences: tuple[Sentence, ...] = ()
-    missing: tuple[str, ...] | None = None
+    missing: tuple[Quality, ...] | None = None
     index: int = 0
     scores: tuple[ScoreCell, ...] = ()
     lines: tuple[ChangeLine, ...] = ()

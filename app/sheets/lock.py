@@ -11,6 +11,7 @@ from app.look.icons import paint_icon
 from app.look.space import EDGE, GROUP, RADIUS, WITHIN
 from app.widgets.buttons import EdgeButton
 from core.i18n import translate
+from core.reading.quality import Quality
 from core.sheet.findings.words import quality_word
 from core.words.lists import listed
 
@@ -43,7 +44,7 @@ class LockField(QWidget):
         self._column.addWidget(self.button, 0, Qt.AlignmentFlag.AlignLeft)
         self._pad()
 
-    def set_missing(self, index: int, missing: tuple[str, ...]) -> None:
+    def set_missing(self, index: int, missing: tuple[Quality, ...]) -> None:
         """Say which of a sheet's own scores are missing."""
         text = translate(
             "sheets page",

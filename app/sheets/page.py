@@ -26,6 +26,7 @@ from app.sheets.corner_edits import CornerDesk
 from app.sheets.drops import SheetDrops
 from app.sheets.lower import LowerPart
 from app.sheets.showing import board_of
+from app.widgets.layouts import layout_of
 from app.widgets.notice import EmptyState
 from app.workspace import Menu, Page, Workspace
 from core.i18n import translate
@@ -48,9 +49,9 @@ class SheetsPage(Page):
         self.setAcceptDrops(True)
         self._body = QWidget(self)
         self.board = SheetBoard(self._body)
-        self.lower = LowerPart(self._body)
-        self.findings, self.columns = self.lower.findings, self.lower.columns
-        self.teach = self.lower.teach
+        self.lower_part = LowerPart(self._body)
+        self.findings, self.columns = self.lower_part.findings, self.lower_part.columns
+        self.teach = self.lower_part.teach
         self.empty = EmptyState(
             translate("sheets page", "No photo yet."),
             translate("sheets page", "Sheets are checked against the sky of a photo: open one."),
@@ -272,10 +273,10 @@ class SheetsPage(Page):
                 badge=badge,
                 chip=chip,
             )
-        self.lower.show_findings(
+        self.lower_part.show_findings(
             findings_view(study, checker, self._wanted), nothing=not any(study.sheets)
         )
-        self.lower.arrange([self.board.column(index).left() - badge for index in INDEXES])
+        self.lower_part.arrange([self.board.column(index).left() - badge for index in INDEXES])
 
     def _heading(self, index: int) -> str:
         if index == 0 or self._workspace.checker.checks[0] is None:
@@ -293,14 +294,14 @@ class SheetsPage(Page):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.board)
-        column.addWidget(self.lower, 1)
+        column.addWidget(self.lower_part, 1)
 
     # Qt
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.board.set_room(self.height())
-        self._body.layout().activate()
+        layout_of(self._body).activate()
         self._refresh()
 
     def changeEvent(self, event: QEvent) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QVBoxLayout, QWid
 
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, InkButton
+from app.widgets.layouts import clear, layout_of, widgets_in
 
 
 @dataclass(frozen=True)
@@ -87,13 +88,12 @@ class SheetPlace(QWidget):
     def needed(self, width: int) -> int:
         """The height that everything said takes at a width."""
         self._sentence.setVisible(bool(self._view and self._view.sentence))
-        layout = self.layout()
+        layout = layout_of(self)
         return layout.heightForWidth(width) if layout.hasHeightForWidth() else 0
 
     def button(self, key: str) -> EdgeButton | None:
         """A button by its key."""
-        for number in range(self._buttons.count()):
-            widget = self._buttons.itemAt(number).widget()
+        for widget in widgets_in(self._buttons):
             if isinstance(widget, EdgeButton) and widget.property("key") == key:
                 return widget
         return None
@@ -107,24 +107,19 @@ class SheetPlace(QWidget):
 
         Buttons stand above each other where they do not fit side by side.
         """
-        widgets = [self._buttons.itemAt(k).widget() for k in range(self._buttons.count())]
-        needed = sum(w.sizeHint().width() + WITHIN for w in widgets if w is not None)
+        needed = sum(w.sizeHint().width() + WITHIN for w in widgets_in(self._buttons))
         side_by_side = needed <= self.width() - 2 * INSIDE + WITHIN
         ways = QBoxLayout.Direction
         self._buttons.setDirection(ways.LeftToRight if side_by_side else ways.TopToBottom)
         # Where large text leaves no room for the sentence, it stands in the tip.
         sentence = self._view.sentence if self._view is not None else ""
         self._sentence.setVisible(bool(sentence))
-        if sentence and self.layout().heightForWidth(self.width()) > self.height():
+        if sentence and layout_of(self).heightForWidth(self.width()) > self.height():
             self._sentence.hide()
         self.setToolTip("" if self._sentence.isVisibleTo(self) else sentence)
 
     def _fill(self, view: PlaceView) -> None:
-        while self._buttons.count():
-            widget = self._buttons.takeAt(0).widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
+        clear(self._buttons)
         for number, (key, text) in enumerate(view.buttons):
             ink = view.ink and number == 0
             button = InkButton(text, "sheet", self) if ink else EdgeButton(text, parent=self)

@@ -80,7 +80,7 @@ class ScoresStrip(QWidget):
         if not self._cells:
             return
         theme, scale = look().theme, look().type
-        second, row = scale.px("control"), scale.px("row")
+        second, row = float(scale.px("control")), float(scale.px("row"))
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         width = self.width() / len(self._cells)

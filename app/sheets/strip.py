@@ -12,6 +12,7 @@ from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import GROUP, WITHIN
 from app.widgets.buttons import EdgeButton
+from app.widgets.layouts import clear, widgets_in
 
 
 @dataclass(frozen=True)
@@ -62,11 +63,7 @@ class SheetStrip(QWidget):
             return
         self._view = view
         self.setVisible(view is not None)
-        while self._buttons.count():
-            widget = self._buttons.takeAt(0).widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
+        clear(self._buttons)
         if view is None:
             return
         self._label.setText(view.text)
@@ -82,8 +79,7 @@ class SheetStrip(QWidget):
 
     def button(self, key: str) -> EdgeButton | None:
         """A button by its key."""
-        for number in range(self._buttons.count()):
-            widget = self._buttons.itemAt(number).widget()
+        for widget in widgets_in(self._buttons):
             if isinstance(widget, EdgeButton) and widget.property("key") == key:
                 return widget
         return None

@@ -12,7 +12,7 @@ from app.drawing.ink import draw_text
 from app.drawing.sheets.hints import HintView, paint_hint
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
-from app.look.type import CHOSEN
+from app.look.type import CHOSEN, Role
 from core.i18n import translate
 
 Kind = Literal["dry", "photo", "score"]
@@ -84,7 +84,7 @@ class Teach(QWidget):
     def _fit(self) -> None:
         scale = look().type
         self._grid.setHorizontalSpacing(scale.grow(48 if scale.wide else 36))
-        role = "row_second" if scale.wide else "control"
+        role: Role = "row_second" if scale.wide else "control"
         for text in self._texts:
             text.setFont(scale.font(role))
 

@@ -66,8 +66,9 @@ class HintTags(QWidget):
         self.raise_()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() == QEvent.Type.Resize and watched is self.parentWidget():
-            self.setGeometry(self.parentWidget().rect())
+        parent = self.parentWidget()
+        if event.type() == QEvent.Type.Resize and parent is not None and watched is parent:
+            self.setGeometry(parent.rect())
             self._lay_out()
         return False
 

@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
 
-from app.drawing.fit import advance, fit
+from app.drawing.fit import Fitted, advance, fit
 from app.look import look
 from app.look.space import MARGIN
 from app.look.theme import WALL
@@ -239,13 +239,13 @@ class ReadoutTable(QWidget):
             return ((fit(view.hue, sizes, MEDIUM, self.width() - 160.0),),)
         if self._columns.stacked:
             parts = [hue, fit(view.hue_second, (second,), SECOND, width)]
-            value = translate("readout", "value {number}, {word}").format(
+            value_text = translate("readout", "value {number}, {word}").format(
                 number=view.value, word=view.value_second
             )
-            intensity = translate("readout", "{word}, {chroma}").format(
+            intensity_text = translate("readout", "{word}, {chroma}").format(
                 word=view.intensity, chroma=view.intensity_second
             )
-            parts += [fit(text, (second,), MEDIUM, width) for text in (value, intensity)]
+            parts += [fit(text, (second,), MEDIUM, width) for text in (value_text, intensity_text)]
             if view.other is not None:
                 parts.append(fit(_other_line(view.other), (second,), SECOND, width))
             return (tuple(part for part in parts if part.lines != ("",)),)
@@ -254,7 +254,7 @@ class ReadoutTable(QWidget):
         if compact:
             return (hue,), (value,), (intensity,)
         under = fit(view.hue_second, (second, (second + note) // 2, note), SECOND, width)
-        columns = [
+        columns: list[list[Fitted]] = [
             [hue, under] if view.hue_second else [hue],
             [value, fit(view.value_second, (second,), SECOND, 1e9)],
             [intensity, fit(view.intensity_second, (second,), SECOND, 1e9)],

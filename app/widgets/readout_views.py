@@ -137,7 +137,7 @@ def spoken_view(
     row = _row(reading, wording)
     if reading.colour is None:
         return SpokenView(
-            row.letter, None, sentence_case(row.hue), *[""] * 5, row.spoken, row.spoken
+            row.letter, None, sentence_case(row.hue), "", "", "", "", "", row.spoken, row.spoken
         )
     number = translate("readout", "value {number} of 10").format(number=row.value)
     toning = tone_down_sentence(reading, wording, parts)

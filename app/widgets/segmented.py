@@ -20,6 +20,7 @@ from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QSizePoli
 from app.look import look
 from app.look.space import CONTROL, EDGE, RADIUS
 from app.look.type import CHOSEN, MEDIUM
+from app.widgets.layouts import layout_of
 
 _SIDE = 15
 _CLOSE_SIDE = 4
@@ -153,7 +154,7 @@ class SegmentedControl(QWidget):
         for segment in self._segments.values():
             segment.side = _CLOSE_SIDE if close else _SIDE
             segment.updateGeometry()
-        self.layout().invalidate()
+        layout_of(self).invalidate()
         self.updateGeometry()
 
     def set_available(self, key: str, available: bool) -> None:

@@ -75,7 +75,7 @@ def plan_of(
     """
     scale = look().type
     label, second = scale.px("control"), scale.px("aloud_second")
-    texts = (
+    texts: tuple[tuple[str, str, str], ...] = (
         (translate("spoken strip", "Hue"), view.hue, view.hue_second),
         (translate("spoken strip", "Value"), view.value, view.value_second),
         (translate("spoken strip", "Intensity"), view.intensity, view.intensity_second),

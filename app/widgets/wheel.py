@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
+from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from app.drawing.ladder import (
@@ -163,7 +163,7 @@ class WheelWidget(_BandChart):
         return wheel_hit(geometry, point) if geometry is not None else None
 
     def event(self, event: QEvent) -> bool:
-        if event.type() == QEvent.Type.ToolTip and self._view is not None:
+        if isinstance(event, QHelpEvent) and self._view is not None:
             geometry = self.layout_now
             place = QPointF(event.pos())
             wedge = wedge_at(geometry, place) if geometry is not None else None

@@ -18,7 +18,7 @@ class Appearance(QObject):
         self._preferences = preferences
         self._wide = False
         preferences.changed.connect(lambda before, after: self.update())
-        app = QApplication.instance()
+        app = _application()
         app.styleHints().colorSchemeChanged.connect(self.update)
         apply_look(app, self._wanted())
 
@@ -31,9 +31,15 @@ class Appearance(QObject):
         """Put another look in force if another one is wanted."""
         wanted = self._wanted()
         if wanted != look():
-            apply_look(QApplication.instance(), wanted)
+            apply_look(_application(), wanted)
 
     def _wanted(self) -> Look:
         settings = self._preferences.settings
         scale = TypeScale(scale=settings.text_percent / 100, wide=self._wide)
         return Look(theme_for(settings.theme), scale)
+
+
+def _application() -> QApplication:
+    application = QApplication.instance()
+    assert isinstance(application, QApplication)
+    return application

@@ -24,6 +24,7 @@ from app.state.language import LANGUAGES
 from app.state.settings import TEXT_SIZES, Preferences, Settings
 from app.widgets.buttons import InkButton
 from app.widgets.focus import FocusRing
+from app.widgets.layouts import layout_of
 from app.widgets.segmented import SegmentedControl
 from core.i18n import translate
 from core.photo.views import VALUE_STEPS
@@ -241,7 +242,7 @@ class PreferencesWindow(QDialog):
         super().changeEvent(event)
         # Larger words need a larger window, at once.
         if event.type() == QEvent.Type.StyleChange and self.isVisible():
-            self._body.layout().activate()
+            layout_of(self._body).activate()
             self.resize(self.sizeHint())
 
     def closeEvent(self, event: QCloseEvent) -> None:

@@ -26,6 +26,7 @@ from app.files.last_box import LastBox
 from app.files.opening import Opener, can_open
 from app.files.recent import Recent
 from app.files.study_files import StudyFiles
+from app.read.page import ReadPage
 from app.services.checker import Checker
 from app.services.notices import NoticeDesk, Notices
 from app.services.planner import Planner
@@ -181,6 +182,7 @@ class Window(QMainWindow):
     def greet(self) -> None:
         """Show a newcomer, on the sample sky, where to begin."""
         page = self.page("read")
+        assert isinstance(page, ReadPage)
         first_run = FirstRun(page, self._menus.class_button, self._folder, self)
         self.header.page_chosen.connect(first_run.end)
         self.reader.photo_changed.connect(first_run.on_photo)

@@ -66,7 +66,10 @@ class WindowMenus:
             self._page_actions[name] = list(page.actions_for(name))
             mark = self._marks.get(name)
             for action in self._page_actions[name]:
-                menu.insertAction(mark, action)
+                if mark is None:
+                    menu.addAction(action)
+                else:
+                    menu.insertAction(mark, action)
 
     def _fill_study(self, workspace: Workspace) -> None:
         menu = self._header.menu("study")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import partial
-from typing import Literal
+from typing import Any, Literal
 
 from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QAction, QResizeEvent
@@ -74,7 +74,7 @@ class WorksheetPage(Page):
         document.change(text, with_worksheet(document.study, worksheet), gesture)
 
     def _change_page(
-        self, text: str, index: int, gesture: Gesture | None = None, **values: object
+        self, text: str, index: int, gesture: Gesture | None = None, **values: Any
     ) -> None:
         page = replace(self._worksheet.pages[index], **values)
         text = text.format(number=index + 1)
@@ -107,7 +107,12 @@ class WorksheetPage(Page):
             if name == "student_code"
             else translate("undo", "write the class code")
         )
-        self._change(text, replace(self._worksheet, **{name: code}), gesture)
+        changed = (
+            replace(self._worksheet, student_code=code)
+            if name == "student_code"
+            else replace(self._worksheet, class_code=code)
+        )
+        self._change(text, changed, gesture)
 
     def _write_remark(self, remark: str, gesture: Gesture) -> None:
         text = translate("undo", "write the teacher's remark")

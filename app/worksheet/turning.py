@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QBoxLayout, QWidget
 
+from app.widgets.layouts import layout_of
+
 
 def turn(layout: QBoxLayout, across: bool, widget: QWidget) -> None:
     """Lay out in a row, or in a column; `widget` is the one that owns the layout."""
@@ -13,5 +15,5 @@ def turn(layout: QBoxLayout, across: bool, widget: QWidget) -> None:
         return
     layout.setDirection(wanted)
     # The layouts around it keep heights they asked for before.
-    widget.layout().invalidate()
+    layout_of(widget).invalidate()
     widget.updateGeometry()

@@ -16,13 +16,16 @@ NAME: Final = 0.083
 _SQUEEZES: Final = (1.0, 0.9, 0.82)
 _LAST_SQUEEZE: Final = 0.76
 
+PlacedLine = tuple[str, float, float, float, float, float, float]
+"""A line of a name with left, top, width, height, size and squeeze."""
+
 
 @lru_cache(maxsize=64)
 def placed_names(
     names: tuple[str, ...], radius: float, px: float
-) -> tuple[tuple[tuple[str, float, float, float, float, float, float], ...], ...]:
+) -> tuple[tuple[PlacedLine, ...], ...]:
     """Lines of each name with left, top, width, height, size and squeeze, round (0, 0)."""
-    result = []
+    result: list[tuple[PlacedLine, ...]] = []
     for wedge, name in enumerate(names):
         fitting = _fitting(wedge, name, radius, px)
         if fitting is None:
