@@ -38,7 +38,21 @@ TOP_LEVEL = {
 
 # Written so that this file does not find itself.
 MACHINE_PATH = re.compile(r"(^|[^a-zA-Z0-9_.])/" + r"(work|tmp|root|farm|home)/")
-TEXT = {".py", ".md", ".toml", ".json", ".csv", ".txt", ".svg", ".ts", ".sh", ".ps1", ".qss", ".spec", ""}
+TEXT = {
+    ".py",
+    ".md",
+    ".toml",
+    ".json",
+    ".csv",
+    ".txt",
+    ".svg",
+    ".ts",
+    ".sh",
+    ".ps1",
+    ".qss",
+    ".spec",
+    "",
+}
 
 
 # Makers of paint, paper and brushes, as the start of the SHA-256 of their names in lower case: a
