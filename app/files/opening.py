@@ -6,16 +6,16 @@ from concurrent.futures import Future
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice, QMimeData, QObject, QUrl
+from PySide6.QtCore import QMimeData, QObject, QUrl
 from PySide6.QtGui import QGuiApplication, QImage
 from PySide6.QtWidgets import QWidget
 
 import sample_scenes
 from app.files import files_ask
+from app.files.pasted import png_of
 from app.files.recent import Recent
 from app.files.study_files import Arrived, StudyFiles, arrived
 from app.services.notices import Notices
-from core.errors import PhotoError
 from core.i18n import translate
 from core.photo import open_photo
 from core.progress import Progress, ShouldStop
@@ -102,13 +102,6 @@ def _open_path(path: Path, progress: Progress, should_stop: ShouldStop) -> Arriv
 
 
 def _open_image(image: QImage, name: str, progress: Progress, should_stop: ShouldStop) -> Arrived:
-    buffer = QBuffer()
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    # Quality 100 is the least compression: this is only a way into `open_photo`.
-    if not image.save(buffer, b"PNG", 100):
-        raise PhotoError(
-            translate("opening", "The pasted picture could not be read: save it to a file first.")
-        )
-    data = bytes(buffer.data().data())
+    data = png_of(image)
     photo = open_photo(data, name=name, progress=progress, should_stop=should_stop)
     return arrived(FromFile(photo, data))

@@ -6,12 +6,13 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice, QMimeData, QObject, Signal
+from PySide6.QtCore import QMimeData, QObject, Signal
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QWidget
 
 from app.files.file_dialogs import any_files, ask_to_open, photos
 from app.files.opening import first_path
+from app.files.pasted import png_of
 from app.services.notices import Notices
 from app.services.photo_jobs import for_screen
 from app.services.sheet_jobs import Bench
@@ -168,11 +169,4 @@ def _from_path(path: Path) -> tuple[str, bytes]:
 
 
 def _from_image(image: QImage) -> tuple[str, bytes]:
-    buffer = QBuffer()
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    # Quality 100 is the least compression: this is only a way into the store.
-    if not image.save(buffer, b"PNG", 100):
-        raise PhotoError(
-            translate("opening", "The pasted picture could not be read: save it to a file first.")
-        )
-    return translate("opening", "pasted picture"), bytes(buffer.data().data())
+    return translate("opening", "pasted picture"), png_of(image)
