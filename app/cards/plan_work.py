@@ -9,19 +9,12 @@ from PySide6.QtCore import QRectF
 
 from app.cards.page import Page
 from app.cards.paper import MM, PT
-from app.cards.write import (
-    MEDIUM_PEN,
-    NOTE,
-    put_heading,
-    put_line,
-    put_paragraph,
-)
+from app.cards.write import MEDIUM_PEN, NOTE, put_heading, put_line, put_paragraph
 from app.drawing.cards.marks import BoxView, StrokeView, paint_box, paint_caution
 from app.drawing.cards.text import LEADING, Run, broken, line_height
 from app.drawing.ink import BLACK
 from app.look.type import CHOSEN, SECOND
 from core.cards import words
-from core.paint.box.cautions import Caution
 from core.paint.planned import MixPlan
 from core.reading.units import Units
 
@@ -32,11 +25,13 @@ HEADING: Final = 13 * PT
 
 @dataclass(frozen=True)
 class Work:
-    """The steps and cautions, broken to the page's width.
+    """The steps, what holds for all parts, and cautions, broken to the page's width.
 
     Attributes
     ----------
-    steps, cautions : tuple of str
+    steps : tuple of str
+    note : str
+    cautions : tuple of str
     width : float
     size : float
         Of the steps.
@@ -45,6 +40,7 @@ class Work:
     """
 
     steps: tuple[str, ...]
+    note: str
     cautions: tuple[str, ...]
     width: float
     size: float
@@ -55,18 +51,12 @@ def work_of(plan: MixPlan, units: Units, width: float, size: float, gap: float) 
     """What the plan says of the work."""
     return Work(
         words.order_lines(plan.order, plan.sheet, units),
-        words.caution_lines(plan.box, _cautions(plan)),
+        words.parts_line(plan),
+        words.caution_lines(plan.box, plan.cautions),
         width,
         size,
         gap,
     )
-
-
-def _cautions(plan: MixPlan) -> tuple[Caution, ...]:
-    """Those for the paints on this card: the plan's speak of other mixes too."""
-    chosen = [band.classroom.mix for band in plan.bands if band.classroom is not None]
-    used = {key for mix in chosen for key in mix.keys}
-    return tuple(caution for caution in plan.cautions if caution.paint in used)
 
 
 def work_height(work: Work) -> float:
@@ -74,6 +64,8 @@ def work_height(work: Work) -> float:
     steps = sum(_lines(text, work.size, work.width) for text in work.steps)
     height = line_height(HEADING) + 1.0 * MM
     height += steps * LEADING * work.size + len(work.steps) * work.gap
+    if work.note:
+        height += _lines(work.note, NOTE, work.width) * LEADING * NOTE
     if work.cautions:
         cautions = sum(_lines(text, NOTE, work.width) for text in work.cautions)
         height += 1.5 * MM + cautions * LEADING * NOTE
@@ -90,6 +82,8 @@ def put_work(page: Page, work: Work, y: float) -> float:
         put_line(page, left + 9.5 * MM, y, str(number), work.size, weight=CHOSEN, align=1.0)
         y += put_paragraph(page, left + INDENT, y, work.width - INDENT, text, work.size)
         y += work.gap
+    if work.note:
+        y += put_paragraph(page, left + INDENT, y, work.width - INDENT, work.note, NOTE)
     if work.cautions:
         y += 1.5 * MM
         side = 4.2 * MM

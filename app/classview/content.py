@@ -19,9 +19,11 @@ from core.lesson.asking import Answer, answer_to, choices, question_text
 from core.lesson.lesson import Lesson, Question
 from core.paint.planned import MixPlan
 from core.paint.words.mix import mix_text
+from core.paint.words.tone_sentence import planned_toning
 from core.reading.reading import BandReading
 from core.reading.wheel import FAMILIES
 from core.reading.wording import Wording
+from core.words import PlannedToning, tones_on_wheel
 
 _MUTED_SHARE = 0.62
 
@@ -40,12 +42,23 @@ def mix_of(plan: MixPlan | None, letter: str) -> str:
     return "" if planned is None else mix_text(plan.box, planned)
 
 
+def toning_of(plan: MixPlan | None, reading: BandReading) -> PlannedToning | None:
+    """How the plan tones a band down; None while there is no plan for it."""
+    if plan is None:
+        return None
+    band = next((band for band in plan.bands if band.letter == reading.letter), None)
+    return None if band is None else planned_toning(plan.box, band)
+
+
 def answers(
     lesson: Lesson, reading: BandReading, wording: Wording, plan: MixPlan | None
 ) -> dict[Question, Answer]:
     """All answers about the present band."""
-    mix = mix_of(plan, reading.letter)
-    return {question: answer_to(question, reading, wording, mix) for question in lesson.questions}
+    mix, toning = mix_of(plan, reading.letter), toning_of(plan, reading)
+    return {
+        question: answer_to(question, reading, wording, mix, toning)
+        for question in lesson.questions
+    }
 
 
 def line_views(
@@ -75,7 +88,9 @@ def hands_text(count: int) -> str:
     return translate("class view", "{count} hands").format(count=count)
 
 
-def class_wheel(lesson: Lesson, reading: BandReading, layout: ClassLayout) -> WheelView:
+def class_wheel(
+    lesson: Lesson, reading: BandReading, layout: ClassLayout, plan: MixPlan | None = None
+) -> WheelView:
     """The wheel as far as the class has come.
 
     Without an answer it is whole and empty; with the hue the marker waits in its wedge; with the
@@ -94,7 +109,7 @@ def class_wheel(lesson: Lesson, reading: BandReading, layout: ClassLayout) -> Wh
     if colour is None or not lesson.is_answered("hue"):
         return wheel_view((), **options)
     placed = lesson.is_answered("intensity")
-    toning = lesson.is_answered("mix") and colour.intensity_word != "intense"
+    toning = lesson.is_answered("mix") and tones_on_wheel(colour, toning_of(plan, reading))
     second = reading.second if lesson.is_answered("second") else None
     lit = [colour.hue.family] if colour.hue.family else []
     if second is not None and second.colour.hue.family:

@@ -249,7 +249,7 @@ class ClassView(QWidget):
             return
         photo = self._photo_view(self._picture, lesson)
         paint_class_photo(painter, layout, photo, self.devicePixelRatioF())
-        paint_wheel(painter, layout.wheel, content.class_wheel(lesson, reading, layout))
+        paint_wheel(painter, layout.wheel, content.class_wheel(lesson, reading, layout, self._plan))
         ladder = content.class_ladder(lesson, reading, self._wording, layout)
         paint_ladder(painter, layout.ladder, ladder)
         self._paint_paper(painter, layout, lesson, reading)

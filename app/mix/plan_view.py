@@ -14,6 +14,7 @@ from core.paint.words.plan import (
     caution_text,
     kind_text,
     order_texts,
+    parts_note,
     wet_text,
 )
 from core.reading.units import Units, size_text
@@ -110,10 +111,9 @@ def _notes(plan: MixPlan) -> tuple[str, ...]:
     )
     pieces = [
         amounts_note(plan.amounts),
+        parts_note(plan.box, plan.chosen_mixes),
         water.format(low=low, high=high),
         brush.format(low=BRUSH_CM2[0], high=BRUSH_CM2[1]),
+        wet_text(plan.drying_steps),
     ]
-    wet = wet_text(plan.drying_steps)
-    if wet:
-        pieces.append(wet)
-    return tuple(pieces)
+    return tuple(piece for piece in pieces if piece)

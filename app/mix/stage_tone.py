@@ -45,7 +45,8 @@ class ToneStage(Stage):
         else:
             self.title.setText(view.title)
             steps = "; ".join(f"{step.fraction}: {step.note}" for step in view.steps)
-            self.setAccessibleName(f"{view.title}. {steps}. {view.comparison}".strip())
+            spoken = view.title if view.folded else f"{view.title}. {steps}. {view.comparison}"
+            self.setAccessibleName(spoken.strip())
             self.comparison.setText(view.comparison)
         self.comparison.setVisible(view is not None and bool(view.comparison))
         self.choose.setVisible(view is not None and len(view.toners) > 1)
@@ -53,7 +54,7 @@ class ToneStage(Stage):
         self.update()
 
     def height_for(self, width: int) -> tuple[int, int]:
-        if self._view is None:
+        if self._view is None or self._view.folded:
             return self.head_height(), self.head_height()
         scale = look().type
         words = captions_height(width - LEFT - INSIDE, self._drawing())
@@ -85,7 +86,7 @@ class ToneStage(Stage):
         )
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        if self._view is None:
+        if self._view is None or self._view.folded:
             return
         painter = QPainter(self)
         top = self.head_height()

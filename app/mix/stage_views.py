@@ -15,14 +15,8 @@ from core.paint.planned import BandMix, PlannedMix
 from core.paint.toning.tone_down import Ladder
 from core.paint.words.compare import compared_faults, compared_sensitivity
 from core.paint.words.fit import verdict_word
-from core.paint.words.mix import (
-    parts_text,
-)
-from core.paint.words.plan import (
-    drift_text,
-    fraction_text,
-    step_note_text,
-)
+from core.paint.words.mix import parts_text
+from core.paint.words.plan import drift_text, fraction_text, step_note_text
 
 
 @dataclass(frozen=True)
@@ -53,12 +47,20 @@ class Compared:
 
 @dataclass(frozen=True)
 class ToneStageView:
-    """Title, steps, the toners one may choose as (name, chosen), and how they compare."""
+    """Title, steps, the toners one may choose as (name, chosen), and how they compare.
+
+    Folded, the title says in a line that no toner is needed, and there are no steps.
+    """
 
     title: str
     steps: tuple[ToneStep, ...]
     toners: tuple[tuple[str, bool], ...]
     comparison: str = ""
+
+    @property
+    def folded(self) -> bool:
+        """Whether there is only a line to read."""
+        return not self.steps
 
 
 @dataclass(frozen=True)

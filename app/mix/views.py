@@ -16,9 +16,9 @@ from core.paint.options import BandChoice, MixOptions
 from core.paint.planned import BandMix, MixPlan
 from core.paint.words.mix import (
     alternative_text,
+    band_reach_text,
     closest_text,
     parts_text,
-    reach_text,
     shortfall_text,
     strength_text,
     verdict_word,
@@ -168,7 +168,7 @@ def about_text(plan: MixPlan, band: BandMix) -> str:
     chosen = band.classroom
     if chosen is None:
         return ""
-    short = shortfall_text(chosen)
+    short = "" if chosen.lacks else shortfall_text(chosen)  # said whole by the sentence of reach
     strength = sentence_case(strength_text(chosen.strength))
     if short:
         first = translate("mix page", "{strength}; {differences}.").format(
@@ -180,7 +180,7 @@ def about_text(plan: MixPlan, band: BandMix) -> str:
         )
     else:
         first = f"{strength}."
-    pieces = [first, reach_text(band.reach), why_text(plan.box, chosen)]
+    pieces = [first, band_reach_text(band), why_text(plan.box, chosen)]
     return " ".join(piece for piece in pieces if piece)
 
 

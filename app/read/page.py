@@ -34,7 +34,7 @@ from core.i18n import remembered, translate
 from core.reading.reading import BandReading, read_colour
 from core.reading.wording import Wording
 from core.study import Study
-from core.words import band_sentence
+from core.words import PlannedToning, band_sentence, first_on_wheel, tones_on_wheel
 
 # While a line is dragged only the bands at its sides change: the others' texts are kept.
 _row = remembered(64)(lambda reading, wording: readout_rows((reading,), wording)[0])
@@ -240,10 +240,14 @@ class ReadPage(Page):
         readings, wording = self._workspace.reader.readings, self._wording
         chosen = self._chosen if self._chosen < len(readings) else None
         words = "" if self.canvas.dragging else _spoken(readings, wording)
-        self.wheel.set_view(wheel_view(readings, chosen), words)
+        tonings = self._tonings(readings)
+        shows_way = chosen is not None and tones_on_wheel(readings[chosen].colour, tonings[chosen])
+        self.wheel.set_view(wheel_view(readings, chosen, show_way=shows_way), words)
         self.ladder.set_view(ladder_view(readings, wording, chosen), words)
         self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
-        self.strip.set_view(None if chosen is None else self._spoken_view(readings[chosen]))
+        self.strip.set_view(
+            None if chosen is None else self._spoken_view(readings, tonings, chosen)
+        )
         if not self.canvas.dragging:
             self._steady_strip(readings, wording)
         self._actions.show_bands(self._workspace.document.study.bands, self._chosen)
@@ -259,15 +263,24 @@ class ReadPage(Page):
         least = look().type.grow(STRIP_LEAST_WIDE if self.height() > 900 else STRIP_LEAST)
         self.strip.setFixedHeight(max(tallest, min(least, round(most))))
 
-    def _spoken_view(self, reading: BandReading) -> SpokenView:
-        parts = self._workspace.planner.toning_parts(reading)
-        return spoken_view(reading, self._wording, parts)
+    def _tonings(self, readings: Sequence[BandReading]) -> list[PlannedToning | None]:
+        return [self._workspace.planner.toning(reading) for reading in readings]
+
+    def _spoken_view(
+        self,
+        readings: Sequence[BandReading],
+        tonings: Sequence[PlannedToning | None],
+        number: int,
+    ) -> SpokenView:
+        says_way = number == first_on_wheel(readings, tonings)
+        return spoken_view(readings[number], self._wording, tonings[number], says_way=says_way)
 
     def _tallest_strip(self, readings: Sequence[BandReading], wording: Wording, level: int) -> int:
         width, tallest = self.strip.width(), 0
         self._measuring_strip.set_fullness(level)
-        for reading in readings:
-            self._measuring_strip.set_view(self._spoken_view(reading))
+        tonings = self._tonings(readings)
+        for number in range(len(readings)):
+            self._measuring_strip.set_view(self._spoken_view(readings, tonings, number))
             tallest = max(tallest, self._measuring_strip.heightForWidth(width))
         return tallest
 

@@ -23,7 +23,7 @@ from core.pipeline import SkyReading, plan_sky, transitions_of
 from core.progress import Progress, ShouldStop
 from core.reading.reading import BandReading
 from core.study import Study
-from core.words import ToneDownParts
+from core.words import PlannedToning
 
 if TYPE_CHECKING:
     from core.paint.mixture.transition import Transitions
@@ -94,15 +94,15 @@ class Planner(QObject):
         """What the photo shows across each line between two bands of the plan."""
         return self._planned.transitions if self._plan is not None and self._planned else ()
 
-    def toning_parts(self, reading: BandReading) -> ToneDownParts | None:
-        """What the box offers to tone a band down with; None while no plan is made of it yet."""
+    def toning(self, reading: BandReading) -> PlannedToning | None:
+        """How the plan tones a band down; None while no plan is made of it yet."""
         plan = self._plan
         if plan is None or reading.letter not in {band.letter for band in plan.bands}:
             return None
-        from core.paint.words.tone_sentence import sentence_parts  # deferred: start-up time
+        from core.paint.words.tone_sentence import planned_toning  # deferred: start-up time
 
         band = plan.band(reading.letter)
-        return sentence_parts(plan.box, band) if band.target == reading.colour else None
+        return planned_toning(plan.box, band) if band.target == reading.colour else None
 
     @property
     def working(self) -> bool:

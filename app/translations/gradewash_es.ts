@@ -161,11 +161,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo&apos;s height</source>
+        <source>Horizon line, percent of the photo's height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -456,11 +456,11 @@
         <translation>{laying}; cada una se funde con la que sigue.</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -528,7 +528,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher&apos;s remark</source>
+        <source>Your teacher's remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -544,7 +544,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -579,7 +579,11 @@
         <source>{share}: {hue}; {scales}</source>
         <translation>{share}: {hue}; {scales}</translation>
     </message>
-</context>
+<message>
+        <source>PDF files</source>
+        <translation>Archivos PDF</translation>
+    </message>
+    </context>
 <context>
     <name>checker</name>
     <message>
@@ -602,7 +606,7 @@
         <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
     </message>
     <message>
-        <source>{name} is a study of another photo: bring it into that lesson&apos;s class set.</source>
+        <source>{name} is a study of another photo: bring it into that lesson's class set.</source>
         <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
     </message>
     <message>
@@ -694,7 +698,7 @@
         <translation>demasiado alta</translation>
     </message>
     <message>
-        <source>Mark the line&apos;s height in pencil on the tape before wetting the sheet.</source>
+        <source>Mark the line's height in pencil on the tape before wetting the sheet.</source>
         <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
     </message>
     <message>
@@ -742,7 +746,7 @@
         <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
     </message>
     <message>
-        <source>{name} names none of this class&apos;s codes: write a code and an id on each line, with a comma between.</source>
+        <source>{name} names none of this class's codes: write a code and an id on each line, with a comma between.</source>
         <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
     </message>
     <message>
@@ -770,7 +774,7 @@
         <translation>Su etiqueta es de la lista de otra clase.</translation>
     </message>
     <message>
-        <source>The number on its ticket is not on this class&apos;s list.</source>
+        <source>The number on its ticket is not on this class's list.</source>
         <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
     </message>
     <message>
@@ -786,7 +790,7 @@
         <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
     </message>
     <message>
-        <source>It is at {place}. Look at the painting&apos;s corners.</source>
+        <source>It is at {place}. Look at the painting's corners.</source>
         <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
     </message>
     <message>
@@ -810,7 +814,7 @@
         <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
     </message>
     <message>
-        <source>This folder&apos;s class-set.json is no class set: choose another folder.</source>
+        <source>This folder's class-set.json is no class set: choose another folder.</source>
         <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
     </message>
     <message>
@@ -1164,6 +1168,34 @@
         <source>Dry</source>
         <translation>Seca</translation>
     </message>
+<message>
+        <source>dull or pale</source>
+        <translation>apagado o pálido</translation>
+    </message>
+    <message>
+        <source>Pale: more water</source>
+        <translation>Pálido: más agua</translation>
+    </message>
+    <message>
+        <source>Leave the paper white</source>
+        <translation>Deja el papel en blanco</translation>
+    </message>
+    <message>
+        <source>They grey each other</source>
+        <translation>Se agrisan entre sí</translation>
+    </message>
+    <message>
+        <source>A speck of {paint}</source>
+        <translation>Una pizca de {paint}</translation>
+    </message>
+    <message>
+        <source>Nothing here tones it down</source>
+        <translation>Nada de aquí lo apaga</translation>
+    </message>
+    <message>
+        <source>Nothing to tone down</source>
+        <translation>Nada que apagar</translation>
+    </message>
 </context>
 <context>
     <name>command line</name>
@@ -1172,7 +1204,7 @@
         <translation>Imprime una hoja en PDF: el plan, la ficha o las observaciones.</translation>
     </message>
     <message>
-        <source>a study, a photo for a plan or a blank worksheet, or a class set&apos;s folder</source>
+        <source>a study, a photo for a plan or a blank worksheet, or a class set's folder</source>
         <translation>un estudio, una foto para un plan o una ficha en blanco, o la carpeta de una clase</translation>
     </message>
     <message>
@@ -1192,7 +1224,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
+        <source>other paints than the study's: a box's name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -1200,7 +1232,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student&apos;s own scores are in</source>
+        <source>findings even before the student's own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -1292,7 +1324,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -1308,7 +1340,7 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student&apos;s own scores should come first</source>
+        <source>print the scores too: the student's own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
@@ -1444,7 +1476,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo&apos;s name</source>
+        <source>the title; otherwise made from the photo's name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -1453,15 +1485,15 @@
     </message>
     <message>
         <source>--title needs a text of 1 to {most} letters: give such a one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished" />
     </message>
     <message>
         <source>-o needs the name of a file: give one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished" />
     </message>
     <message>
         <source>-o {name} would replace what is read: give another name.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished" />
     </message>
     <message>
         <source>{name} is there already: choose another name with -o, or replace it with --force.</source>
@@ -1484,7 +1516,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -1576,7 +1608,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher&apos;s remark: {text}</source>
+        <source>The teacher's remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -1784,7 +1816,7 @@
         <translation>--jobs {text} no es un número de tareas: da de 1 a {most}.</translation>
     </message>
     <message>
-        <source>the class set&apos;s folder</source>
+        <source>the class set's folder</source>
         <translation>la carpeta de la clase</translation>
     </message>
     <message>
@@ -1796,7 +1828,7 @@
         <translation>En esta clase no hay estudiante {code}.</translation>
     </message>
     <message>
-        <source>{n} pictures are called {name}: give the picture&apos;s own file, or the start of its digest from gradewash class show --json.</source>
+        <source>{n} pictures are called {name}: give the picture's own file, or the start of its digest from gradewash class show --json.</source>
         <translation>{n} imágenes se llaman {name}: da el archivo de la imagen, o el principio de su digest según gradewash class show --json.</translation>
     </message>
     <message>
@@ -1916,7 +1948,7 @@
         <translation>la tabla que escribir: su nombre acaba en .csv o .xlsx</translation>
     </message>
     <message>
-        <source>your own CSV with a code and the school&apos;s id on each line: adds the column id; it is read and not kept</source>
+        <source>your own CSV with a code and the school's id on each line: adds the column id; it is read and not kept</source>
         <translation>tu propio CSV con un código y el identificador de la escuela en cada línea: añade la columna id; se lee y no se guarda</translation>
     </message>
     <message>
@@ -1927,7 +1959,19 @@
         <source>{name} must end in .csv or .xlsx: give it one of the two.</source>
         <translation>{name} debe acabar en .csv o .xlsx: dale uno de los dos.</translation>
     </message>
-</context>
+<message>
+        <source>a study, or a photo for a plan or a blank worksheet</source>
+        <translation>un estudio, o una foto para un plan o una ficha en blanco</translation>
+    </message>
+    <message>
+        <source>plan (the default), worksheet or findings</source>
+        <translation>plan (lo habitual), worksheet o findings</translation>
+    </message>
+    <message>
+        <source>-o {name} would replace what is printed: give another name.</source>
+        <translation>-o {name} reemplazaría lo que se imprime: da otro nombre.</translation>
+    </message>
+    </context>
 <context>
     <name>errors</name>
     <message>
@@ -1994,7 +2038,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don&apos;t save</source>
+        <source>&amp;Don't save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -2189,7 +2233,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter&apos;s wheel.</source>
+        <source>The hue opposite on the painter's wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -2253,7 +2297,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
+        <source>The pigment settles in the paper's hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -2277,7 +2321,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment&apos;s code on the label, such as PB29.</source>
+        <source>The pigment's code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -2296,7 +2340,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -2340,7 +2384,7 @@
         <translation>Abre una foto desde el menú Estudio, suéltala en la ventana o pégala. Se proponen las líneas entre las bandas y la línea del horizonte, donde acaba el cielo. Arrastra una línea, o ve a ella con Tab y muévela con las flechas.</translation>
     </message>
     <message>
-        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
+        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
         <translation>El círculo cromático del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. La flecha muestra adónde lleva apagarlo, los trazos siguen hasta el complementario.</translation>
     </message>
     <message>
@@ -2452,7 +2496,7 @@
         <translation>P avanza por la tira de abajo: moja, pon, para, seca. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
-        <source>A presenter&apos;s remote works: Page Down goes on.</source>
+        <source>A presenter's remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -2564,7 +2608,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
+        <source>Opposite on the painter's wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -2616,7 +2660,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -3361,15 +3405,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}&apos;s measurements</source>
+        <source>using {paint}'s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -3665,7 +3709,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box&apos;s reach.</source>
+        <source>Like {letter}, out of this box's reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -3949,7 +3993,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -4105,7 +4149,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el complementario exacto, {parts},</translation>
     </message>
     <message>
-        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
+        <source>Second colour of {letter}, {hue}: the paper's own white. {way}</source>
         <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
     <message>
@@ -4135,6 +4179,90 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>It is the lighter one: lay it first, over the whole band, and the main colour around it once it is dry.</source>
         <translation>Es el más claro: aplícalo primero, en toda la banda, y el color principal alrededor cuando esté seco.</translation>
+    </message>
+<message>
+        <source>{first} and {last}</source>
+        <translation>{first} y {last}</translation>
+    </message>
+    <message>
+        <source>the mix</source>
+        <translation>la mezcla</translation>
+    </message>
+    <message>
+        <source>Parts fit the paints that were measured; yours may be stronger: try a scrap.</source>
+        <translation>Las partes valen para las pinturas medidas; las tuyas pueden ser más fuertes: prueba en un recorte.</translation>
+    </message>
+    <message>
+        <source>Parts fit the paints that were measured; yours may be stronger. Begin with less {paints} and add it last, little by little.</source>
+        <translation>Las partes valen para las pinturas medidas; las tuyas pueden ser más fuertes. Empieza con menos {paints} y añádelo al final, poco a poco.</translation>
+    </message>
+    <message>
+        <source>{first} or {last}</source>
+        <translation>{first} o {last}</translation>
+    </message>
+    <message>
+        <source>no {one} and no {other} in this box</source>
+        <translation>sin {one} ni {other} en esta caja</translation>
+    </message>
+    <message>
+        <source>no {hue} in this box</source>
+        <translation>sin {hue} en esta caja</translation>
+    </message>
+    <message>
+        <source>lighter even at full strength</source>
+        <translation>más claro aun con toda su fuerza</translation>
+    </message>
+    <message>
+        <source>This box has no {one} and no {other}: the nearest is shown.</source>
+        <translation>Esta caja no tiene {one} ni {other}: se muestra lo más cercano.</translation>
+    </message>
+    <message>
+        <source>This box has no {hue}: the nearest is shown.</source>
+        <translation>Esta caja no tiene {hue}: se muestra lo más cercano.</translation>
+    </message>
+    <message>
+        <source>More intense than this box can reach.</source>
+        <translation>Más intenso de lo que da esta caja.</translation>
+    </message>
+    <message>
+        <source>Lighter and clearer than any mix here.</source>
+        <translation>Más claro y limpio que toda mezcla de aquí.</translation>
+    </message>
+    <message>
+        <source>Darker than any mix here.</source>
+        <translation>Más oscuro que toda mezcla de aquí.</translation>
+    </message>
+    <message>
+        <source>Duller than this box can reach.</source>
+        <translation>Más apagado de lo que da esta caja.</translation>
+    </message>
+    <message>
+        <source>This box does not reach it.</source>
+        <translation>Esta caja no llega.</translation>
+    </message>
+    <message>
+        <source>{paints}: {one} and {other} are the two primaries that make {hue}</source>
+        <translation>{paints}: {one} y {other} son los dos primarios que dan {hue}</translation>
+    </message>
+    <message>
+        <source>{paints}, a dull orange, is its complement and tones it down</source>
+        <translation>con {paints}, un naranja apagado, que es su complementario, se apaga</translation>
+    </message>
+    <message>
+        <source>a touch of {paints} keeps it from turning {hue}</source>
+        <translation>un toque de {paints} evita que tire al {hue}</translation>
+    </message>
+    <message>
+        <source>With {paints} instead, the mix turns out {faults}, and one part too many is soon too strong.</source>
+        <translation>Con {paints} en su lugar, la mezcla sale {faults}, y con una parte de más pronto es demasiado fuerte.</translation>
+    </message>
+    <message>
+        <source>With {paints} instead, the mix turns out {faults}.</source>
+        <translation>Con {paints} en su lugar, la mezcla sale {faults}.</translation>
+    </message>
+    <message>
+        <source>{paints}, an earth colour, suits dull bands better</source>
+        <translation>{paints}, un color tierra, va mejor en bandas apagadas</translation>
     </message>
 </context>
 <context>
@@ -4555,7 +4683,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>In this box</source>
         <translation>En esta caja</translation>
     </message>
-</context>
+<message>
+        <source>Box files</source>
+        <translation>Archivos de caja</translation>
+    </message>
+    </context>
 <context>
     <name>notice</name>
     <message>
@@ -4576,6 +4708,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>The pasted picture could not be read: save it to a file first.</source>
         <translation>No se pudo leer la imagen pegada: guárdala antes en un archivo.</translation>
+    </message>
+<message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>All files</source>
+        <translation>Todos los archivos</translation>
     </message>
 </context>
 <context>
@@ -4732,7 +4872,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number}&#xa0;%</translation>
+        <translation>{number} %</translation>
     </message>
 </context>
 <context>
@@ -4743,7 +4883,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>This picture is too long to open ({width} x {height} pixels): the limit is {limit} pixels a side, so cut it and open a part.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished" />
     </message>
     <message>
         <source>This picture is too large to open ({width} x {height} pixels): the limit is {limit} million pixels, so save a smaller copy and open that.</source>
@@ -4770,7 +4910,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -4806,7 +4946,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -5670,7 +5810,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo&apos;s hue</source>
+        <source>every band is in the photo's hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -5718,15 +5858,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo&apos;s</source>
+        <source>other hues than the photo's</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo&apos;s</source>
+        <source>light and dark are not the photo's</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo&apos;s</source>
+        <source>bright and dull are not the photo's</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -5857,7 +5997,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>; </source>
         <translation>; </translation>
     </message>
-</context>
+<message>
+        <source>{first} and intensity</source>
+        <translation>{first} e intensidad</translation>
+    </message>
+    <message>
+        <source>{first} and {last}</source>
+        <translation>{first} y {last}</translation>
+    </message>
+    </context>
 <context>
     <name>sheets page</name>
     <message>
@@ -6049,11 +6197,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo&apos;s</source>
+        <source>Bands of sheet {number} beside the photo's</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student&apos;s own scores.</source>
+        <source>Band by band: waits for the student's own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -6169,7 +6317,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Informe, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student&apos;s own scores</source>
+        <source>Measured, shown before the student's own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -6181,11 +6329,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student&apos;s own scores are in</source>
+        <source>For the teacher: before the student's own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -6225,7 +6373,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -6343,11 +6491,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>study</name>
     <message>
         <source>picture</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished" />
     </message>
     <message>
-        <source>{name} may be a person&apos;s name, so the study does not keep it: give it a title, and students a code.</source>
-        <translation type="unfinished"></translation>
+        <source>{name} may be a person's name, so the study does not keep it: give it a title, and students a code.</source>
+        <translation type="unfinished" />
     </message>
 </context>
 <context>
@@ -6405,11 +6553,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student&apos;s code</source>
+        <source>the student's code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class&apos;s code</source>
+        <source>the class's code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -6532,7 +6680,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash&apos;s strength</source>
+        <source>set the wash's strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -6612,7 +6760,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher&apos;s remark</source>
+        <source>write the teacher's remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -7003,7 +7151,111 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>{first} and {last}</source>
         <translation>{first} y {last}</translation>
     </message>
-</context>
+<message>
+        <source>pale</source>
+        <translation>pálido</translation>
+    </message>
+    <message>
+        <source>On the wheel, toning down moves in from {hue} straight towards the middle.</source>
+        <translation>En el círculo, apagar es entrar desde el {hue} derecho hacia el centro.</translation>
+    </message>
+    <message>
+        <source>This is intense: little or nothing to tone down.</source>
+        <translation>Esto es intenso: poco o nada que apagar.</translation>
+    </message>
+    <message>
+        <source>Leave the paper white: there is nothing to tone down.</source>
+        <translation>Deja el papel en blanco: no hay nada que apagar.</translation>
+    </message>
+    <message>
+        <source>{paints} grey each other: only a hint of {hue} is left.</source>
+        <translation>{paints} se agrisan entre sí: solo queda un asomo de {hue}.</translation>
+    </message>
+    <message>
+        <source>No hue to tone down: {paints} grey each other.</source>
+        <translation>Sin matiz que apagar: {paints} se agrisan entre sí.</translation>
+    </message>
+    <message>
+        <source>{paints} alone is too intense; {share} brings it nearer.</source>
+        <translation>Solo con {paints} es demasiado intenso; se acerca con {share}.</translation>
+    </message>
+    <message>
+        <source>{paints} are too intense; {share} brings them nearer.</source>
+        <translation>Con {paints} es demasiado intenso; se acerca con {share}.</translation>
+    </message>
+    <message>
+        <source>Nothing to tone down: {paints} alone is no more intense than this.</source>
+        <translation>Nada que apagar: solo con {paints} no sale más intenso que esto.</translation>
+    </message>
+    <message>
+        <source>Nothing to tone down: {paints} are no more intense than this.</source>
+        <translation>Nada que apagar: con {paints} no sale más intenso que esto.</translation>
+    </message>
+    <message>
+        <source>Nothing to tone down: a clean {hue} with more water.</source>
+        <translation>Nada que apagar: un {hue} limpio con más agua.</translation>
+    </message>
+    <message>
+        <source>Pale, not dull: a clean {hue} with more water.</source>
+        <translation>Pálido, no apagado: un {hue} limpio con más agua.</translation>
+    </message>
+    <message>
+        <source>This box has nothing to tone it down with.</source>
+        <translation>Esta caja no tiene con qué apagarlo.</translation>
+    </message>
+    <message>
+        <source>This box has nothing to tone it down with: the complement is {complement}.</source>
+        <translation>Esta caja no tiene con qué apagarlo: el complementario es {complement}.</translation>
+    </message>
+    <message>
+        <source>{paints} alone would be too intense: tone it down with {share}.</source>
+        <translation>Solo con {paints} sería demasiado intenso: apágalo con {share}.</translation>
+    </message>
+    <message>
+        <source>{paints} would be too intense: tone them down with {share}.</source>
+        <translation>Con {paints} sería demasiado intenso: apágalo con {share}.</translation>
+    </message>
+    <message>
+        <source>Tone {hue} down a little with its complement, {complement}: {share}.</source>
+        <translation>Apaga un poco el {hue} con su complementario, {complement}: {share}.</translation>
+    </message>
+    <message>
+        <source>Tone {hue} down well with its complement, {complement}: {share}.</source>
+        <translation>Apaga bastante el {hue} con su complementario, {complement}: {share}.</translation>
+    </message>
+    <message>
+        <source>Tone it down with {share}, which also turns it a little towards {hue}.</source>
+        <translation>Apágalo con {share}, que además lo lleva un poco hacia el {hue}.</translation>
+    </message>
+    <message>
+        <source>Tone it down with {share}.</source>
+        <translation>Apágalo con {share}.</translation>
+    </message>
+    <message>
+        <source>about 1 part {paint} in {whole}</source>
+        <translation>{paint}, más o menos 1 parte de cada {whole}</translation>
+    </message>
+    <message>
+        <source>about {parts} parts {paint} in {whole}</source>
+        <translation>{paint}, más o menos {parts} partes de cada {whole}</translation>
+    </message>
+    <message>
+        <source>Start with {hue} and add its complement, {complement}, until only a hint of {hue} is left.</source>
+        <translation>Empieza con {hue} y añade su complementario, {complement}, hasta que solo quede un asomo de {hue}.</translation>
+    </message>
+    <message>
+        <source>Tone {hue} down well with its complement, {complement}.</source>
+        <translation>Apaga bastante el {hue} con su complementario, {complement}.</translation>
+    </message>
+    <message>
+        <source>Tone {hue} down a little with its complement, {complement}.</source>
+        <translation>Apaga un poco el {hue} con su complementario, {complement}.</translation>
+    </message>
+    <message>
+        <source>A {hue} with a touch of {touch} makes {complement}.</source>
+        <translation>Un {hue} con un toque de {touch} da {complement}.</translation>
+    </message>
+    </context>
 <context>
     <name>worksheet</name>
     <message>
@@ -7011,7 +7263,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher&apos;s remark</source>
+        <source>Teacher's remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -7327,11 +7579,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
+        <source>Add the sheet's picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
     </message>
 </context>

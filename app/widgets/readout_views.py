@@ -9,7 +9,7 @@ from core.i18n import translate
 from core.reading.reading import BandReading, SecondColour
 from core.reading.wording import Wording
 from core.words import (
-    ToneDownParts,
+    PlannedToning,
     band_notes,
     band_sentence,
     hue_short,
@@ -20,6 +20,7 @@ from core.words import (
     tone_down_sentence,
     value_number,
     value_word_text,
+    way_on_wheel_sentence,
 )
 from core.words.lists import sentence_case
 
@@ -106,7 +107,7 @@ def _row(reading: BandReading, wording: Wording) -> ReadoutRow:
         hue_second=second_line(colour, wording),
         value=value_number(colour.munsell.value, wording),
         value_second=value_word_text(colour.value_word),
-        intensity=intensity_text(colour.intensity_word),
+        intensity=intensity_text(colour.intensity_said),
         intensity_second=_chroma(colour.munsell.chroma),
         spoken=spoken,
         other=_other(reading.second, wording),
@@ -122,7 +123,7 @@ def _other(second: SecondColour | None, wording: Wording) -> OtherColour | None:
         second.share,
         second_short(second),
         value_number(colour.munsell.value, wording),
-        intensity_text(colour.intensity_word),
+        intensity_text(colour.intensity_said),
     )
 
 
@@ -131,16 +132,32 @@ def _chroma(chroma: float) -> str:
 
 
 def spoken_view(
-    reading: BandReading, wording: Wording, parts: ToneDownParts | None = None
+    reading: BandReading,
+    wording: Wording,
+    toning: PlannedToning | None = None,
+    *,
+    says_way: bool = False,
 ) -> SpokenView:
-    """The strip's texts for one band; `parts` says how the box tones it down, once planned."""
+    """The strip's texts for one band.
+
+    Parameters
+    ----------
+    reading : BandReading
+    wording : Wording
+    toning : PlannedToning or None
+        How the plan tones it down; None while there is no plan.
+    says_way : bool
+        Whether this is the band that tells what toning down is on the wheel.
+    """
     row = _row(reading, wording)
     if reading.colour is None:
         return SpokenView(
             row.letter, None, sentence_case(row.hue), "", "", "", "", "", row.spoken, row.spoken
         )
     number = translate("readout", "value {number} of 10").format(number=row.value)
-    toning = tone_down_sentence(reading, wording, parts)
+    said = tone_down_sentence(reading, wording, toning)
+    if says_way:
+        said = f"{said} {way_on_wheel_sentence(reading.colour)}".strip()
     first = band_notes(reading, wording)[:1]
     if reading.second is not None:
         first = (second_sentence(reading.second, wording),)
@@ -153,7 +170,7 @@ def spoken_view(
         value_second=number,
         intensity=sentence_case(row.intensity),
         intensity_second=row.intensity_second,
-        sentence=" ".join((*first, toning)).strip(),
-        spoken=" ".join((row.spoken, toning)).strip(),
+        sentence=" ".join((*first, said)).strip(),
+        spoken=" ".join((row.spoken, said)).strip(),
         other=row.other,
     )

@@ -7,7 +7,6 @@ from typing import Any
 from core.cli.report import Report
 from core.i18n import translate
 from core.paint.box.box import Box
-from core.paint.box.cautions import Caution, cautions_for
 from core.paint.box.names import box_name
 from core.paint.planned import BandMix, MixPlan, PlannedMix
 from core.paint.reasons import SAME_MIX
@@ -16,9 +15,9 @@ from core.paint.toning.toners import compare_toners
 from core.paint.wash.meeting import Meeting
 from core.paint.words.mix import (
     alternative_text,
+    band_reach_text,
     closest_text,
     mix_text,
-    reach_text,
     shortfall_text,
     verdict_word,
     why_text,
@@ -33,6 +32,7 @@ from core.paint.words.plan import (
     ladder_text,
     meeting_text,
     order_texts,
+    parts_note,
     stand_ins_text,
     step_note_text,
     strengths_text,
@@ -68,15 +68,8 @@ def plan_as_json(read_json: dict[str, Any], plan: MixPlan) -> dict[str, Any]:
         "box": {"name": box_name(plan.box), "paints": list(plan.box.keys)},
         "bands": bands,
         "order": list(order_texts(plan.order, plan.sheet)),
-        "cautions": [caution_text(plan.box, caution) for caution in _all_cautions(plan)],
+        "cautions": [caution_text(plan.box, caution) for caution in plan.cautions],
     }
-
-
-def _all_cautions(plan: MixPlan) -> tuple[Caution, ...]:
-    """Those of the plan, and of the closest mixes that only the JSON gives."""
-    keys = [caution.paint for caution in plan.cautions]
-    keys += [key for band in plan.bands if band.closest for key in band.closest.mix.keys]
-    return cautions_for(plan.box, keys)
 
 
 def _band(plan: MixPlan, band: BandMix, below: str) -> dict[str, Any]:
@@ -93,7 +86,7 @@ def _band(plan: MixPlan, band: BandMix, below: str) -> dict[str, Any]:
             for item in band.alternatives
             if band.classroom is not None
         ],
-        "reach": reach_text(band.reach),
+        "reach": band_reach_text(band),
         "tone_down": [] if band.tone_down is None else _ladder(plan, band, band.tone_down),
         "meets_below": None if meeting is None else _meeting(band.letter, below, meeting),
         "amount_ml": band.amount_ml,
@@ -177,6 +170,7 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
             translate("command line", "In all {ml:g} mL of mixes. {note}").format(
                 ml=plan.amounts.total_ml, note=amounts_note(plan.amounts)
             ),
+            parts_note(plan.box, plan.chosen_mixes),
             water_text(plan.amounts),
             brush_text(),
             strengths_text(band.classroom.strength for band in plan.bands if band.classroom),
@@ -205,15 +199,16 @@ def _band_lines(
     short = shortfall_text(chosen)
     if chosen.kind == "paper":
         head, short = sentence_case(mix_text(box, chosen)), ""
+    if chosen.lacks:
+        short = ""  # said whole below
     lines = [f"{head}: {short}." if short else f"{head}."]
     loads = {amount.letter: amount.brush_loads for amount in plan.amounts.bands}
     brush_loads, why = loads.get(band.letter, 1), why_text(box, chosen)
-    if chosen.why[0].code in SAME_MIX:
+    if chosen.why and chosen.why[0].code in SAME_MIX:
         lines.append(f"{why} {amount_of_it_text(band.amount_ml, brush_loads)}")
     else:
         lines += [amount_text(band.amount_ml, brush_loads), why]
-    if chosen.kind != "paper":
-        lines.append(reach_text(band.reach, _said_of(above, band)))
+    lines.append(band_reach_text(band, _said_of(above, band)))
     if band.closest_to_show is not None:
         lines.append(closest_text(box, band.closest_to_show))
     said = set() if above is None else _alternatives(box, above)

@@ -15,12 +15,14 @@ from core.study import Study
 from core.words import (
     band_notes,
     band_sentence,
+    first_on_wheel,
     hue_short,
     intensity_text,
     share_text,
     tone_down_sentence,
     value_number,
     value_word_text,
+    way_on_wheel_sentence,
 )
 
 _COLOUR_FIELDS = (
@@ -125,12 +127,15 @@ def report_in_words(report: Report, wording: Wording, width: int | None = None) 
     for reading in report.sky.readings:
         rows += _rows(reading, wording)
     parts.extend(["", *table(rows, width)])
-    for reading in report.sky.readings:
+    first = first_on_wheel(report.sky.readings)
+    for number, reading in enumerate(report.sky.readings):
         sentences = [
             band_sentence(reading, wording),
             *band_notes(reading, wording),
             tone_down_sentence(reading, wording),
         ]
+        if number == first and reading.colour is not None:
+            sentences.append(way_on_wheel_sentence(reading.colour))
         parts.extend(["", " ".join(s for s in sentences if s)])
     return "\n".join(parts)
 
@@ -164,7 +169,7 @@ def _cells(colour: ColourReading, wording: Wording) -> tuple[str, ...]:
     return (
         hue_short(colour.hue),
         value,
-        intensity_text(colour.intensity_word),
+        intensity_text(colour.intensity_said),
         colour.munsell.notation,
         colour.hex,
     )

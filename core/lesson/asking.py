@@ -8,7 +8,13 @@ from typing import assert_never
 from core.i18n import translate
 from core.lesson.lesson import Question
 from core.paint.wash.order import Order, Stage
-from core.reading.reading import INTENSITY_WORDS, VALUE_WORDS, BandReading, ColourReading
+from core.reading.reading import (
+    INTENSITY_WORDS,
+    VALUE_WORDS,
+    BandReading,
+    ColourReading,
+    IntensityWord,
+)
 from core.reading.wheel import FAMILIES, HUE_CLASSES
 from core.reading.wording import Wording
 from core.words.lists import sentence_case
@@ -22,6 +28,7 @@ from core.words.names import (
     value_word_text,
 )
 from core.words.second import share_short
+from core.words.toning import PlannedToning, toning_short
 
 NO_FAMILY = "near neutral"
 """The guess that a band has no hue family, and so no class."""
@@ -76,11 +83,17 @@ def choices(question: Question, wording: Wording) -> tuple[tuple[str, str], ...]
     if question == "value":
         return tuple((word, value_word_text(word)) for word in reversed(VALUE_WORDS))
     if question == "intensity":
-        return tuple((word, intensity_text(word)) for word in reversed(INTENSITY_WORDS))
+        return tuple((word, _guess(word)) for word in reversed(INTENSITY_WORDS))
     return ()
 
 
-def answer_to(question: Question, reading: BandReading, wording: Wording, mix: str = "") -> Answer:
+def answer_to(
+    question: Question,
+    reading: BandReading,
+    wording: Wording,
+    mix: str = "",
+    toning: PlannedToning | None = None,
+) -> Answer:
     """The answer to a question about a band.
 
     Parameters
@@ -90,6 +103,8 @@ def answer_to(question: Question, reading: BandReading, wording: Wording, mix: s
     wording : Wording
     mix : str
         The band's mix in parts, from the plan; empty while there is none.
+    toning : PlannedToning or None
+        How the plan tones it down; None while there is no plan.
     """
     colour = reading.colour
     if colour is None:
@@ -106,14 +121,19 @@ def answer_to(question: Question, reading: BandReading, wording: Wording, mix: s
             )
             return Answer(colour.value_word, sentence_case(text))
         case "intensity":
-            word = colour.intensity_word
-            return Answer(word, sentence_case(intensity_text(word)))
+            said = sentence_case(intensity_text(colour.intensity_said))
+            return Answer(colour.intensity_word, said)
         case "second":
             return _second(reading, wording)
         case "mix":
-            return Answer(None, sentence_case(_toning(colour)), mix)
+            return Answer(None, sentence_case(toning_short(colour, toning)), mix)
         case _:
             assert_never(question)
+
+
+def _guess(word: IntensityWord) -> str:
+    """A guess at the intensity: a thin wash is as weak as a greyed one, and is no duller."""
+    return translate("class view", "dull or pale") if word == "dull" else intensity_text(word)
 
 
 def _hue(colour: ColourReading) -> Answer:
@@ -152,25 +172,6 @@ def _class(colour: ColourReading, wording: Wording) -> Answer:
         text = translate("class view", "None: {hue}").format(hue=hue_short(colour.hue))
         return Answer(NO_FAMILY, sentence_case(text))
     return Answer(colour.hue.hue_class, sentence_case(class_word(colour.hue.hue_class, wording)))
-
-
-def _toning(colour: ColourReading) -> str:
-    if colour.complement is None:
-        return translate("class view", "No hue to tone down")
-    complement = family_name(colour.complement)
-    word = colour.intensity_word
-    match word:
-        case "intense":
-            return translate("class view", "Keep it intense")
-        case "moderate":
-            text = translate("class view", "A little {complement}")
-        case "dull":
-            text = translate("class view", "More {complement}")
-        case "near neutral":
-            text = translate("class view", "Almost grey, with {complement}")
-        case _:
-            assert_never(word)
-    return text.format(complement=complement)
 
 
 @dataclass(frozen=True)

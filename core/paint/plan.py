@@ -75,7 +75,9 @@ def plan_mixes(
         met.append(replace(band, meets_below=meeting, amount_ml=ml, second=second))
     total = sum(band.amount_ml for band in met)
     painted = [(band.letter, band.classroom.mix) for band in met if band.classroom]
-    used = [key for band in met for mix in _mixes_shown(band) for key in mix.keys]
+    shown = [mix for _, mix in painted]
+    shown += [band.second.planned.mix for band in met if band.second is not None]
+    used = [key for mix in shown for key in mix.keys]
     return MixPlan(
         box,
         tuple(met),
@@ -85,14 +87,6 @@ def plan_mixes(
         options.sheet,
         options.drying_steps,
     )
-
-
-def _mixes_shown(band: BandMix) -> list[Mix]:
-    """All mixes a class may take from a band's plan; not those it is advised against."""
-    planned = [band.classroom, band.closest_to_show]
-    planned += [item.planned for item in band.alternatives if item.prefer]
-    planned += [band.second.planned] if band.second is not None else []
-    return [item.mix for item in planned if item is not None]
 
 
 def _plan_bands(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import Literal
 
 from core.paint.box.box import Box
@@ -10,6 +11,7 @@ from core.paint.box.cautions import Caution
 from core.paint.mixture.mix import Mix
 from core.paint.mixture.shortfall import Fault, MainHue, Shortfall, Verdict
 from core.paint.mixture.strength import Strength
+from core.paint.pigment.primaries import Primary
 from core.paint.reasons import Reason
 from core.paint.toning.tone_down import Ladder
 from core.paint.wash.amounts import Amounts, PaintSheet
@@ -19,8 +21,11 @@ from core.reading.reading import ColourReading, SecondColour
 
 Kind = Literal["classroom", "closest", "by hand", "paper"]
 
-Reach = Literal["reached", "too intense", "too light", "too dark", "too dull", "out of reach"]
-"""Whether the box reaches a band, or in what the band goes beyond every mix."""
+Reach = Literal[
+    "reached", "lacks", "too intense", "too light", "too dark", "too dull", "out of reach"
+]
+"""Whether the box reaches a band, or in what the band goes beyond every mix; "lacks" where the
+box has no paint of a primary that the hue is made of."""
 
 
 @dataclass(frozen=True)
@@ -33,8 +38,9 @@ class PlannedMix:
     mix : Mix
     base : tuple of str
         Paints that make the hue.
-    toner : str or None
-        Paint that tones it down.
+    toners : tuple of str
+        Paints that tone it down, mostly one; two where a red and a yellow or a brown are the
+        orange of a blue. Empty where nothing is toned down.
     strength : Strength
     delta_E_2000 : float
     verdict : Verdict
@@ -44,12 +50,15 @@ class PlannedMix:
     too : MainHue or None
         The main hue it errs towards.
     why : tuple of Reason
+    lacks : tuple of Primary
+        Primaries that the hue is made of and the box has no paint of, where that shows: then
+        nothing else needs to be said of what is off.
     """
 
     kind: Kind
     mix: Mix
     base: tuple[str, ...]
-    toner: str | None
+    toners: tuple[str, ...]
     strength: Strength
     delta_E_2000: float
     verdict: Verdict
@@ -57,6 +66,13 @@ class PlannedMix:
     faults: tuple[Fault, ...]
     too: MainHue | None
     why: tuple[Reason, ...]
+    lacks: tuple[Primary, ...] = ()
+
+    @property
+    def toner_share(self) -> Fraction:
+        """Share of all paint that is toner."""
+        parts = dict(self.mix.parts)
+        return Fraction(sum(parts[key] for key in self.toners), max(self.mix.total, 1))
 
 
 @dataclass(frozen=True)
@@ -156,6 +172,11 @@ class MixPlan:
     def different_mixes(self) -> int:
         """How many mixes to prepare: bands that share their parts take one, thinned."""
         return len({band.classroom.mix.parts for band in self.bands if band.classroom} - {()})
+
+    @property
+    def chosen_mixes(self) -> tuple[Mix, ...]:
+        """The mixes shown as chosen, from the top band down."""
+        return tuple(band.classroom.mix for band in self.bands if band.classroom is not None)
 
     def band(self, letter: str) -> BandMix:
         """The band of a letter; KeyError when there is none."""

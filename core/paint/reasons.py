@@ -11,6 +11,7 @@ ReasonCode = Literal[
     # how a mix is built
     "at hue",
     "either side",
+    "two primaries",
     "toned",
     "paper",
     "by hand",
@@ -21,6 +22,8 @@ ReasonCode = Literal[
     "toned by orange",
     "steers",
     "toned and turned",
+    "toned by earth",
+    "holds",
     "same mix",
     "same mix thinner",
     "same mix stronger",

@@ -12,10 +12,12 @@ from numpy.typing import ArrayLike
 from core.colour.lab import Lab_to_srgb
 from core.colour.munsell import Lab_to_munsell, Munsell, munsell_of
 from core.colour.srgb import srgb_to_hex
+from core.reading.tint import is_pale
 from core.reading.wheel import NEAR_NEUTRAL_CHROMA, Family, HueReading, complement, read_hue
 
 ValueWord = Literal["very dark", "dark", "middle", "light", "very light"]
 IntensityWord = Literal["near neutral", "dull", "moderate", "intense"]
+IntensitySaid = Literal["pale", "near neutral", "dull", "moderate", "intense"]
 
 VALUE_WORDS: tuple[ValueWord, ...] = ("very dark", "dark", "middle", "light", "very light")
 INTENSITY_WORDS: tuple[IntensityWord, ...] = ("near neutral", "dull", "moderate", "intense")
@@ -48,6 +50,20 @@ class ColourReading:
     value_word: ValueWord
     intensity_word: IntensityWord
     complement: Family | None
+
+    @cached_property
+    def pale(self) -> bool:
+        """Weak in intensity because it is thin, as a clean wash is, not because it is greyed."""
+        if self.hue.family is None and self.hue.leaning is None:
+            return False
+        if self.intensity_word == "intense":
+            return False
+        return is_pale(self.munsell.hue, self.munsell.value, self.munsell.chroma)
+
+    @property
+    def intensity_said(self) -> IntensitySaid:
+        """The intensity word, or "pale" for what is dull by number only because it is thin."""
+        return "pale" if self.intensity_word == "dull" and self.pale else self.intensity_word
 
     @cached_property
     def hex(self) -> str:

@@ -16,18 +16,21 @@ from core.words.names import (
     value_number,
     value_word_text,
 )
-from core.words.phrases import (
-    colour_sentence_part,
-    hue_phrase,
-    intensity_phrase,
-    value_phrase,
-)
+from core.words.phrases import colour_sentence_part, hue_phrase, intensity_phrase, value_phrase
 from core.words.second import second_sentence, second_short, share_text
 from core.words.sentences import band_notes, band_sentence
-from core.words.toning import ToneDownParts, box_family, tone_down_sentence, touch_family
+from core.words.toning import (
+    PlannedToning,
+    box_family,
+    first_on_wheel,
+    tone_down_sentence,
+    tones_on_wheel,
+    touch_family,
+    way_on_wheel_sentence,
+)
 
 __all__ = [
-    "ToneDownParts",
+    "PlannedToning",
     "band_notes",
     "band_sentence",
     "box_family",
@@ -35,6 +38,7 @@ __all__ = [
     "class_word",
     "colour_sentence_part",
     "family_name",
+    "first_on_wheel",
     "hue_phrase",
     "hue_short",
     "intensity_phrase",
@@ -45,9 +49,11 @@ __all__ = [
     "second_short",
     "share_text",
     "tone_down_sentence",
+    "tones_on_wheel",
     "touch_family",
     "value_end",
     "value_number",
     "value_phrase",
     "value_word_text",
+    "way_on_wheel_sentence",
 ]

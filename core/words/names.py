@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import assert_never
 
 from core.i18n import translate
-from core.reading.reading import ColourReading, IntensityWord, ValueWord
+from core.reading.reading import ColourReading, IntensitySaid, ValueWord
 from core.reading.wheel import Family, HueClass, HueReading
 from core.reading.wording import Wording
 
@@ -105,9 +105,11 @@ def value_end(white_end: bool, wording: Wording) -> str:
     return translate("words", "{number} black").format(number=10 - white)
 
 
-def intensity_text(intensity_word: IntensityWord) -> str:
-    """The word for an intensity as shown."""
+def intensity_text(intensity_word: IntensitySaid) -> str:
+    """The word for an intensity as shown: one of INTENSITY_WORDS, or "pale"."""
     match intensity_word:
+        case "pale":
+            return translate("words", "pale")
         case "near neutral":
             return translate("words", "near neutral")
         case "dull":

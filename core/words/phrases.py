@@ -47,7 +47,7 @@ def intensity_phrase(colour: ColourReading, wording: Wording) -> str:
     """The intensity in words: "intense", "of moderate intensity", "dull", "near neutral"."""
     if colour.intensity_word == "moderate":
         return translate("words", "of moderate intensity")
-    return intensity_text(colour.intensity_word)
+    return intensity_text(colour.intensity_said)
 
 
 def colour_sentence_part(colour: ColourReading, wording: Wording) -> str:

@@ -67,7 +67,7 @@ def _intensity(left: ColourReading, right: ColourReading) -> list[tuple[str, str
         # A near neutral has said so where its hue would stand.
         if left.hue.family is None or right.hue.family is None:
             return []
-        return [(intensity_text(left.intensity_word), intensity_text(right.intensity_word))]
+        return [(intensity_text(left.intensity_said), intensity_text(right.intensity_said))]
     if abs(one - other) < _CHROMA_STEPS:
         return []
     text = translate("words", "chroma {number}")

@@ -1,31 +1,61 @@
-"""How to tone a colour down with its complement, in a sentence."""
+"""How to tone a colour down with its complement, in a sentence: one answer everywhere.
+
+Before there is a plan the sentence speaks of the hue alone and claims nothing of a box. Once there
+is one, it says what the band's mix does, and nothing else.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 from core.i18n import translate
 from core.reading.reading import BandReading, ColourReading
 from core.reading.wheel import FAMILIES, Family, complement, hue_class, wheel_distance
 from core.reading.wording import Wording
+from core.words.lists import listed, sentence_case
 from core.words.names import family_name
+
+Toned = Literal["toned", "plain", "speck", "too intense", "greys", "paper"]
+
+WELL_FROM = 0.22
+"""Share of all paint from which a mix is toned down well, not a little."""
+
+
+SPECK_AT_MOST = 0.1
+"""Share up to which a toner is a speck that nobody counts."""
 
 
 @dataclass(frozen=True)
-class ToneDownParts:
-    """A paint of the box that tones a mix down, in parts.
+class PlannedToning:
+    """How a band's mix is toned down.
 
     Attributes
     ----------
-    paint : str
-        Its name as shown.
-    parts, to_parts : int
-        So many parts of it to so many parts of the mix.
+    kind : Toned
+        "plain" needs no toner; "speck" has none, and a little of it would bring the mix
+        nearer; "too intense" has none and would need one; "greys" is made of paints
+        that grey each other.
+    paints : tuple of str
+        Names of the mix's paints without its toner.
+    toner : str
+        The toner's name; empty without one.
+    parts, whole : int
+        So many parts of the toner in so many of the mix.
+    across : bool
+        Whether the toner is the complement or stands beside it.
+    towards : str or None
+        The main hue the toner also turns the mix to.
     """
 
-    paint: str
-    parts: int
-    to_parts: int
+    kind: Toned
+    paints: tuple[str, ...] = ()
+    toner: str = ""
+    parts: int = 0
+    whole: int = 1
+    across: bool = True
+    towards: Family | None = None
 
 
 def box_family(family: Family) -> Family:
@@ -54,8 +84,38 @@ def touch_family(family: Family) -> Family | None:
     return next(other for other in beside if hue_class(other) == "primary")
 
 
+def tones_on_wheel(colour: ColourReading | None, toning: PlannedToning | None = None) -> bool:
+    """Whether a band is toned down with its complement: only then the wheel shows the way."""
+    if colour is None or colour.complement is None:
+        return False
+    if toning is not None:
+        return toning.kind == "toned" and toning.across
+    return colour.intensity_word != "intense" and not colour.pale
+
+
+def first_on_wheel(
+    readings: Sequence[BandReading], tonings: Sequence[PlannedToning | None] = ()
+) -> int | None:
+    """Number of the first band that is toned down on the wheel; None where none is."""
+    for number, reading in enumerate(readings):
+        toning = tonings[number] if number < len(tonings) else None
+        if tones_on_wheel(reading.colour, toning):
+            return number
+    return None
+
+
+def way_on_wheel_sentence(colour: ColourReading) -> str:
+    """What toning down is on the wheel: said once for a sky. Empty without any hue."""
+    own = colour.hue.family or colour.hue.leaning
+    if own is None:
+        return ""
+    return translate(
+        "words", "On the wheel, toning down moves in from {hue} straight towards the middle."
+    ).format(hue=family_name(own))
+
+
 def tone_down_sentence(
-    reading: BandReading | ColourReading, wording: Wording, parts: ToneDownParts | None = None
+    reading: BandReading | ColourReading, wording: Wording, toning: PlannedToning | None = None
 ) -> str:
     """What toning down means for a band.
 
@@ -63,8 +123,8 @@ def tone_down_sentence(
     ----------
     reading : BandReading or ColourReading
     wording : Wording
-    parts : ToneDownParts or None
-        What measured paints of the box would take, when that is known.
+    toning : PlannedToning or None
+        What the plan does about it; None while there is no plan.
 
     Returns
     -------
@@ -74,12 +134,153 @@ def tone_down_sentence(
     colour = reading.colour if isinstance(reading, BandReading) else reading
     if colour is None:
         return ""
-    if colour.intensity_word == "intense":
-        return translate("words", "This is intense: nothing to tone down.")
+    if toning is not None:
+        return _as_planned(colour, toning)
     own = colour.hue.family or colour.hue.leaning
+    if colour.intensity_word == "intense":
+        return translate("words", "This is intense: little or nothing to tone down.")
     if own is None:
         return _without_hue(colour)
-    return " ".join([_with_complement(colour, own), _from_the_box(complement(own), parts)])
+    if colour.pale:
+        return _pale(colour)
+    return " ".join([_with_complement(colour, own), _made_from(complement(own))]).strip()
+
+
+def toning_short(colour: ColourReading, toning: PlannedToning | None = None) -> str:
+    """The same in two to four words, for the back row."""
+    if toning is not None:
+        return _short_as_planned(colour, toning)
+    if colour.complement is None:
+        return translate("class view", "No hue to tone down")
+    opposite = family_name(colour.complement)
+    if colour.intensity_word == "intense":
+        return translate("class view", "Keep it intense")
+    if colour.pale:
+        return translate("class view", "Pale: more water")
+    if colour.intensity_word == "moderate":
+        return translate("class view", "A little {complement}").format(complement=opposite)
+    if colour.intensity_word == "dull":
+        return translate("class view", "More {complement}").format(complement=opposite)
+    return translate("class view", "Almost grey, with {complement}").format(complement=opposite)
+
+
+def _short_as_planned(colour: ColourReading, toning: PlannedToning) -> str:
+    if toning.kind == "paper":
+        return translate("class view", "Leave the paper white")
+    if toning.kind == "greys":
+        return translate("class view", "They grey each other")
+    if toning.kind == "speck":
+        if toning.parts / toning.whole > SPECK_AT_MOST:
+            return translate("class view", "A little {complement}").format(complement=toning.toner)
+        return translate("class view", "A speck of {paint}").format(paint=toning.toner)
+    if toning.kind == "too intense":
+        return translate("class view", "Nothing here tones it down")
+    if toning.kind == "plain":
+        if colour.pale:
+            return translate("class view", "Pale: more water")
+        if colour.intensity_word == "intense":
+            return translate("class view", "Keep it intense")
+        return translate("class view", "Nothing to tone down")
+    name = toning.toner
+    if toning.across and colour.complement is not None:
+        name = family_name(colour.complement)
+    if toning.parts / toning.whole < WELL_FROM:
+        return translate("class view", "A little {complement}").format(complement=name)
+    return translate("class view", "More {complement}").format(complement=name)
+
+
+def _as_planned(colour: ColourReading, toning: PlannedToning) -> str:
+    paints = listed(toning.paints)
+    if toning.kind == "paper":
+        return translate("words", "Leave the paper white: there is nothing to tone down.")
+    if toning.kind == "greys":
+        if colour.hue.family is None and colour.hue.leaning is not None:
+            text = translate("words", "{paints} grey each other: only a hint of {hue} is left.")
+            return sentence_case(text.format(paints=paints, hue=family_name(colour.hue.leaning)))
+        text = translate("words", "No hue to tone down: {paints} grey each other.")
+        return text.format(paints=paints)
+    if toning.kind == "speck":
+        text = (
+            translate("words", "{paints} alone is too intense; {share} brings it nearer.")
+            if len(toning.paints) == 1
+            else translate("words", "{paints} are too intense; {share} brings them nearer.")
+        )
+        return sentence_case(text.format(paints=paints, share=_share(toning)))
+    if toning.kind == "too intense":
+        return _too_intense(colour)
+    if toning.kind == "plain":
+        return _plain(colour, toning, paints)
+    return _toned(colour, toning, paints)
+
+
+def _plain(colour: ColourReading, toning: PlannedToning, paints: str) -> str:
+    if colour.pale:
+        return _pale(colour)
+    if colour.intensity_word == "intense":
+        return translate("words", "This is intense: nothing to tone down.")
+    text = (
+        translate("words", "Nothing to tone down: {paints} alone is no more intense than this.")
+        if len(toning.paints) == 1
+        else translate("words", "Nothing to tone down: {paints} are no more intense than this.")
+    )
+    return text.format(paints=paints)
+
+
+def _pale(colour: ColourReading) -> str:
+    own = colour.hue.family or colour.hue.leaning
+    assert own is not None
+    if colour.intensity_word == "moderate":
+        text = translate("words", "Nothing to tone down: a clean {hue} with more water.")
+    else:
+        text = translate("words", "Pale, not dull: a clean {hue} with more water.")
+    return text.format(hue=family_name(own))
+
+
+def _too_intense(colour: ColourReading) -> str:
+    if colour.complement is None:
+        return translate("words", "This box has nothing to tone it down with.")
+    return translate(
+        "words", "This box has nothing to tone it down with: the complement is {complement}."
+    ).format(complement=family_name(colour.complement))
+
+
+def _toned(colour: ColourReading, toning: PlannedToning, paints: str) -> str:
+    share = _share(toning)
+    own = colour.hue.family or colour.hue.leaning
+    if colour.intensity_word == "intense":
+        text = (
+            translate("words", "{paints} alone would be too intense: tone it down with {share}.")
+            if len(toning.paints) == 1
+            else translate("words", "{paints} would be too intense: tone them down with {share}.")
+        )
+        return sentence_case(text.format(paints=paints, share=share))
+    if toning.across and own is not None and colour.complement is not None:
+        text = (
+            translate(
+                "words", "Tone {hue} down a little with its complement, {complement}: {share}."
+            )
+            if toning.parts / toning.whole < WELL_FROM
+            else translate(
+                "words", "Tone {hue} down well with its complement, {complement}: {share}."
+            )
+        )
+        return text.format(
+            hue=family_name(own), complement=family_name(colour.complement), share=share
+        )
+    if toning.towards is not None:
+        return translate(
+            "words", "Tone it down with {share}, which also turns it a little towards {hue}."
+        ).format(share=share, hue=family_name(toning.towards))
+    return translate("words", "Tone it down with {share}.").format(share=share)
+
+
+def _share(toning: PlannedToning) -> str:
+    """ "about 1 part burnt sienna in 6"."""
+    if toning.parts == 1:
+        text = translate("words", "about 1 part {paint} in {whole}")
+    else:
+        text = translate("words", "about {parts} parts {paint} in {whole}")
+    return text.format(parts=toning.parts, paint=toning.toner, whole=toning.whole)
 
 
 def _without_hue(colour: ColourReading) -> str:
@@ -113,45 +314,22 @@ def _with_complement(colour: ColourReading, own: Family) -> str:
         text = translate(
             "words",
             "Start with {hue} and add its complement, {complement}, until only a hint of {hue} is "
-            "left: on the wheel that moves in from {hue} almost to the middle.",
+            "left.",
         )
     elif colour.intensity_word == "dull":
-        text = translate(
-            "words",
-            "Tone {hue} down well with its complement, {complement}: on the wheel that moves in "
-            "from {hue} straight towards the middle.",
-        )
+        text = translate("words", "Tone {hue} down well with its complement, {complement}.")
     else:
-        text = translate(
-            "words",
-            "Tone {hue} down a little with its complement, {complement}: on the wheel that moves "
-            "in from {hue} straight towards the middle.",
-        )
+        text = translate("words", "Tone {hue} down a little with its complement, {complement}.")
     return text.format(hue=family_name(own), complement=family_name(complement(own)))
 
 
-def _from_the_box(opposite: Family, parts: ToneDownParts | None) -> str:
-    if parts is not None:
-        return _measured(parts)
+def _made_from(opposite: Family) -> str:
+    """How a hue between is made; nothing for the primaries and secondaries, which have a name."""
     touch = touch_family(opposite)
     if touch is None:
-        return translate("words", "The {hue} in the box will do it: add it in specks.").format(
-            hue=family_name(opposite)
-        )
-    return translate(
-        "words",
-        "The {hue} in the box comes close: add it in specks, and a touch of {touch} moves it the "
-        "last step along the wheel to {complement}.",
-    ).format(
+        return ""
+    return translate("words", "A {hue} with a touch of {touch} makes {complement}.").format(
         hue=family_name(box_family(opposite)),
         touch=family_name(touch),
         complement=family_name(opposite),
     )
-
-
-def _measured(parts: ToneDownParts) -> str:
-    if parts.parts == 1:
-        text = translate("words", "From your box: about 1 part {paint} in {whole}.")
-    else:
-        text = translate("words", "From your box: about {parts} parts {paint} in {whole}.")
-    return text.format(parts=parts.parts, paint=parts.paint, whole=parts.parts + parts.to_parts)

@@ -31,7 +31,7 @@ def scale_piece(colour: ColourReading, wording: Wording) -> str:
     if colour.hue.family is None:
         return value
     return translate("cards", "{value}; {intensity}").format(
-        value=value, intensity=intensity_text(colour.intensity_word)
+        value=value, intensity=intensity_text(colour.intensity_said)
     )
 
 
@@ -80,7 +80,7 @@ def sheet_readout(colour: ColourReading, wording: Wording) -> str:
     if colour.hue.family is None:
         return translate("cards", "{hue} {value}").format(hue=hue, value=value)
     return translate("cards", "{hue} {value}, {intensity}").format(
-        hue=hue, value=value, intensity=intensity_text(colour.intensity_word)
+        hue=hue, value=value, intensity=intensity_text(colour.intensity_said)
     )
 
 
@@ -92,7 +92,7 @@ def scales_short(colour: ColourReading, wording: Wording) -> str:
     if colour.hue.family is None:
         return number
     return translate("cards", "{value}, {intensity}").format(
-        value=number, intensity=intensity_text(colour.intensity_word)
+        value=number, intensity=intensity_text(colour.intensity_said)
     )
 
 

@@ -12,14 +12,14 @@ from core.paint.wash.order import Order
 from core.paint.words.amounts import sheet_name
 from core.paint.words.fit import reach_short_text
 from core.paint.words.mix import shortfall_text, verdict_word
-from core.paint.words.plan import amounts_note, meeting_text, metal_name, work_step_text
+from core.paint.words.plan import amounts_note, meeting_text, metal_name, parts_note, work_step_text
 from core.reading.units import Units, size_text
 from core.words.lists import listed, sentence_case
 
 
 def nearness_text(planned: PlannedMix, band: BandMix) -> str:
     """How near the mix comes: "Close: a little duller than the photo"."""
-    if band.reach != "reached":
+    if planned.kind != "by hand" and not planned.lacks and band.reach != "reached":
         return reach_short_text(band.reach)
     short = shortfall_text(planned)
     verdict = verdict_word(planned.verdict)
@@ -58,6 +58,11 @@ def amounts_text(amounts: Amounts) -> str:
     return translate("cards", "{ml:g} mL in all. {note}").format(
         ml=amounts.total_ml, note=amounts_note(amounts)
     )
+
+
+def parts_line(plan: MixPlan) -> str:
+    """That parts hold for the measured make, and which paint to begin with less of."""
+    return parts_note(plan.box, plan.chosen_mixes)
 
 
 def materials_text(box: Box, sheet: PaintSheet, units: Units = "cm") -> str:

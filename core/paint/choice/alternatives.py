@@ -126,10 +126,10 @@ def to_avoid(
 
 def main_group(box: Box, mix: Mix) -> Group | None:
     """The group whose choice matters: the blues where there is one, else the largest part's."""
-    groups = [box.paint(key).group for key in mix.keys]
+    groups = {box.paint(key).group for key in mix.keys}
     if not groups:
         return None
-    return "blue" if "blue" in groups else groups[0]
+    return "blue" if "blue" in groups else box.paint(max(mix.keys, key=mix.share)).group
 
 
 def _faults(box: Box, compared: PaintCompared, chosen: PlannedMix) -> list[Reason]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from fractions import Fraction
 from functools import lru_cache
 
 from core.errors import BoxError
@@ -11,6 +12,7 @@ from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.choice.alternatives import MOST, alternatives, to_avoid
 from core.paint.choice.band_ways import BandWays, is_paper
+from core.paint.choice.blues import is_blue, may_hold_blue
 from core.paint.choice.classroom import Built
 from core.paint.choice.closest_plan import closest_planned, reach_of
 from core.paint.choice.describe import describe, describe_built
@@ -19,6 +21,8 @@ from core.paint.choice.runs import ALONE, Parts, Place, best_load_ml
 from core.paint.mixture.mix import Mix, bare_paper, make_mix
 from core.paint.options import BandChoice
 from core.paint.pigment.catalogue import Paint
+from core.paint.pigment.hues import offsets
+from core.paint.pigment.primaries import Primary, lacking, primaries_for
 from core.paint.planned import Alternative, BandMix, PlannedMix
 from core.paint.reasons import Reason
 from core.paint.toning.tone_down import Ladder, tone_down_ladder
@@ -27,6 +31,9 @@ from core.reading.reading import ColourReading
 
 CLEARLY_CLOSER = 1.5
 """Delta E 2000: what the model can tell; only beyond it a closest mix is worth showing."""
+
+SIDE_DEG = 60.0
+"""Up to two steps of the wheel from a hue a paint is of its side."""
 
 WORTH_A_LOOK = 1.5
 """What an alternative may cost more than the chosen mix, on the scale of its price."""
@@ -68,6 +75,13 @@ def plan_colour(ways: BandWays, place: Place = ALONE) -> BandMix:
         chosen = describe_built(box, target, taken, choice.pinned)
     else:
         chosen = _without_structure(box, target, closest)
+    reach = reach_of(closest, target)
+    if chosen.verdict == "matches":
+        reach = "reached"
+    elif reach != "reached" and chosen.kind == "classroom":
+        lacks = lacking(paints, target.hue.family)
+        if lacks:
+            chosen, reach = _for_want_of(chosen, lacks), "lacks"
     known = Chosen(chosen, first, target, place)
     show = _closest_beside(box, known, closest, built)
     shown = frozenset(show.mix.keys) if show is not None else frozenset()
@@ -83,8 +97,14 @@ def plan_colour(ways: BandWays, place: Place = ALONE) -> BandMix:
         show,
         _alternatives(box, paints, known, others, choice.pinned),
         _ladder(box, paints, target, chosen),
-        reach_of(closest, target),
+        reach,
     )
+
+
+def _for_want_of(chosen: PlannedMix, lacks: tuple[Primary, ...]) -> PlannedMix:
+    """A mix of a box without a primary: that says it all."""
+    alone = chosen.why[:1] and chosen.why[0].code == "no neighbours"
+    return replace(chosen, lacks=lacks, why=() if alone else chosen.why)
 
 
 def _closest_beside(
@@ -95,6 +115,8 @@ def _closest_beside(
     if own.kind == "paper" or closest.mix.parts == own.mix.parts:
         return None
     if closest.delta_E_2000 >= own.delta_E_2000 - CLEARLY_CLOSER:
+        return None
+    if not _on_its_side(box, closest.mix, chosen.target):
         return None
     if closest.why:
         return closest
@@ -107,6 +129,29 @@ def _closest_beside(
         *remarks(box, own, closest.mix),
     )
     return replace(closest, why=told_apart(why))
+
+
+def _on_its_side(box: Box, mix: Mix, target: ColourReading) -> bool:
+    """Whether at least half of a mix is paint of the hue's side of the wheel.
+
+    A blue of seven parts crimson may come nearer as a number; nobody would follow it. Nor is a
+    blue toned with a yellow alone that is to stay blue.
+    """
+    family, hue = target.hue.family, target.hue.wheel_deg
+    if family is None or hue is None:
+        return True
+    if is_blue(hue, family) and not may_hold_blue([box.paint(key) for key in mix.keys], hue):
+        return False
+    off = offsets(tuple(box.paint(key) for key in mix.keys), hue)
+    groups = primaries_for(family)
+    return (
+        sum(
+            mix.share(key)
+            for key in mix.keys
+            if box.paint(key).group in groups or abs(off.get(key, 180.0)) <= SIDE_DEG
+        )
+        >= 0.5
+    )
 
 
 def _by_hand(box: Box, target: ColourReading, choice: BandChoice) -> PlannedMix:
@@ -168,21 +213,25 @@ def _ladder(
     mix = chosen.mix
     if not mix.parts:
         return None
-    if chosen.toner is not None:
-        parts = dict(mix.parts)
-        toner_share = mix.share(chosen.toner)
-        del parts[chosen.toner]
-        base = make_mix(box, parts, mix.load_ml * (1 - toner_share))
-        return _rungs(box.only(mix.keys), base, ((chosen.toner, 1),), target)
+    if chosen.toners:
+        share = chosen.toner_share
+        parts = {key: count for key, count in mix.parts if key not in chosen.toners}
+        toned = tuple((key, count) for key, count in mix.parts if key in chosen.toners)
+        if len(toned) == 1:
+            toned = ((toned[0][0], 1),)
+        base = make_mix(box, parts, mix.load_ml * (1 - float(share)))
+        return _rungs(box.only(mix.keys), base, toned, target, share)
     allowed = box.only((*(paint.key for paint in paints), *mix.keys))
     best = toners(allowed, mix, target.hue.wheel_deg)
     if not best:
         return None
     toner = best[0].parts
     used = box.only((*mix.keys, *(key for key, _ in toner)))
-    return _rungs(used, mix, toner, target)
+    return _rungs(used, mix, toner, target, Fraction(0) if chosen.verdict == "matches" else None)
 
 
 @lru_cache(maxsize=256)
-def _rungs(box: Box, base: Mix, toner: Parts, target: ColourReading) -> Ladder:
-    return tone_down_ladder(box, base, dict(toner), target)
+def _rungs(
+    box: Box, base: Mix, toner: Parts, target: ColourReading, share: Fraction | None
+) -> Ladder:
+    return tone_down_ladder(box, base, dict(toner), target, share)

@@ -16,12 +16,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.paint.box.box import Box
+from core.paint.choice.blues import is_blue, is_orange
 from core.paint.choice.roles import leaning_away, structures
 from core.paint.choice.structure import Structure
 from core.paint.mixture.mix import Mix, mix_of_known_colour
 from core.paint.mixture.shortfall import MATCHES_WITHIN
 from core.paint.pigment.catalogue import Paint
 from core.paint.pigment.measured import measured_paints
+from core.paint.pigment.primaries import lacking, primaries_for
 from core.paint.reasons import Cost
 from core.paint.search.recipes import nearest_rows, whole_table
 from core.paint.search.refine import refine
@@ -45,6 +47,16 @@ PAINT_PRICE, PART_PRICE = 0.7, 0.07
 MANY_PRICE, EASY_COUNT = 0.15, 6
 LARGEST_PART, MOST_PARTS = 7, 9
 """Nobody keeps count of eleven brush loads of one paint."""
+
+MUDDY_PRICE = 8.0
+"""What it costs for each whole share of toner beyond `MOST_TONER`: a colour of which nearly half
+is its own complement is not toned down, it is another mix."""
+
+ALONE_PRICE = 6.0
+"""One primary for a hue that two of the box make, where the eye sees that it is not the hue."""
+
+LEAST_OF_THREE_PRICE = 0.8
+"""Three paints of which none is a mere touch: nobody steers such a mix by eye."""
 
 TINY_STRONG_PRICE, STRONG_PRICE, TINY_SHARE = 3.0, 2.6, 0.25
 MOST_TONER, MOST_TONER_GREY, MOST_TONER_PAIR = 1 / 3, 1 / 2, 3 / 4
@@ -190,8 +202,11 @@ class _Judge:
         self._most_toner = MOST_TONER if target.munsell.chroma >= 3 else MOST_TONER_GREY
         if way.greys:
             self._most_toner = MOST_TONER_PAIR
+        self._greying = way.greys or _is_earthy(box, way, target)
         self._target = target
         self._costs = (*way.costs, Cost("more paints", PAINT_PRICE * (len(self._keys) - 1)))
+        self._blues = _blues_of(box, target, way, self._keys)
+        self._alone = _is_primary_alone(box, paints, target, way)
         self._per_half = [1 / box.paint(key).half_load_ml for key in self._keys]
         self._replaceable = [
             number
@@ -211,11 +226,17 @@ class _Judge:
         total = sum(counts)
         if total > MOST_PARTS or max(counts) > LARGEST_PART:
             return None
+        if self._blues and 2 * sum(counts[number] for number in self._blues) < total:
+            return None
         if self._toner is not None and counts[self._toner] / total > self._most_toner + 1e-9:
             return None
+        muddy = 0.0
+        if self._toner is not None and not self._greying:
+            muddy = MUDDY_PRICE * max(0.0, counts[self._toner] / total - MOST_TONER)
         half_loads = (
             load_ml / total * sum(n * per for n, per in zip(counts, self._per_half, strict=True))
         )
+        blended = LEAST_OF_THREE_PRICE if len(counts) > 2 and min(counts) > 1 else 0.0
         thick = THICK_PRICE * max(0.0, math.log2(max(half_loads, 1e-9) / THICKEST))
         strong = tuple(
             Cost("tiny strong", TINY_STRONG_PRICE, (self._keys[number],))
@@ -225,11 +246,58 @@ class _Judge:
         )
         return (
             Cost("further", further_price(delta_E, self._target)),
-            Cost("more parts", counting_price(total)),
+            Cost("more parts", counting_price(total) + blended),
             Cost("thick", thick),
+            Cost("greys less cleanly", muddy),
             *strong,
             *self._costs,
+            *self._alone_costs(delta_E),
         )
+
+    def _alone_costs(self, delta_E: float) -> tuple[Cost, ...]:
+        if not self._alone or delta_E <= MATCHES_WITHIN:
+            return ()
+        return (Cost("beside", ALONE_PRICE, self._alone),)
+
+
+def _is_earthy(box: Box, way: Structure, target: ColourReading) -> bool:
+    """Whether a blue is toned with its earth: a clean grey however much of it there is."""
+    hue = target.hue.wheel_deg
+    return (
+        way.toner is not None
+        and hue is not None
+        and is_blue(hue, target.hue.family)
+        and is_orange(box.paint(way.toner))
+    )
+
+
+def _blues_of(
+    box: Box, target: ColourReading, way: Structure, keys: tuple[str, ...]
+) -> tuple[int, ...]:
+    """Places of the blues in a mix for a blue: they are at least half of it.
+
+    Nothing where a strong blue is among them: it colours a mix of which it is a small part.
+    """
+    hue = target.hue.wheel_deg
+    if hue is None or not is_blue(hue, target.hue.family):
+        return ()
+    blues = [number for number, key in enumerate(keys) if box.paint(key).group == "blue"]
+    return () if any(box.paint(keys[number]).is_strong for number in blues) else tuple(blues)
+
+
+def _is_primary_alone(
+    box: Box, paints: tuple[Paint, ...], target: ColourReading, way: Structure
+) -> tuple[str, ...]:
+    """The one primary that is to make a hue for which the box has both; else nothing."""
+    family = target.hue.family
+    if family is None or len(way.base) > 1 or lacking(paints, family):
+        return ()
+    group = box.paint(way.base[0]).group
+    needed = primaries_for(family)
+    if len(needed) < 2 or group not in needed:
+        return ()
+    held = {box.paint(key).group for key in way.keys}
+    return () if held >= set(needed) else way.base
 
 
 def _has_weaker(paints: tuple[Paint, ...], way: Structure, paint: Paint) -> bool:

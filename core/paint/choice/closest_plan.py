@@ -17,6 +17,9 @@ from core.paint.planned import PlannedMix, Reach
 from core.paint.search.closest import closest_mixes
 from core.reading.reading import ColourReading
 
+LIGHT_FROM_VALUE = 6.5
+"""From this Munsell value a band is light, and the white of the paper can help it."""
+
 
 def closest_planned(
     box: Box,
@@ -44,9 +47,8 @@ def closest_planned(
         More paints are pinned than one mix can hold.
     """
     mix = _closest_mix(box, paints, target, pinned)
-    return describe(
-        box, target, "closest", mix, why=oddities(box, mix, frozenset(mix.keys) in steerable)
-    )
+    why = oddities(box, mix, frozenset(mix.keys) in steerable, target.hue.family)
+    return describe(box, target, "closest", mix, why=why)
 
 
 @lru_cache(maxsize=256)
@@ -73,7 +75,8 @@ def reach_of(closest: PlannedMix, target: ColourReading) -> Reach:
     if closest.delta_E_2000 <= MATCHES_WITHIN:
         return "reached"
     short = closest.falls_short
-    if target.munsell.value > closest.mix.colour.munsell.value + 0.2 and short.chroma > -1:
+    light = target.munsell.value >= LIGHT_FROM_VALUE
+    if light and short.value < -0.2 and short.chroma > -1:
         return "too light"
     if short.chroma < -0.7:
         return "too intense"

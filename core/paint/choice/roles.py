@@ -7,14 +7,18 @@ somebody who thinks in hue, value and intensity.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import combinations
 
+from core.paint.choice.blues import belongs_in_blue, held_by_red, is_blue, is_orange, toner_costs
 from core.paint.choice.greys import grey_pairs, grey_threes
 from core.paint.choice.structure import Structure
 from core.paint.pigment.catalogue import Paint
 from core.paint.pigment.hues import offsets, turn
+from core.paint.pigment.primaries import make_together
 from core.paint.reasons import Cost
 from core.reading.reading import ColourReading
+from core.reading.wheel import Family
 
 SINGLE_WITHIN_DEG = 26.0
 """A paint this near the hue counts as standing at it: less than one step of the wheel."""
@@ -22,8 +26,8 @@ SINGLE_WITHIN_DEG = 26.0
 SINGLE_AT_MOST_DEG, BESIDE_SLOPE = 45.0, 0.04
 """Further off a paint may still serve alone, untoned: thin washes turn from the full colour."""
 
-THREES_BELOW_CHROMA, DULL_THREE_PRICE = 4.0, 1.5
-"""A dull blue may be toned with the orange that a red and a yellow make; an earth is simpler."""
+BLUE_THREE_PRICE = 0.5
+"""A blue is toned with the orange that a red and a yellow make, in a box without an earth."""
 
 WIDEST_ARC_DEG = 140.0
 EASY_ARC_DEG = 105.0
@@ -71,8 +75,11 @@ less, the duller the colour is to be."""
 GREEN_PRICE, GREEN_REACH_DEG = 1.5, 20.0
 """A bought green makes greens; a yellow or a blue built on it has to fight it."""
 
-TO_GREEN_PRICE, BLUES_DEG = 0.7, (225.0, 285.0)
-"""A yellow in a blue wash asks for green: burnt sienna tones blues (common practice)."""
+WIDE_PRIMARIES_AT_MOST = 1.0
+"""The most that two primaries far apart on the wheel are charged: what they make together may be
+dull, but it is the mix a class is taught."""
+
+WIDEST_PRIMARIES_DEG = 178.0
 
 
 def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Structure, ...]:
@@ -96,21 +103,25 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
 
     grey = target.hue.family is None
     by_key = {paint.key: paint for paint in paints}
+    blue = is_blue(hue, target.hue.family)
 
     best: dict[frozenset[str], Structure] = {}
     if grey:
         best = {way.keys: way for way in (*grey_threes(paints), *grey_pairs(paints))}
-    elif target.munsell.chroma < THREES_BELOW_CHROMA and BLUES_DEG[0] < hue < BLUES_DEG[1]:
-        best = {way.keys: way for way in grey_threes(paints, dear=DULL_THREE_PRICE)}
-    for base, plain in _bases(off, grey=grey):
+    elif blue and not any(map(is_orange, paints)):
+        best = {way.keys: way for way in grey_threes(paints, dear=BLUE_THREE_PRICE)}
+    plain_blues: dict[str, tuple[Cost, ...]] = {}
+    for base, plain in _bases(off, by_key, target.hue.family):
         costs = list(plain)
+        if blue and not belongs_in_blue([by_key[key] for key in base], hue):
+            continue
         if len(base) == 2 and any(by_key[key].group in ("green", "brown") for key in base):
             one, other = base
             yellow_earth = {by_key[one].group, by_key[other].group} == {"yellow", "brown"}
             arc = YELLOW_EARTH_ARC_DEG if yellow_earth else MIXED_ARC_DEG
             if abs(turn(off[one], off[other])) > arc:
                 continue
-        leaning = leaning_away([by_key[key] for key in base])
+        leaning = leaning_away([by_key[key] for key in base], paints)
         if leaning:
             costs.append(Cost("leans", LEAN_PRICE * len(leaning), leaning))
         earths = tuple(key for key in base if key in earth)
@@ -123,17 +134,23 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
             costs.append(Cost("fights green", GREEN_PRICE, fought))
         options = [Structure(base, None, tuple(costs))]
         within = grey or len(base) > 1 or abs(off[base[0]]) <= SINGLE_WITHIN_DEG
+        # A dull yellow is an ochre and a touch of blue, though the ochre stands further off.
+        within = within or (bool(earths) and not too_intense)
+        if blue and within and len(base) == 1 and by_key[base[0]].group == "blue":
+            plain_blues[base[0]] = tuple(costs)
         for key, away in off.items() if within else ():
             astray = 180 - abs(away)
             if key not in base and astray <= ACROSS_WITHIN_DEG:
-                toned = [*costs, Cost("turns hue", _astray_price(astray, target), (key,))]
-                if by_key[key].group == "yellow" and BLUES_DEG[0] < hue < BLUES_DEG[1]:
-                    toned.append(Cost("to green", TO_GREEN_PRICE, (key,)))
-                options.append(Structure(base, key, tuple(toned)))
+                more = toner_costs(by_key[key], paints, hue) if blue else ()
+                if more is not None:
+                    turns = Cost("turns hue", _astray_price(astray, target), (key,))
+                    options.append(Structure(base, key, (*costs, turns, *more)))
         for option in options:
             known = best.get(option.keys)
             if known is None or option.price < known.price:
                 best[option.keys] = option
+    for way in held_by_red(paints, plain_blues, hue):
+        best.setdefault(way.keys, way)
     return tuple(best.values())
 
 
@@ -145,8 +162,11 @@ def _astray_price(astray_deg: float, target: ColourReading) -> float:
     return ASTRAY_SLOPE * (astray_deg - well) + WELL_ASTRAY_SLOPE * seen * well
 
 
-def _bases(off: dict[str, float], *, grey: bool) -> list[tuple[tuple[str, ...], tuple[Cost, ...]]]:
+def _bases(
+    off: dict[str, float], by_key: dict[str, Paint], family: Family | None
+) -> list[tuple[tuple[str, ...], tuple[Cost, ...]]]:
     """One paint at the hue, or two on either side of it, with what each way costs."""
+    grey = family is None
     reach = GREY_REACH_DEG if grey else SINGLE_AT_MOST_DEG
     bases: list[tuple[tuple[str, ...], tuple[Cost, ...]]] = [
         ((key,), (Cost("beside", 0.0 if grey else _beside_price(abs(away)), (key,)),))
@@ -156,15 +176,16 @@ def _bases(off: dict[str, float], *, grey: bool) -> list[tuple[tuple[str, ...], 
     for (one, at_one), (other, at_other) in combinations(off.items(), 2):
         left, right = sorted((at_one, at_other))
         arc = right - left
-        if max(-left, right) <= SINGLE_WITHIN_DEG and not left < 0 < right:
+        taught = make_together(by_key[one], by_key[other], family)
+        if max(-left, right) <= SINGLE_WITHIN_DEG and not left < 0 < right and not taught:
             bases.append(((one, other), (Cost("same side", SAME_SIDE_PRICE, (one, other)),)))
-        elif left < 0 < right and arc <= WIDEST_ARC_DEG:
-            too_wide = max(0.0, arc - EASY_ARC_DEG)
+        elif left < 0 < right and arc <= (WIDEST_PRIMARIES_DEG if taught else WIDEST_ARC_DEG):
+            wide = ARC_SLOPE * max(0.0, arc - EASY_ARC_DEG)
             too_far = max(0.0, max(-left, right) - NEIGHBOUR_DEG)
             far = one if abs(at_one) > abs(at_other) else other
             costs = (
-                Cost("wide", ARC_SLOPE * too_wide, (one, other)),
-                Cost("far", FAR_SLOPE * too_far, (far,)),
+                Cost("wide", min(wide, WIDE_PRIMARIES_AT_MOST) if taught else wide, (one, other)),
+                Cost("far", 0.0 if taught else FAR_SLOPE * too_far, (far,)),
             )
             bases.append(((one, other), costs))
     return bases
@@ -182,9 +203,25 @@ _SECONDARY_OF = {
 }
 
 
-def leaning_away(base: list[Paint]) -> tuple[str, ...]:
-    """Paints of a pair that lean away from the secondary they are to make."""
+def leaning_away(base: Sequence[Paint], paints: tuple[Paint, ...] = ()) -> tuple[str, ...]:
+    """Paints of a pair that lean away from the secondary they are to make.
+
+    Parameters
+    ----------
+    base : sequence of Paint
+    paints : tuple of Paint
+        All that may be used: where no other of them leans better, nothing is to be chosen and
+        nothing is said.
+    """
     wanted = _SECONDARY_OF.get(frozenset(paint.group for paint in base))
     if wanted is None:
         return ()
-    return tuple(paint.key for paint in base if paint.leans not in ("", wanted))
+    return tuple(
+        paint.key
+        for paint in base
+        if paint.leans not in ("", wanted)
+        and (
+            not paints
+            or any(one.group == paint.group and one.leans in ("", wanted) for one in paints)
+        )
+    )

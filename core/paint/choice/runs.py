@@ -31,6 +31,10 @@ only to add a paint to a mix or leave one out."""
 SHARED_WITHIN, SHARED_WORSE = 2.0, 0.6
 """Delta E 2000 that a shared mix may be off, or further off than a band's own."""
 
+SHARED_WITHIN_PALE, PALE_FROM_VALUE = 3.0, 7.5
+"""In a pale sky one mix, thinned, serves as long as it still matches: washes so thin are laid by
+the water in the brush, and three mixes of them are one too many or two."""
+
 SHARED_PART_PRICE = 0.1
 
 
@@ -162,7 +166,7 @@ def share_mixes(
     start = 0
     while start < len(mixes):
         end = start + 1
-        while end < len(mixes) and _same_paints(mixes[start], mixes[end]):
+        while end < len(mixes) and _may_share(mixes[start], mixes[end]):
             end += 1
         while end > start + 1:
             parts = _shared_parts(box, targets[start:end], mixes[start:end])
@@ -189,36 +193,40 @@ def _stretch(
             parts, mix, target = shared[at - step], mixes[at], targets[at]
             if parts is None or shared[at] is not None or mix is None or target is None:
                 continue
-            if not mix.parts:
-                continue
-            own = float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
-            if best_load_ml(box, parts, target)[1] <= max(SHARED_WITHIN, own + SHARED_WORSE):
+            if mix.parts and _serves(box, parts, target, mix) is not None:
                 shared[at] = parts
 
 
-def _same_paints(one: Mix | None, other: Mix | None) -> bool:
-    if one is None or other is None or not one.parts:
-        return False
-    return set(one.keys) == set(other.keys)
+def _may_share(one: Mix | None, other: Mix | None) -> bool:
+    return one is not None and other is not None and bool(one.parts and other.parts)
+
+
+def _serves(box: Box, parts: Parts, target: ColourReading, own: Mix) -> float | None:
+    """How near parts come to a band in place of its own mix; None where the eye would tell."""
+    pale = target.munsell.value >= PALE_FROM_VALUE
+    alone = float(delta_E_2000(np.array(own.Lab), np.array(target.Lab)))
+    within = SHARED_WITHIN_PALE if pale else SHARED_WITHIN
+    gap = best_load_ml(box, parts, target)[1]
+    return gap if gap <= max(within, alone + SHARED_WORSE) else None
 
 
 def _shared_parts(
     box: Box, targets: Sequence[ColourReading | None], mixes: Sequence[Mix | None]
 ) -> Parts | None:
-    own = [
-        float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
-        for mix, target in zip(mixes, targets, strict=True)
-        if mix is not None and target is not None
+    bands = [
+        (target, mix)
+        for target, mix in zip(targets, mixes, strict=True)
+        if target is not None and mix is not None
     ]
     best: tuple[float, Parts] | None = None
-    for parts in dict.fromkeys(mix.parts for mix in mixes if mix is not None):
-        gaps = [best_load_ml(box, parts, target)[1] for target in targets if target is not None]
-        if any(
-            gap > max(SHARED_WITHIN, alone + SHARED_WORSE)
-            for gap, alone in zip(gaps, own, strict=True)
-        ):
-            continue
-        cost = sum(gaps) + SHARED_PART_PRICE * sum(count for _, count in parts)
-        if best is None or cost < best[0]:
-            best = (cost, parts)
+    for parts in dict.fromkeys(mix.parts for _, mix in bands):
+        cost = SHARED_PART_PRICE * sum(count for _, count in parts)
+        for target, mix in bands:
+            gap = _serves(box, parts, target, mix)
+            if gap is None:
+                break
+            cost += gap
+        else:
+            if best is None or cost < best[0]:
+                best = (cost, parts)
     return None if best is None else best[1]

@@ -20,7 +20,8 @@ class Mix:
     Attributes
     ----------
     parts : tuple of (paint key, parts)
-        Whole numbers, the greatest first; empty for bare paper.
+        Whole numbers, in the order they go into the mix: see `in_order_of_mixing`. Empty for bare
+        paper.
     load_ml : float
         All paint on a swatch together, in the dataset's millilitres; 0..0.16.
     Lab : tuple of 3 floats
@@ -38,7 +39,7 @@ class Mix:
 
     @property
     def keys(self) -> tuple[str, ...]:
-        """The paints, the greatest part first."""
+        """The paints, in the order of `parts`."""
         return tuple(key for key, _ in self.parts)
 
     @property
@@ -103,9 +104,27 @@ def make_mix(box: Box, parts: dict[str, int], load_ml: float) -> Mix:
 def mix_of_known_colour(box: Box, parts: dict[str, int], load_ml: float, Lab: Triple) -> Mix:
     """The same when the search has worked the colour out already; `parts` are above 0."""
     factor = gcd(*parts.values())
-    order = {key: place for place, key in enumerate(box.keys)}
-    counted = sorted(
-        ((key, count // factor) for key, count in parts.items()),
-        key=lambda item: (-item[1], order[item[0]]),
-    )
-    return Mix(tuple(counted), load_ml, Lab)
+    counted = {key: count // factor for key, count in parts.items()}
+    return Mix(in_order_of_mixing(box, counted), load_ml, Lab)
+
+
+def in_order_of_mixing(box: Box, parts: dict[str, int]) -> tuple[tuple[str, int], ...]:
+    """Parts in the order they go into a mix.
+
+    The greatest first; but of two primaries the one that tints strongly comes after the other,
+    and in a mix of three after all but a mere touch: it is added last and little by little.
+    """
+    place = {key: number for number, key in enumerate(box.keys)}
+    total, several = sum(parts.values()), len(parts) > 2
+    groups = {box.paint(key).group for key in parts}
+    primaries = len(groups) == len(parts) and groups <= {"yellow", "red", "blue"}
+
+    def rank(key: str) -> int:
+        if several and parts[key] == min(parts.values()) and 4 * parts[key] <= total:
+            return 2
+        return int((several or primaries) and box.paint(key).tints_strongly)
+
+    def order(key: str) -> tuple[int, bool, int, int]:
+        return rank(key), rank(key) == 2 and box.paint(key).tints_strongly, -parts[key], place[key]
+
+    return tuple((key, parts[key]) for key in sorted(parts, key=order))

@@ -69,6 +69,14 @@ class Paint:
         return self.tint_parts < STRONG_BELOW
 
     @property
+    def tints_strongly(self) -> bool:
+        """Whether a class adds it last, little by little: what stains also tints (common practice).
+
+        Not what was measured: the measured crimson is weak, and a school's may be twice as strong.
+        """
+        return self.is_strong or (self.staining == "high" and self.group != "white")
+
+    @property
     def half_load_ml(self) -> float:
         """Load at which half the light of its strongest band is gone."""
         return half_load_ml(self.measured_as)

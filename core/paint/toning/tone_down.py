@@ -12,7 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.colour import delta_E_2000
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix, make_mix
-from core.paint.mixture.shortfall import CLOSE_WITHIN
+from core.paint.mixture.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
 from core.paint.pigment.hues import paint_deg, turn
 from core.paint.pigment.measured import load_Lab
 from core.reading.reading import ColourReading, read_colours
@@ -40,7 +40,8 @@ MUD_CHROMA = 2.0
 TURNED_DEG = 50.0
 """Further round the wheel than this a dulled colour is no longer the one toned down."""
 
-StepNote = Literal["more intense", "matches", "nearest", "duller", "mud"]
+StepNote = Literal["more intense", "matches", "nearest", "mix", "duller", "mud"]
+"""What a rung is for the band; "mix" is the band's own mix where another rung comes nearer."""
 
 
 @dataclass(frozen=True)
@@ -77,7 +78,8 @@ class Ladder:
     toner : tuple of (paint key, parts)
     steps : tuple of LadderStep
     matched : int or None
-        The step nearest the band; None when no step comes close.
+        The step that is the band's mix, where the ladder is made for one; else the nearest to the
+        band. None when no step comes close.
     complement : Family or None
         The family truly opposite the band; without a band, opposite the untoned mix.
     toner_family : Family or None
@@ -113,7 +115,11 @@ def toned_Lab(
 
 
 def tone_down_ladder(
-    box: Box, base: Mix, toner: dict[str, int], target: ColourReading | None = None
+    box: Box,
+    base: Mix,
+    toner: dict[str, int],
+    target: ColourReading | None = None,
+    share: Fraction | None = None,
 ) -> Ladder:
     """The rungs for any mix and any toner.
 
@@ -125,20 +131,31 @@ def tone_down_ladder(
         One paint or a mix.
     target : ColourReading, optional
         The band; marks the matching step.
+    share : Fraction, optional
+        The toner's share in the band's mix: takes the place of the nearest step, and is marked.
     """
-    shares = np.array([float(fraction) for fraction in FRACTIONS])
+    fractions, mixed = rungs(share)
+    shares = np.array([float(fraction) for fraction in fractions])
     colours = read_colours(toned_Lab(box, base, toner, shares))
     first = colours[0]
-    matched, wanted_chroma, exact = None, None, False
+    matched, nearest, wanted_chroma = mixed, None, None
+    exact: set[int] = set()
     if target is not None:
         wanted_chroma = target.munsell.chroma
         gaps = delta_E_2000(np.array([c.Lab for c in colours]), np.array(target.Lab))
+        exact = set(np.flatnonzero(gaps <= MATCHES_WITHIN).tolist())
         nearest = int(np.argmin(gaps))
-        matched = nearest if gaps[nearest] <= CLOSE_WITHIN else None
-        exact = bool(gaps[nearest] <= CLOSE_WITHIN / 2)
+        if gaps[nearest] > CLOSE_WITHIN:
+            nearest = None
+        matched = nearest if mixed is None else mixed
     steps: list[LadderStep] = []
-    for number, (fraction, colour) in enumerate(zip(FRACTIONS, colours, strict=True)):
-        note = _note(number, matched, exact, first, colour, wanted_chroma)
+    for number, (fraction, colour) in enumerate(zip(fractions, colours, strict=True)):
+        if number in exact:
+            note: StepNote = "matches"
+        elif number == matched:
+            note = "nearest" if number == nearest else "mix"
+        else:
+            note = _note(number, matched, first, colour, wanted_chroma)
         if steps and steps[-1].note == "mud":
             note = "mud"  # beyond mud another hue may come up: not the one that was toned down
         start, end = first.hue.wheel_deg, colour.hue.wheel_deg
@@ -175,16 +192,27 @@ def _family(box: Box, toner: Mix) -> Family | None:
     return toner.colour.hue.family or toner.colour.hue.leaning
 
 
+def rungs(share: Fraction | None) -> tuple[tuple[Fraction, ...], int | None]:
+    """The ladder's shares, and which of them is the mix's own.
+
+    >>> rungs(Fraction(1, 6))[0][3], rungs(Fraction(1, 6))[1]
+    (Fraction(1, 6), 3)
+    """
+    if share is None:
+        return FRACTIONS, None
+    if not share:
+        return FRACTIONS, 0
+    nearest = min(range(1, len(FRACTIONS)), key=lambda n: abs(FRACTIONS[n] - share))
+    return (*FRACTIONS[:nearest], share, *FRACTIONS[nearest + 1 :]), nearest
+
+
 def _note(
     number: int,
     matched: int | None,
-    exact: bool,
     first: ColourReading,
     colour: ColourReading,
     wanted_chroma: float | None,
 ) -> StepNote:
-    if number == matched:
-        return "matches" if exact else "nearest"
     if matched is not None and number < matched:
         return "more intense"
     if number and _is_mud(colour, first, wanted_chroma):

@@ -71,10 +71,8 @@ def ladder_text(box: Box, ladder: Ladder, letter: str, chosen: PlannedMix | None
 
 def _matching_share(ladder: Ladder, chosen: PlannedMix | None) -> tuple[Fraction | None, bool]:
     """The share of toner that suits the band, and whether it matches; None where none does."""
-    if chosen is not None and chosen.toner is not None and chosen.verdict != "far":
-        mix = chosen.mix
-        share = Fraction(dict(mix.parts)[chosen.toner], mix.total)
-        return share, chosen.verdict == "matches"
+    if chosen is not None and chosen.toners and chosen.verdict == "far":
+        return None, False
     if ladder.matched is None:
         return None, False
     step = ladder.steps[ladder.matched]
@@ -148,6 +146,8 @@ def step_note_text(note: StepNote, letter: str) -> str:
             return translate("mix", "matches {letter}").format(letter=letter)
         case "nearest":
             return translate("mix", "nearest to {letter}").format(letter=letter)
+        case "mix":
+            return translate("mix", "the mix")
         case "duller":
             return translate("mix", "too dull")
         case "mud":

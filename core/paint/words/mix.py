@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
-from core.paint.words.fit import reach_text, shortfall_text, verdict_word
+from core.paint.words.fit import (
+    band_reach_text,
+    reach_text,
+    shortfall_text,
+    verdict_word,
+)
 from core.paint.words.parts import (
     mix_text,
     parts_text,
@@ -13,6 +18,7 @@ from core.paint.words.reasons import alternative_text, closest_text, reason_text
 
 __all__ = [
     "alternative_text",
+    "band_reach_text",
     "closest_text",
     "mix_text",
     "parts_text",

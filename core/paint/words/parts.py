@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from typing import assert_never
 
 from core.i18n import translate
@@ -13,12 +14,45 @@ from core.paint.planned import PlannedMix
 
 
 def parts_text(box: Box, mix: Mix) -> str:
-    """The parts as written on a board: "5 ultramarine : 1 crimson"; one paint has no number."""
+    """The parts as written on a board: "5 ultramarine : 1 crimson"; one paint has no number.
+
+    In the order they go into the mix, the paint that tints strongly last.
+    """
     if not mix.parts:
         return translate("mix", "bare paper")
     if len(mix.parts) == 1:
         return paint_name(box.paint(mix.parts[0][0]))
     return " : ".join(f"{count} {paint_name(box.paint(key))}" for key, count in mix.parts)
+
+
+def parts_note(box: Box, mixes: Iterable[Mix]) -> str:
+    """That parts hold for the measured make, and which paint to begin with less of.
+
+    Said once for a plan; empty where no mix has two paints to count.
+    """
+    mixed = [mix for mix in mixes if len(mix.parts) > 1]
+    if not mixed:
+        return ""
+    used = {key for mix in mixed for key in mix.keys}
+    strong = [
+        paint_name(paint) for paint in box.paints if paint.key in used and paint.tints_strongly
+    ]
+    if not strong:
+        return translate(
+            "mix", "Parts fit the paints that were measured; yours may be stronger: try a scrap."
+        )
+    return translate(
+        "mix",
+        "Parts fit the paints that were measured; yours may be stronger. Begin with less {paints} "
+        "and add it last, little by little.",
+    ).format(paints=_either(strong))
+
+
+def _either(names: Sequence[str]) -> str:
+    """ "crimson", "crimson or warm red"."""
+    if len(names) < 2:
+        return "".join(names)
+    return translate("mix", "{first} or {last}").format(first=", ".join(names[:-1]), last=names[-1])
 
 
 def strength_text(strength: Strength) -> str:

@@ -25,6 +25,7 @@ from core.paint.words.ladder import (
     ladder_title,
     step_note_text,
 )
+from core.paint.words.parts import parts_note
 from core.reading.units import Units, size_text
 from core.words.lists import listed
 from core.words.names import family_name
@@ -44,6 +45,7 @@ __all__ = [
     "metal_name",
     "order_texts",
     "paint_note",
+    "parts_note",
     "stand_ins_text",
     "step_note_text",
     "strengths_text",

@@ -8,6 +8,7 @@ from typing import assert_never
 from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
+from core.paint.pigment.primaries import PRIMARIES
 from core.paint.planned import Alternative, PlannedMix
 from core.paint.reasons import MERITS, Reason
 from core.paint.words.fit import fault_text, shortfall_text
@@ -35,9 +36,19 @@ def reason_text(box: Box, reason: Reason) -> str:
     return _template(reason).format(
         paints=paints,
         hue=family_name(leans) if leans else hue,
+        one=_primary(box, reason, 0),
+        other=_primary(box, reason, 1),
         letter=reason.letter or "",
         letters=_letters(reason.letters),
     )
+
+
+def _primary(box: Box, reason: Reason, number: int) -> str:
+    """Which primary a paint is, of a reason about two primaries."""
+    if reason.code != "two primaries":
+        return ""
+    group = box.paint(reason.paints[number]).group
+    return next(family_name(primary) for primary in PRIMARIES if primary == group)
 
 
 def _letters(letters: tuple[str, ...]) -> str:
@@ -54,6 +65,14 @@ def _template(reason: Reason) -> str:
             return translate("mix", "{paints} stands nearest {hue} on the wheel")
         case "either side":
             return translate("mix", "{paints} stand on either side of {hue}")
+        case "two primaries":
+            return translate(
+                "mix", "{paints}: {one} and {other} are the two primaries that make {hue}"
+            )
+        case "toned by earth":
+            return translate("mix", "{paints}, a dull orange, is its complement and tones it down")
+        case "holds":
+            return translate("mix", "a touch of {paints} keeps it from turning {hue}")
         case "toned":
             return translate("mix", "{paints}, from across the wheel, tones it down")
         case "toned and turned":
@@ -118,7 +137,7 @@ def _template(reason: Reason) -> str:
         case "leans":
             return translate("mix", "{paints} leans to {hue}")
         case "earth":
-            return translate("mix", "{paints} is an earth colour, better in dull bands")
+            return translate("mix", "{paints}, an earth colour, suits dull bands better")
         case "fights green":
             return translate("mix", "{paints} pulls it towards green")
         case "turns hue":
@@ -177,8 +196,8 @@ def alternative_text(box: Box, chosen: PlannedMix, alternative: Alternative) -> 
     """Why to prefer or avoid another mix, in one sentence.
 
     "Or 4 crimson : 1 cerulean blue: nearer to the photo, but cerulean blue dries grainy.",
-    "Ultramarine is too dark and too violet here.", "Prussian blue reaches it too, but one part
-    too many and it is too strong."
+    "With ultramarine instead, the mix turns out too dark.", "Prussian blue would do too, but one
+    part too many and it is too strong."
     """
     if alternative.prefer:
         return _preferred(box, chosen, alternative)
@@ -203,20 +222,23 @@ def _preferred(box: Box, chosen: PlannedMix, alternative: Alternative) -> str:
 def _avoided(box: Box, chosen: PlannedMix, alternative: Alternative) -> str:
     new = [key for key in alternative.planned.mix.keys if key not in chosen.mix.keys]
     keys = new or alternative.planned.mix.keys
-    paints = sentence_case(listed([paint_name(box.paint(key)) for key in keys]))
+    names = listed([paint_name(box.paint(key)) for key in keys])
     faults = [reason_text(box, r) for r in alternative.reasons if r.code != _TOUCHY]
     touchy = any(reason.code == _TOUCHY for reason in alternative.reasons)
     if not faults:
         text = translate(
             "mix", "{paints} would do too, but one part too many and it is too strong."
         )
-    elif touchy:
+        return text.format(paints=sentence_case(names))
+    if touchy:
         text = translate(
-            "mix", "{paints} would be {faults} here, and one part too many is soon too strong."
+            "mix",
+            "With {paints} instead, the mix turns out {faults}, and one part too many is soon too "
+            "strong.",
         )
     else:
-        text = translate("mix", "{paints} would be {faults} here.")
-    return text.format(paints=paints, faults=listed(faults))
+        text = translate("mix", "With {paints} instead, the mix turns out {faults}.")
+    return text.format(paints=names, faults=listed(faults))
 
 
 def closest_text(box: Box, planned: PlannedMix) -> str:

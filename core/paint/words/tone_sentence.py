@@ -1,16 +1,23 @@
-"""What the Read page's sentence about toning down takes from a plan."""
+"""How the plan tones a band down: the one answer that Read, the class view and the cards give."""
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
-from core.paint.planned import BandMix
-from core.reading.wheel import wheel_distance
-from core.words.toning import ToneDownParts
+from core.paint.choice.describe import ACROSS_DEG
+from core.paint.mixture.shortfall import leans_towards
+from core.paint.pigment.hues import paint_deg, turn
+from core.paint.planned import BandMix, PlannedMix
+from core.reading.reading import ColourReading
+from core.reading.wheel import family_of, hue_of_wheel_deg, wheel_distance
+from core.words.lists import listed
+from core.words.toning import PlannedToning
 
 
-def sentence_parts(box: Box, band: BandMix) -> ToneDownParts | None:
-    """Parts of a paint of the box for `core.words.tone_down_sentence`.
+def planned_toning(box: Box, band: BandMix) -> PlannedToning | None:
+    """What the band's mix does to tone it down.
 
     Parameters
     ----------
@@ -20,32 +27,59 @@ def sentence_parts(box: Box, band: BandMix) -> ToneDownParts | None:
 
     Returns
     -------
-    ToneDownParts or None
-        The toner of the band's mix; where the mix has none, the step of the ladder that matches.
-        None where neither says anything: bare paper, a mix that is dull by itself, or a grey made
-        by another pair than the complement the sentence names.
+    PlannedToning or None
+        None for a band without sky.
     """
     chosen, target = band.classroom, band.target
-    if chosen is None or target is None or not chosen.mix.parts:
+    if chosen is None or target is None:
         return None
-    own = target.hue.family or target.hue.leaning
-    ladder = band.tone_down
-    if own is None or ladder is None or ladder.complement is None:
-        return None
-    if target.hue.family is None and (
-        ladder.toner_family is None or wheel_distance(ladder.toner_family, ladder.complement) > 1
-    ):
-        return None
-    if chosen.toner is not None:
-        parts = dict(chosen.mix.parts)[chosen.toner]
-        return ToneDownParts(paint_name(box.paint(chosen.toner)), parts, chosen.mix.total - parts)
-    if ladder.matched is None or len(ladder.toner) != 1:
-        return None
-    fraction = ladder.steps[ladder.matched].fraction
-    if not fraction:
-        return None
-    return ToneDownParts(
-        paint_name(box.paint(ladder.toner[0][0])),
-        fraction.numerator,
-        fraction.denominator - fraction.numerator,
+    if not chosen.mix.parts:
+        return PlannedToning("paper")
+    toners = chosen.toners or _toner_by_hand(box, chosen, target)
+    names = tuple(paint_name(box.paint(key)) for key in chosen.mix.keys)
+    if target.hue.family is None and len(names) > 1:
+        return PlannedToning("greys", names)
+    if not toners:
+        ladder = band.tone_down
+        if ladder is not None and ladder.matched:
+            toner = listed([paint_name(box.paint(key)) for key, _ in ladder.toner])
+            share = ladder.steps[ladder.matched].fraction
+            return PlannedToning("speck", names, toner, share.numerator, share.denominator)
+        weak = "too intense" in chosen.faults and target.intensity_word != "intense"
+        return PlannedToning("too intense" if weak else "plain", names)
+    across = len(toners) > 1 or _is_across(box, target, toners[0])
+    place, away = target.hue.wheel_deg, _away(box, target, toners[0])
+    share = replace(chosen, toners=toners).toner_share
+    return PlannedToning(
+        "toned",
+        tuple(paint_name(box.paint(key)) for key in chosen.mix.keys if key not in toners),
+        listed([paint_name(box.paint(key)) for key in toners]),
+        share.numerator,
+        share.denominator,
+        across,
+        None if across or place is None or away is None else leans_towards(place, away),
     )
+
+
+def _is_across(box: Box, target: ColourReading, key: str) -> bool:
+    """Whether a paint is the band's complement, or a step beside it."""
+    place = paint_deg(box.paint(key))
+    if target.complement is None or place is None:
+        return False
+    return wheel_distance(family_of(hue_of_wheel_deg(place)), target.complement) <= 1
+
+
+def _away(box: Box, target: ColourReading, key: str) -> float | None:
+    start, place = target.hue.wheel_deg, paint_deg(box.paint(key))
+    return None if start is None or place is None else turn(start, place)
+
+
+def _toner_by_hand(box: Box, chosen: PlannedMix, target: ColourReading) -> tuple[str, ...]:
+    """Of parts set by hand, the least paint that stands across the wheel."""
+    if chosen.kind != "by hand" or len(chosen.mix.parts) < 2:
+        return ()
+    for key in sorted(chosen.mix.keys, key=chosen.mix.share):
+        away = _away(box, target, key)
+        if away is not None and 180 - abs(away) <= 2 * ACROSS_DEG and chosen.mix.share(key) < 0.5:
+            return (key,)
+    return ()

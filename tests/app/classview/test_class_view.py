@@ -10,8 +10,8 @@ from class_tools import SCREENS, SKY, readings_of, texts_of
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from app.classview import content
 from app.drawing.classview import layout as layouts
-from core.lesson.asking import answer_to
 from core.lesson.lesson import QUESTIONS
 from core.reading.reading import SecondColour
 from core.reading.wording import Wording
@@ -58,7 +58,8 @@ def test_a_second_colour_has_a_question_and_a_mark_of_its_own(make_view, drawn, 
 
 def test_nothing_of_an_answer_is_told_early(make_view, drawn):
     view = make_view()
-    answers = [answer_to(question, view.reading, Wording()).text for question in QUESTIONS]
+    known = content.answers(view.reading, Wording(), view._plan)
+    answers = [known[question].text for question in QUESTIONS]
     for shown in range(len(QUESTIONS) + 1):
         words = [text for text, *_ in texts_of(view, drawn)]
         seen = [answer in words for answer in answers]

@@ -84,7 +84,8 @@ def test_the_detail_shows_ladder_comparison_and_parts() -> None:
     view = band_view(PLAN, band, OPTIONS)
     detail = detail_view(PLAN, band, view, OPTIONS, None)
     assert detail is not None
-    assert sum(step.framed for step in detail.tone.steps) == (band.tone_down.matched is not None)
+    assert detail.tone.folded  # nothing is toned down: a line says so
+    assert "none is needed" in detail.tone.title
     assert detail.compare is not None
     assert {item.name for item in detail.compare.paints} == {
         "cerulean blue",
@@ -94,6 +95,17 @@ def test_the_detail_shows_ladder_comparison_and_parts() -> None:
     used = {part.key for part in detail.hand.parts}
     assert used | {key for key, _ in detail.hand.addable} == set(TWELVE_PAN.keys)
     assert not detail.hand.by_hand
+
+
+def test_the_framed_rung_is_the_mix() -> None:
+    toned = [band for band in PLAN.bands if band.classroom.toners]
+    assert toned
+    for band in toned:
+        detail = detail_view(PLAN, band, band_view(PLAN, band, OPTIONS), OPTIONS, None)
+        (framed,) = [step for step in detail.tone.steps if step.framed]
+        share = band.classroom.toner_share
+        assert framed.fraction.startswith(f"{share.numerator}/{share.denominator} ")
+        assert framed.colour == band.classroom.mix.colour.hex
 
 
 def test_every_toner_gives_its_own_ladder() -> None:

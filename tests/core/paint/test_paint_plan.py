@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from fractions import Fraction
 
 import numpy as np
 import pytest
@@ -17,7 +17,8 @@ from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.pigment.measured import paper_Lab
 from core.paint.plan import plan_mixes
 from core.paint.wash.amounts import SHEETS
-from core.paint.words.tone_sentence import sentence_parts
+from core.paint.words.mix import band_reach_text, shortfall_text
+from core.paint.words.tone_sentence import planned_toning
 from core.progress import Cancelled
 from core.reading.wording import Wording
 from core.words import tone_down_sentence
@@ -68,8 +69,8 @@ def test_a_blue_sky_is_one_mix_thinned():
 def test_the_sunset_is_toned_with_complements():
     """Red with the box's green, orange with a blue; violets from crimson and ultramarine."""
     plan = sky_plan("dusk")
-    assert plan.band("D").classroom.toner == "sap_green"
-    assert plan.band("E").classroom.toner == "cerulean_blue"
+    assert plan.band("D").classroom.toners == ("sap_green",)
+    assert plan.band("E").classroom.toners == ("cerulean_blue",)
     for letter in "AB":
         assert set(plan.band(letter).classroom.mix.keys) == {"crimson", "ultramarine"}
     assert plan.order.turn_sheet
@@ -110,7 +111,7 @@ def test_parts_set_by_hand_are_kept_and_judged():
     plan = plan_mixes(sky("dusk"), TWELVE_PAN, asked("B", parts=parts))
     planned = plan.band("B").classroom
     assert planned.kind == "by hand"
-    assert planned.mix.parts == (("crimson", 2), ("ultramarine", 1))
+    assert planned.mix.parts == (("ultramarine", 1), ("crimson", 2))
     fixed = plan_mixes(sky("dusk"), TWELVE_PAN, asked("B", parts=parts, load_ml=0.002))
     assert fixed.band("B").classroom.mix.load_ml == pytest.approx(0.002)
     assert fixed.band("B").classroom.delta_E_2000 >= planned.delta_E_2000 - 1e-6
@@ -165,8 +166,11 @@ def test_unreachable_bands_say_so():
 def test_a_box_without_neighbours_of_the_hue_says_so():
     reds = Box("reds", (CATALOGUE["crimson"], CATALOGUE["warm_red"]))
     band = plan_mixes(bands([colour("#3fae5f")]), reds).band("A")
-    assert band.classroom.why[0].code == "no neighbours"
-    assert band.reach != "reached"
+    assert band.classroom.lacks == ("yellow", "blue")
+    assert band.reach == "lacks"
+    assert shortfall_text(band.classroom) == "no yellow and no blue in this box"
+    text = "This box has no yellow and no blue: the nearest is shown."
+    assert band_reach_text(band) == text
 
 
 def test_what_is_as_white_as_paper_stays_paper():
@@ -192,12 +196,11 @@ def test_a_band_without_sky_is_left_out():
     assert plan_mixes([], TWELVE_PAN).bands == ()
 
 
-def test_cautions_follow_the_paints_a_class_may_take():
+def test_cautions_name_only_paints_of_the_mixes_shown_as_chosen():
     plan = plan_mixes(sky("dusk"), THIRTEEN)
     named = {caution.paint for caution in plan.cautions}
     used = {key for band in plan.bands for key in band.classroom.mix.keys}
-    listed = {paint.key for paint in THIRTEEN.paints if paint.lists}
-    assert used & listed <= named <= listed
+    assert named == {paint.key for paint in THIRTEEN.paints if paint.lists} & used
     none = Box("none", tuple(p for p in TWELVE_PAN.paints if not p.lists))
     assert plan_mixes(sky("dusk"), none).cautions == ()
 
@@ -216,33 +219,34 @@ def test_sheet_and_own_figure_reach_the_amounts():
     assert more.amounts.own_figure
 
 
-def test_the_reading_pages_sentence_gives_parts_from_the_box():
-    plan = sky_plan("dusk")
-    band = plan.band("D")
-    parts = sentence_parts(TWELVE_PAN, band)
-    assert (parts.paint, parts.parts, parts.to_parts) == ("sap green", 1, 4)
-    sentence = tone_down_sentence(band.target, Wording(), parts)
-    assert sentence.endswith("From your box: about 1 part sap green in 5.")
+def test_the_sentence_of_toning_is_taken_from_the_plan():
+    band = sky_plan("dusk").band("D")
+    toning = planned_toning(TWELVE_PAN, band)
+    assert (toning.kind, toning.toner, toning.parts, toning.whole) == ("toned", "sap green", 1, 5)
+    sentence = tone_down_sentence(band.target, Wording(), toning)
+    assert sentence.endswith("about 1 part sap green in 5.")
 
 
-def test_the_sentence_keeps_silent_where_the_plan_has_nothing_to_say():
-    assert sentence_parts(TWELVE_PAN, sky_plan("marsh").band("A")) is None or (
-        sky_plan("marsh").band("A").tone_down.complement is not None
-    )
+def test_toning_of_paper_greys_and_empty_bands():
     paper = plan_mixes(bands([lab(99, 0, 0)]), TWELVE_PAN).band("A")
-    assert sentence_parts(TWELVE_PAN, paper) is None
+    assert planned_toning(TWELVE_PAN, paper).kind == "paper"
+    assert planned_toning(TWELVE_PAN, sky_plan("marsh").band("A")).kind == "greys"
     empty = plan_mixes(bands([None]), TWELVE_PAN).band("A")
-    assert sentence_parts(TWELVE_PAN, empty) is None
+    assert planned_toning(TWELVE_PAN, empty) is None
 
 
-def test_a_ladder_step_serves_where_the_mix_has_no_toner():
-    band = plan_mixes(sky("dusk"), TWELVE_PAN).band("D")
-    ladder = replace(band.tone_down, matched=2)
-    bare = replace(band, classroom=replace(band.classroom, toner=None), tone_down=ladder)
-    parts = sentence_parts(TWELVE_PAN, bare)
-    assert (parts.parts, parts.to_parts) == (1, 9)
-    untoned = replace(bare, tone_down=replace(ladder, matched=0))
-    assert sentence_parts(TWELVE_PAN, untoned) is None
+def test_parts_set_by_hand_are_toned_by_the_paint_across():
+    parts = (("ultramarine", 5), ("burnt_sienna", 1))
+    wish = MixOptions().with_choice("A", BandChoice(parts=parts))
+    band = plan_mixes(sky("fell"), TWELVE_PAN, wish).band("A")
+    toning = planned_toning(TWELVE_PAN, band)
+    assert (toning.kind, toning.toner, toning.whole) == ("toned", "burnt sienna", 6)
+    alone = MixOptions().with_choice("A", BandChoice(parts=(("ultramarine", 1),)))
+    band = plan_mixes(sky("fell"), TWELVE_PAN, alone).band("A")
+    toning = planned_toning(TWELVE_PAN, band)  # too intense by itself: the ladder says so too
+    assert toning.kind == "speck"
+    step = band.tone_down.steps[band.tone_down.matched]
+    assert step.fraction == Fraction(toning.parts, toning.whole)
 
 
 def test_colours_of_a_plan_are_those_of_its_parts():

@@ -78,7 +78,7 @@ def test_a_shared_mix_is_never_clearly_worse_than_a_bands_own():
 
 
 def test_nothing_is_shared_across_other_paints_or_gaps():
-    target = sky("fell")[0].colour
+    target, pink = sky("fell")[0].colour, sky("dusk")[3].colour
     blue = make_mix(TWELVE_PAN, {"ultramarine": 1}, 0.001)
     red = make_mix(TWELVE_PAN, {"crimson": 1}, 0.001)
-    assert share_mixes(TWELVE_PAN, [target] * 3, [blue, red, None]) == (None, None, None)
+    assert share_mixes(TWELVE_PAN, [target, pink, target], [blue, red, None]) == (None, None, None)

@@ -132,9 +132,11 @@ def test_alternatives_say_why():
     assert text(True, fewer, grains).endswith(": fewer paints, but cerulean blue dries grainy.")
     touchy = Reason("one part too many", ("cerulean_blue",))
     dark, violet = Reason("too dark"), Reason("too hue", (), "violet")
-    assert text(False, dark, violet) == "Cerulean blue would be too dark and too violet here."
+    assert text(False, dark, violet) == (
+        "With cerulean blue instead, the mix turns out too dark and too violet."
+    )
     assert text(False, touchy).endswith("one part too many and it is too strong.")
-    assert "too dark here, and one part too many" in text(False, dark, touchy)
+    assert "turns out too dark, and one part too many" in text(False, dark, touchy)
 
 
 def test_what_falls_short_is_said_beside_the_verdict():

@@ -18,7 +18,7 @@ from core.reading.reading import (
 from core.reading.wheel import FAMILIES, complement, hue_class, wheel_distance
 from core.reading.wording import Wording
 from core.words import (
-    ToneDownParts,
+    PlannedToning,
     band_notes,
     band_sentence,
     box_family,
@@ -30,11 +30,14 @@ from core.words import (
     second_line,
     share_text,
     tone_down_sentence,
+    tones_on_wheel,
     touch_family,
     value_end,
     value_phrase,
     value_word_text,
+    way_on_wheel_sentence,
 )
+from core.words.toning import toning_short
 
 PLAIN = Wording()
 
@@ -203,21 +206,46 @@ def test_the_box_has_the_family_or_the_secondary_beside_it(family):
         assert touch is None
 
 
-def test_a_bought_green_tones_red_orange():
-    """Its complement is blue-green, which few boxes hold: green and a touch of blue."""
+def test_a_hue_between_is_made_of_the_two_beside_it():
+    """Red-orange's complement is blue-green, which few boxes hold: no box is spoken of."""
     text = tone_down_sentence(band("#c0806e"), PLAIN)
     assert colour("#c0806e").hue.family == "red-orange"
     assert "its complement, blue-green" in text
-    assert "The green in the box comes close" in text
-    assert "a touch of blue moves it the last step along the wheel to blue-green" in text
+    assert text.endswith("A green with a touch of blue makes blue-green.")
+    assert "box" not in text
 
 
-def test_intense_bands_need_no_toning():
-    assert tone_down_sentence(band("#1060d0"), PLAIN) == "This is intense: nothing to tone down."
+def test_without_a_plan_nothing_is_claimed_of_a_box():
+    for text in ("#c0806e", "#87ceeb", "#d2b48c", "#9fb090", "#8f7f9f", "#1060d0", "#a4a8ac"):
+        assert "box" not in tone_down_sentence(band(text), PLAIN)
+
+
+def test_intense_bands_need_little_toning():
+    text = tone_down_sentence(band("#1060d0"), PLAIN)
+    assert text == "This is intense: little or nothing to tone down."
+    plain = PlannedToning("plain", ("ultramarine",))
+    text = tone_down_sentence(band("#1060d0"), PLAIN, plain)
+    assert text == "This is intense: nothing to tone down."
+    toned = PlannedToning("toned", ("ultramarine",), "burnt sienna", 1, 6)
+    text = tone_down_sentence(band("#1060d0"), PLAIN, toned)
+    assert text.startswith("Ultramarine alone would be too intense: tone it down with about 1 part")
+    assert "nothing to tone down" not in text
+
+
+def test_pale_and_clean_is_not_dull():
+    """A thin wash of blue, and a greyed blue as light: water for the one, orange for the other."""
+    tint, greyed = band("#d3e2f2"), band("#bccad3")
+    assert tint.colour.intensity_word == greyed.colour.intensity_word == "dull"
+    assert "; and pale." in band_sentence(tint, PLAIN)
+    assert "; and dull." in band_sentence(greyed, PLAIN)
+    assert tone_down_sentence(tint, PLAIN) == "Pale, not dull: a clean blue with more water."
+    assert tone_down_sentence(greyed, PLAIN).startswith("Tone blue down well")
+    assert not tones_on_wheel(tint.colour)
+    assert tones_on_wheel(greyed.colour)
 
 
 def test_a_moderate_band_takes_little_and_a_dull_one_more():
-    assert tone_down_sentence(band("#87ceeb"), PLAIN).startswith("Tone blue down a little with")
+    assert tone_down_sentence(band("#6f9fc4"), PLAIN).startswith("Tone blue down a little with")
     assert tone_down_sentence(band("#d2b48c"), PLAIN).startswith("Tone yellow-orange down well")
 
 
@@ -225,7 +253,8 @@ def test_a_moderate_band_takes_little_and_a_dull_one_more():
     ("text", "start"),
     [
         ("#a4a8ac", "Start with blue and add its complement, orange, until only a hint"),
-        ("#f6f7fb", "This is nearly white: a very thin wash of blue-violet"),
+        ("#f6f7fb", "Pale, not dull: a clean blue-violet with more water."),
+        ("#e3e1dd", "This is nearly white: a very thin wash of"),
         ("#15171a", "This is nearly black: mix blue strongly with its complement, orange"),
         ("#ffffff", "No hue to tone down: leave the paper white."),
         ("#808080", "No hue to tone down: mix two complements, such as blue and orange"),
@@ -236,12 +265,35 @@ def test_near_neutrals_have_advice_of_their_own(text, start):
     assert tone_down_sentence(band(text), PLAIN).startswith(start)
 
 
-def test_measured_parts_take_the_place_of_the_likely_box():
-    one = tone_down_sentence(band("#87ceeb"), PLAIN, ToneDownParts("burnt sienna", 1, 8))
-    assert one.endswith("From your box: about 1 part burnt sienna in 9.")
-    assert "in the box" not in one
-    two = tone_down_sentence(band("#87ceeb"), PLAIN, ToneDownParts("burnt sienna", 2, 9))
-    assert two.endswith("From your box: about 2 parts burnt sienna in 11.")
+def test_the_plan_says_how_a_band_is_toned_down():
+    one = PlannedToning("toned", ("ultramarine",), "burnt sienna", 1, 9)
+    text = tone_down_sentence(band("#87ceeb"), PLAIN, one)
+    assert text == (
+        "Tone blue down a little with its complement, orange: about 1 part burnt sienna in 9."
+    )
+    two = PlannedToning("toned", ("ultramarine",), "burnt sienna", 3, 11)
+    assert tone_down_sentence(band("#87ceeb"), PLAIN, two) == (
+        "Tone blue down well with its complement, orange: about 3 parts burnt sienna in 11."
+    )
+    aside = PlannedToning("toned", ("crimson",), "lemon yellow", 1, 5, False, "orange")
+    text = tone_down_sentence(band("#c0806e"), PLAIN, aside)
+    assert "complement" not in text
+    assert text.endswith("which also turns it a little towards orange.")
+
+
+PLANNED = (
+    PlannedToning("toned", ("ultramarine",), "burnt sienna", 1, 9),
+    PlannedToning("toned", ("ultramarine", "cerulean blue"), "burnt sienna", 2, 7),
+    PlannedToning("toned", ("ultramarine",), "burnt sienna", 1, 3, False, "green"),
+    PlannedToning("toned", ("ultramarine",), "burnt sienna", 1, 3, False),
+    PlannedToning("plain", ("ultramarine",)),
+    PlannedToning("plain", ("ultramarine", "cerulean blue")),
+    PlannedToning("speck", ("ultramarine",), "burnt sienna", 1, 20),
+    PlannedToning("speck", ("ultramarine", "cerulean blue"), "burnt sienna", 1, 5),
+    PlannedToning("too intense", ("ultramarine",)),
+    PlannedToning("greys", ("ultramarine", "burnt sienna")),
+    PlannedToning("paper"),
+)
 
 
 def all_texts():
@@ -255,7 +307,11 @@ def all_texts():
         for wording in (PLAIN, Wording("intermediate", 0)):
             yield band_sentence(one, wording)
             yield tone_down_sentence(one, wording)
-            yield tone_down_sentence(one, wording, ToneDownParts("burnt sienna", 2, 9))
+            for toning in PLANNED:
+                yield tone_down_sentence(one, wording, toning)
+                yield toning_short(one.colour, toning)
+            yield toning_short(one.colour)
+            yield way_on_wheel_sentence(one.colour)
             yield from band_notes(one, wording)
             yield band_sentence(replace(one, second=SecondColour(one.right, 0.3, False)), wording)
             yield second_line(one.colour, wording)
@@ -272,13 +328,13 @@ def test_sentences_are_whole_and_plain():
 @pytest.mark.usefixtures("in_another_tongue")
 def test_nothing_is_said_that_was_not_translated():
     for text in all_texts():
-        # The paint's name is the caller's.
-        rest = text.replace("burnt sienna", "")
+        # The paints' names are the caller's.
+        rest = re.sub("(?i)burnt sienna|ultramarine|cerulean blue", "", text)
         assert rest == rest.upper()
 
 
 def test_every_family_is_said_with_its_complement():
-    for text in ("#c0806e", "#87ceeb", "#d2b48c", "#9fb090", "#8f7f9f"):
+    for text in ("#c0806e", "#6f9fc4", "#d2b48c", "#9fb090", "#8f7f9f"):
         one = colour(text)
         assert one.hue.family is not None
         sentence = tone_down_sentence(one, PLAIN)
