@@ -33,7 +33,7 @@ from core.paint.words import box as box_words
 from core.paint.words import fit, ladder, parts, plan, second
 from core.paint.words.reasons import reason_text
 from core.reading.quality import ChangeFirst, Quality
-from core.reading.reading import IntensityWord, SecondColour, ValueWord, read_colour
+from core.reading.reading import IntensitySaid, IntensityWord, SecondColour, ValueWord, read_colour
 from core.reading.wheel import Family, HueClass, HueReading, Neutral
 from core.reading.wording import Wording
 from core.sheet.findings import words as sheet_words
@@ -56,6 +56,8 @@ def meeting(note: MeetingNote) -> str:
 def reason(code: ReasonCode) -> str:
     if code == "leans":
         return reason_text(TWELVE_PAN, Reason(code, ("lemon_yellow",)))
+    if code == "two primaries":
+        return reason_text(TWELVE_PAN, Reason(code, ("crimson", "ultramarine"), "violet"))
     return reason_text(TWELVE_PAN, Reason(code, ("ultramarine",), "red", "A", ("A", "B")))
 
 
@@ -86,6 +88,8 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "reach": (Reach, fit.reach_text),
     "reach like another band's": (Reach, lambda key: fit.reach_text(key, "A")),
     "reach on a card": (Reach, fit.reach_short_text),
+    "reach beside parts by hand": (Reach, lambda key: fit.reach_text(key, by_hand=True)),
+    "intensity, or pale": (IntensitySaid, names.intensity_text),
     "reason": (ReasonCode, reason),
     "meeting": (MeetingNote, meeting),
     "step of the ladder": (StepNote, lambda key: ladder.step_note_text(key, "A")),
@@ -124,8 +128,9 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
 }
 """What the keys are of, the closed set, and the words of one key."""
 
-SILENT = {"reached", "paper"}
-"""A band within reach and bare paper need no word beyond what stands beside them."""
+SILENT = {"reached", "paper", "lacks"}
+"""A band within reach and bare paper need no word beyond what stands beside them; what a box lacks
+is said by name (`fit.band_reach_text`)."""
 
 
 @pytest.fixture(params=["en", "es"])

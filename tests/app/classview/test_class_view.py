@@ -58,7 +58,7 @@ def test_a_second_colour_has_a_question_and_a_mark_of_its_own(make_view, drawn, 
 
 def test_nothing_of_an_answer_is_told_early(make_view, drawn):
     view = make_view()
-    known = content.answers(view.reading, Wording(), view._plan)
+    known = content.answers(view.lesson, view.reading, Wording(), view._plan)
     answers = [known[question].text for question in QUESTIONS]
     for shown in range(len(QUESTIONS) + 1):
         words = [text for text, *_ in texts_of(view, drawn)]
