@@ -161,11 +161,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo's height</source>
+        <source>Horizon line, percent of the photo&apos;s height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -456,11 +456,11 @@
         <translation>{laying}; cada una se funde con la que sigue.</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -528,7 +528,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher's remark</source>
+        <source>Your teacher&apos;s remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -544,7 +544,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -579,11 +579,7 @@
         <source>{share}: {hue}; {scales}</source>
         <translation>{share}: {hue}; {scales}</translation>
     </message>
-<message>
-        <source>PDF files</source>
-        <translation>Archivos PDF</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>checker</name>
     <message>
@@ -606,7 +602,7 @@
         <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
     </message>
     <message>
-        <source>{name} is a study of another photo: bring it into that lesson's class set.</source>
+        <source>{name} is a study of another photo: bring it into that lesson&apos;s class set.</source>
         <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
     </message>
     <message>
@@ -698,7 +694,7 @@
         <translation>demasiado alta</translation>
     </message>
     <message>
-        <source>Mark the line's height in pencil on the tape before wetting the sheet.</source>
+        <source>Mark the line&apos;s height in pencil on the tape before wetting the sheet.</source>
         <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
     </message>
     <message>
@@ -746,7 +742,7 @@
         <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
     </message>
     <message>
-        <source>{name} names none of this class's codes: write a code and an id on each line, with a comma between.</source>
+        <source>{name} names none of this class&apos;s codes: write a code and an id on each line, with a comma between.</source>
         <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
     </message>
     <message>
@@ -774,7 +770,7 @@
         <translation>Su etiqueta es de la lista de otra clase.</translation>
     </message>
     <message>
-        <source>The number on its ticket is not on this class's list.</source>
+        <source>The number on its ticket is not on this class&apos;s list.</source>
         <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
     </message>
     <message>
@@ -790,7 +786,7 @@
         <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
     </message>
     <message>
-        <source>It is at {place}. Look at the painting's corners.</source>
+        <source>It is at {place}. Look at the painting&apos;s corners.</source>
         <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
     </message>
     <message>
@@ -814,7 +810,7 @@
         <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
     </message>
     <message>
-        <source>This folder's class-set.json is no class set: choose another folder.</source>
+        <source>This folder&apos;s class-set.json is no class set: choose another folder.</source>
         <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
     </message>
     <message>
@@ -1168,7 +1164,7 @@
         <source>Dry</source>
         <translation>Seca</translation>
     </message>
-<message>
+    <message>
         <source>dull or pale</source>
         <translation>apagado o pálido</translation>
     </message>
@@ -1204,7 +1200,7 @@
         <translation>Imprime una hoja en PDF: el plan, la ficha o las observaciones.</translation>
     </message>
     <message>
-        <source>a study, a photo for a plan or a blank worksheet, or a class set's folder</source>
+        <source>a study, a photo for a plan or a blank worksheet, or a class set&apos;s folder</source>
         <translation>un estudio, una foto para un plan o una ficha en blanco, o la carpeta de una clase</translation>
     </message>
     <message>
@@ -1224,7 +1220,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study's: a box's name, or its file</source>
+        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -1232,7 +1228,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student's own scores are in</source>
+        <source>findings even before the student&apos;s own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -1324,7 +1320,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -1340,7 +1336,7 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student's own scores should come first</source>
+        <source>print the scores too: the student&apos;s own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
@@ -1476,7 +1472,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo's name</source>
+        <source>the title; otherwise made from the photo&apos;s name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -1485,15 +1481,15 @@
     </message>
     <message>
         <source>--title needs a text of 1 to {most} letters: give such a one.</source>
-        <translation type="unfinished" />
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>-o needs the name of a file: give one.</source>
-        <translation type="unfinished" />
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>-o {name} would replace what is read: give another name.</source>
-        <translation type="unfinished" />
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>{name} is there already: choose another name with -o, or replace it with --force.</source>
@@ -1516,7 +1512,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -1608,7 +1604,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher's remark: {text}</source>
+        <source>The teacher&apos;s remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -1816,7 +1812,7 @@
         <translation>--jobs {text} no es un número de tareas: da de 1 a {most}.</translation>
     </message>
     <message>
-        <source>the class set's folder</source>
+        <source>the class set&apos;s folder</source>
         <translation>la carpeta de la clase</translation>
     </message>
     <message>
@@ -1828,7 +1824,7 @@
         <translation>En esta clase no hay estudiante {code}.</translation>
     </message>
     <message>
-        <source>{n} pictures are called {name}: give the picture's own file, or the start of its digest from gradewash class show --json.</source>
+        <source>{n} pictures are called {name}: give the picture&apos;s own file, or the start of its digest from gradewash class show --json.</source>
         <translation>{n} imágenes se llaman {name}: da el archivo de la imagen, o el principio de su digest según gradewash class show --json.</translation>
     </message>
     <message>
@@ -1948,7 +1944,7 @@
         <translation>la tabla que escribir: su nombre acaba en .csv o .xlsx</translation>
     </message>
     <message>
-        <source>your own CSV with a code and the school's id on each line: adds the column id; it is read and not kept</source>
+        <source>your own CSV with a code and the school&apos;s id on each line: adds the column id; it is read and not kept</source>
         <translation>tu propio CSV con un código y el identificador de la escuela en cada línea: añade la columna id; se lee y no se guarda</translation>
     </message>
     <message>
@@ -1959,19 +1955,7 @@
         <source>{name} must end in .csv or .xlsx: give it one of the two.</source>
         <translation>{name} debe acabar en .csv o .xlsx: dale uno de los dos.</translation>
     </message>
-<message>
-        <source>a study, or a photo for a plan or a blank worksheet</source>
-        <translation>un estudio, o una foto para un plan o una ficha en blanco</translation>
-    </message>
-    <message>
-        <source>plan (the default), worksheet or findings</source>
-        <translation>plan (lo habitual), worksheet o findings</translation>
-    </message>
-    <message>
-        <source>-o {name} would replace what is printed: give another name.</source>
-        <translation>-o {name} reemplazaría lo que se imprime: da otro nombre.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>errors</name>
     <message>
@@ -2038,7 +2022,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don't save</source>
+        <source>&amp;Don&apos;t save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -2233,7 +2217,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter's wheel.</source>
+        <source>The hue opposite on the painter&apos;s wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -2297,7 +2281,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper's hollows and looks grainy.</source>
+        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -2321,7 +2305,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment's code on the label, such as PB29.</source>
+        <source>The pigment&apos;s code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -2340,7 +2324,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -2384,7 +2368,7 @@
         <translation>Abre una foto desde el menú Estudio, suéltala en la ventana o pégala. Se proponen las líneas entre las bandas y la línea del horizonte, donde acaba el cielo. Arrastra una línea, o ve a ella con Tab y muévela con las flechas.</translation>
     </message>
     <message>
-        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
+        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
         <translation>El círculo cromático del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. La flecha muestra adónde lleva apagarlo, los trazos siguen hasta el complementario.</translation>
     </message>
     <message>
@@ -2496,7 +2480,7 @@
         <translation>P avanza por la tira de abajo: moja, pon, para, seca. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
-        <source>A presenter's remote works: Page Down goes on.</source>
+        <source>A presenter&apos;s remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -2608,7 +2592,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter's wheel; that is common practice.</source>
+        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -2660,7 +2644,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -3405,15 +3389,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}'s measurements</source>
+        <source>using {paint}&apos;s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -3657,10 +3641,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>más claro</translation>
     </message>
     <message>
-        <source>lighter, even at full strength,</source>
-        <translation>más claro, aun con toda su fuerza,</translation>
-    </message>
-    <message>
         <source>duller</source>
         <translation>más apagado</translation>
     </message>
@@ -3709,7 +3689,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box's reach.</source>
+        <source>Like {letter}, out of this box&apos;s reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -3849,10 +3829,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{paints} tira al {hue}</translation>
     </message>
     <message>
-        <source>{paints} is an earth colour, better in dull bands</source>
-        <translation>{paints} es un color tierra, mejor en bandas apagadas</translation>
-    </message>
-    <message>
         <source>{paints} pulls it towards green</source>
         <translation>con {paints} tira al verde</translation>
     </message>
@@ -3937,14 +3913,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{paints}: también serviría, pero con una parte de más queda demasiado fuerte.</translation>
     </message>
     <message>
-        <source>{paints} would be {faults} here, and one part too many is soon too strong.</source>
-        <translation>{paints}: aquí quedaría {faults}, y con una parte de más pronto es demasiado fuerte.</translation>
-    </message>
-    <message>
-        <source>{paints} would be {faults} here.</source>
-        <translation>{paints}: aquí quedaría {faults}.</translation>
-    </message>
-    <message>
         <source>Closer: {mix}.</source>
         <translation>Más cerca: {mix}.</translation>
     </message>
@@ -3993,7 +3961,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -4149,7 +4117,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el complementario exacto, {parts},</translation>
     </message>
     <message>
-        <source>Second colour of {letter}, {hue}: the paper's own white. {way}</source>
+        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
         <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
     <message>
@@ -4179,10 +4147,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>It is the lighter one: lay it first, over the whole band, and the main colour around it once it is dry.</source>
         <translation>Es el más claro: aplícalo primero, en toda la banda, y el color principal alrededor cuando esté seco.</translation>
-    </message>
-<message>
-        <source>{first} and {last}</source>
-        <translation>{first} y {last}</translation>
     </message>
     <message>
         <source>the mix</source>
@@ -4683,11 +4647,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>In this box</source>
         <translation>En esta caja</translation>
     </message>
-<message>
-        <source>Box files</source>
-        <translation>Archivos de caja</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>notice</name>
     <message>
@@ -4708,14 +4668,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>The pasted picture could not be read: save it to a file first.</source>
         <translation>No se pudo leer la imagen pegada: guárdala antes en un archivo.</translation>
-    </message>
-<message>
-        <source>Photos</source>
-        <translation>Fotos</translation>
-    </message>
-    <message>
-        <source>All files</source>
-        <translation>Todos los archivos</translation>
     </message>
 </context>
 <context>
@@ -4872,7 +4824,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number} %</translation>
+        <translation>{number}&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -4883,7 +4835,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>This picture is too long to open ({width} x {height} pixels): the limit is {limit} pixels a side, so cut it and open a part.</source>
-        <translation type="unfinished" />
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This picture is too large to open ({width} x {height} pixels): the limit is {limit} million pixels, so save a smaller copy and open that.</source>
@@ -4910,7 +4862,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -4946,7 +4898,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -5810,7 +5762,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo's hue</source>
+        <source>every band is in the photo&apos;s hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -5858,15 +5810,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo's</source>
+        <source>other hues than the photo&apos;s</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo's</source>
+        <source>light and dark are not the photo&apos;s</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo's</source>
+        <source>bright and dull are not the photo&apos;s</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -5997,15 +5949,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>; </source>
         <translation>; </translation>
     </message>
-<message>
-        <source>{first} and intensity</source>
-        <translation>{first} e intensidad</translation>
-    </message>
-    <message>
-        <source>{first} and {last}</source>
-        <translation>{first} y {last}</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>sheets page</name>
     <message>
@@ -6197,11 +6141,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo's</source>
+        <source>Bands of sheet {number} beside the photo&apos;s</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student's own scores.</source>
+        <source>Band by band: waits for the student&apos;s own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -6317,7 +6261,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Informe, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student's own scores</source>
+        <source>Measured, shown before the student&apos;s own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -6329,11 +6273,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student's own scores are in</source>
+        <source>For the teacher: before the student&apos;s own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -6373,7 +6317,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -6491,11 +6435,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>study</name>
     <message>
         <source>picture</source>
-        <translation type="unfinished" />
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{name} may be a person's name, so the study does not keep it: give it a title, and students a code.</source>
-        <translation type="unfinished" />
+        <source>{name} may be a person&apos;s name, so the study does not keep it: give it a title, and students a code.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6553,11 +6497,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student's code</source>
+        <source>the student&apos;s code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class's code</source>
+        <source>the class&apos;s code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -6680,7 +6624,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash's strength</source>
+        <source>set the wash&apos;s strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -6760,7 +6704,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher's remark</source>
+        <source>write the teacher&apos;s remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -7056,34 +7000,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es casi negro: mezcla {hue} con fuerza con su complementario, {complement}, hasta que quede solo un rastro de {hue}.</translation>
     </message>
     <message>
-        <source>Start with {hue} and add its complement, {complement}, until only a hint of {hue} is left: on the wheel that moves in from {hue} almost to the middle.</source>
-        <translation>Empieza con {hue} y añade su complementario, {complement}, hasta que quede solo un rastro de {hue}: en el círculo, eso entra desde el {hue} casi hasta el centro.</translation>
-    </message>
-    <message>
-        <source>Tone {hue} down well with its complement, {complement}: on the wheel that moves in from {hue} straight towards the middle.</source>
-        <translation>Apaga bastante el {hue} con su complementario, {complement}: en el círculo, eso entra desde el {hue} derecho hacia el centro.</translation>
-    </message>
-    <message>
-        <source>Tone {hue} down a little with its complement, {complement}: on the wheel that moves in from {hue} straight towards the middle.</source>
-        <translation>Apaga un poco el {hue} con su complementario, {complement}: en el círculo, eso entra desde el {hue} derecho hacia el centro.</translation>
-    </message>
-    <message>
-        <source>The {hue} in the box will do it: add it in specks.</source>
-        <translation>Con el {hue} de la caja basta: añádelo por pizcas.</translation>
-    </message>
-    <message>
-        <source>The {hue} in the box comes close: add it in specks, and a touch of {touch} moves it the last step along the wheel to {complement}.</source>
-        <translation>El {hue} de la caja se acerca: añádelo por pizcas, y un toque de {touch} lo lleva el último paso por el círculo hasta el {complement}.</translation>
-    </message>
-    <message>
-        <source>From your box: about 1 part {paint} in {whole}.</source>
-        <translation>De tu caja: {paint}, más o menos 1 parte de cada {whole}.</translation>
-    </message>
-    <message>
-        <source>From your box: about {parts} parts {paint} in {whole}.</source>
-        <translation>De tu caja: {paint}, más o menos {parts} partes de cada {whole}.</translation>
-    </message>
-    <message>
         <source>Two colours here, one above the other: split it?</source>
         <translation>Aquí hay dos colores, uno encima del otro: ¿la divides?</translation>
     </message>
@@ -7151,7 +7067,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>{first} and {last}</source>
         <translation>{first} y {last}</translation>
     </message>
-<message>
+    <message>
         <source>pale</source>
         <translation>pálido</translation>
     </message>
@@ -7255,7 +7171,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>A {hue} with a touch of {touch} makes {complement}.</source>
         <translation>Un {hue} con un toque de {touch} da {complement}.</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>worksheet</name>
     <message>
@@ -7263,7 +7179,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher's remark</source>
+        <source>Teacher&apos;s remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -7579,11 +7495,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet's picture on the Sheets page to open them.</source>
+        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
     </message>
 </context>
