@@ -64,7 +64,6 @@ class _Fit:
     work: Work
     figures: float
     rows: tuple[float, ...]
-    left_over: float
 
 
 def lay_out_plan(data: CardData, paper: Paper, *, bw: bool = False) -> tuple[Page, ...]:
@@ -140,7 +139,7 @@ def _shared(density: Density, work: Work, heights: list[float], left: float) -> 
     left -= more
     rows = _levelled(heights, left)
     left -= sum(rows) - sum(heights)
-    return _Fit(density, work, LEAST_WHEEL + more, rows, left)
+    return _Fit(density, work, LEAST_WHEEL + more, rows)
 
 
 def _levelled(heights: list[float], left: float) -> tuple[float, ...]:

@@ -20,11 +20,6 @@ FOLDER = Path(__file__).parent / "svg"
 _RATIOS = (1.0, 1.25, 1.5, 2.0, 3.0)
 
 
-def icon_names() -> tuple[str, ...]:
-    """Every icon's name, sorted."""
-    return tuple(sorted(p.stem for p in FOLDER.glob("*.svg") if "." not in p.stem))
-
-
 @lru_cache(maxsize=512)
 def _renderer(thread: int, name: str, colour: str) -> QSvgRenderer:
     # One for each thread: workers draw cards while the window draws itself.

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from typing import Final
 
-UNIT: Final = 4
 WITHIN: Final = 8
 GROUP: Final = 16
 MARGIN: Final = 20
@@ -15,7 +14,6 @@ INSIDE: Final = 24
 
 HEADER: Final = 52
 CONTROL: Final = 34
-LEAST_TARGET: Final = 24
 RADIUS: Final = 5.0
 EDGE: Final = 1.25
 

@@ -33,12 +33,6 @@ class EdgeButton(QPushButton):
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
-    def set_icon_name(self, icon: str) -> None:
-        """Show another icon, or none ("")."""
-        self._icon = icon
-        self.updateGeometry()
-        self.update()
-
     def set_available(self, available: bool, reason: str = "") -> None:
         """Switch the button on or off; `reason` tells what would open it."""
         self.setEnabled(available)

@@ -35,7 +35,6 @@ class SpokenStrip(QWidget):
         super().__init__(parent)
         self.setProperty("ground", "paper")
         self._view: SpokenView | None = None
-        self._gutter = _GUTTER
         self._fullness = FULLNESS[0]
         self._plans: dict[object, Plan] = {}
         self._say = EdgeButton(translate("spoken strip", "Say it"), "speak", self)
@@ -66,14 +65,6 @@ class SpokenStrip(QWidget):
         self._say.setVisible(available)
         self.updateGeometry()
         self.update()
-
-    def set_gutter(self, gutter: int) -> None:
-        """Width left of the chip, as left of the photo above."""
-        if gutter != self._gutter:
-            self._gutter = gutter
-            self.updateGeometry()
-            self._place_button()
-            self.update()
 
     def set_fullness(self, level: int) -> None:
         """Take less room: a number of `FULLNESS`."""
@@ -106,7 +97,7 @@ class SpokenStrip(QWidget):
         self._place_button()
 
     def _paper_left(self) -> float:
-        return self._gutter + self._fullness.chip + GROUP
+        return _GUTTER + self._fullness.chip + GROUP
 
     def _text_width(self, width: int | None = None) -> float:
         whole = self.width() if width is None else width
@@ -161,7 +152,7 @@ class SpokenStrip(QWidget):
     def _paint_chip(self, painter: QPainter, view: SpokenView) -> None:
         width = self._fullness.chip
         height = min(self.height() - 2 * _ABOVE, 1.2 * width)
-        chip = QRectF(self._gutter, _ABOVE, width, height)
+        chip = QRectF(_GUTTER, _ABOVE, width, height)
         other = view.other
         paint_chip(
             painter,
@@ -170,9 +161,9 @@ class SpokenStrip(QWidget):
             if other is None
             else ChipView(view.colour, second=other.colour, share=other.share),
         )
-        radius = min(15.0 * min(look().type.scale, 1.3), self._gutter / 2 - 8)
+        radius = min(15.0 * min(look().type.scale, 1.3), _GUTTER / 2 - 8)
         box = QRectF(0, 0, 2 * radius, 2 * radius)
-        box.moveCenter(QPointF(self._gutter / 2 - 2, chip.center().y()))
+        box.moveCenter(QPointF(_GUTTER / 2 - 2, chip.center().y()))
         paint_badge(painter, box, BadgeView(view.letter, chosen=True))
 
     def _paint_words(self, painter: QPainter, left: float, plan: Plan) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import NDArray
 
 # G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, 2009, "A physiologically-based model for
 # simulation of color vision deficiency", IEEE Transactions on Visualization and Computer
@@ -31,26 +31,3 @@ CVD_MATRICES: dict[str, NDArray[np.float64]] = {
         ]
     ),
 }
-
-
-def simulate_cvd(linear: ArrayLike, kind: str) -> NDArray[np.float64]:
-    """Linear sRGB as an eye without one kind of cone sees it.
-
-    Parameters
-    ----------
-    linear : array_like, shape (..., 3), float
-    kind : "protan", "deutan" or "tritan"
-
-    Returns
-    -------
-    ndarray, shape (..., 3), float64
-        Linear sRGB; may leave 0..1 slightly.
-
-    Raises
-    ------
-    ValueError
-        An unknown kind.
-    """
-    if kind not in CVD_MATRICES:
-        raise ValueError(f"not a kind of colour vision: {kind!r}")
-    return np.asarray(linear, dtype=np.float64) @ CVD_MATRICES[kind].T

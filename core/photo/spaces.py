@@ -111,12 +111,6 @@ def adobe_rgb() -> Encoding:
     return encoding_of(gamma_curve(563 / 256), ADOBE_RGB)  # Adobe RGB (1998), 4.3.1.2
 
 
-@lru_cache(maxsize=1)
-def display_p3() -> Encoding:
-    """Display P3: P3's primaries, D65, and the curve of sRGB."""
-    return encoding_of(srgb_to_linear, DISPLAY_P3)
-
-
 def encoding_from_codes(primaries: int, transfer: int) -> tuple[Encoding, list[str]]:
     """The encoding that the code points of HEIF, AVIF and PNG name.
 

@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.lab import LINEAR_TO_XYZ
-from core.colour.srgb import LINEAR_OF_8BIT, linear_to_srgb, srgb8_to_linear, srgb_to_hex
+from core.colour.srgb import LINEAR_OF_8BIT, linear_to_srgb, srgb8_to_linear
 from core.colour.value import munsell_value, munsell_Y
 from core.colour.vision import CVD_MATRICES
 
@@ -98,16 +98,6 @@ def value_steps_view(pixels: Pixels, steps: int) -> Pixels:
     if steps < 2:
         raise ValueError(f"a value scale needs 2 steps or more, not {steps}")
     return _grey(_step_code_of_Y16(steps)[_Y16(pixels)])
-
-
-def grey_of_value(value: float) -> str:
-    """`#rrggbb` of the grey of a Munsell value, 0..10.
-
-    >>> grey_of_value(10)
-    '#ffffff'
-    """
-    light = float(munsell_Y(value)) / 100
-    return srgb_to_hex(linear_to_srgb([light, light, light]))
 
 
 def _encode(linear: NDArray[np.float32]) -> Pixels:

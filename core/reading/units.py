@@ -12,7 +12,6 @@ from typing import Literal
 from core.i18n import translate
 
 Units = Literal["cm", "in"]
-UNITS: tuple[Units, ...] = ("cm", "in")
 
 MM_PER_INCH = 25.4
 _EIGHTHS = 8

@@ -202,11 +202,6 @@ def wheel_distance(family1: Family, family2: Family) -> int:
     return min(steps, 12 - steps)
 
 
-def is_clockwise(start: Family, end: Family) -> bool:
-    """Whether the shorter way from one family to the other runs clockwise."""
-    return (FAMILIES.index(end) - FAMILIES.index(start)) % 12 <= 6
-
-
 def _neighbour_close_by(hue: float) -> Family | None:
     family, _, share = _place(hue)
     index = _BY_HUE.index(family)

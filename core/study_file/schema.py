@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from typing import Annotated, Any, Literal
 
-import msgspec
 from msgspec import Meta, Struct
 
 VERSION = 1
@@ -113,8 +112,3 @@ class Study1(Struct, frozen=True, forbid_unknown_fields=True):
     bands: Bands1 | None = None
     sheets: tuple[Sheet1 | None, Sheet1 | None] = (None, None)
     worksheet: Worksheet1 = Worksheet1()
-
-
-def json_schema() -> dict[str, Any]:
-    """The same as JSON Schema 2020-12, for whoever reads the files with another program."""
-    return msgspec.json.schema(Study1)

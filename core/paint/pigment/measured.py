@@ -13,7 +13,7 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.colour import Lab_to_srgb, XYZ_to_Lab
+from core.colour import XYZ_to_Lab
 from core.paint.pigment.film import film_reflectance
 
 Floats = NDArray[np.float64]
@@ -98,11 +98,6 @@ def spectrum_to_Lab(reflectance: ArrayLike) -> Floats:
 def load_Lab(load_ml: ArrayLike) -> Floats:
     """CIELAB, shape (..., 3), of loads of the measured paints, shape (..., 13)."""
     return spectrum_to_Lab(load_reflectance(load_ml))
-
-
-def load_srgb(load_ml: ArrayLike) -> Floats:
-    """Encoded sRGB 0..1, clipped, shape (..., 3), of loads, shape (..., 13)."""
-    return Lab_to_srgb(load_Lab(load_ml))
 
 
 @cache

@@ -26,7 +26,7 @@ class Paint:
     key : str
         Stable name for files.
     name : str
-        English name; shown through `core.paint.words_paint.paint_name`.
+        English name; shown through `core.paint.box.names.paint_name`.
     measured_as : str
         Whose measurements it uses, a key of `MeasuredPaints.keys`.
     colour_index : tuple of str

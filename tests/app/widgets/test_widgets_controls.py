@@ -10,9 +10,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QFontMetricsF
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
+from walk import LEAST_TARGET
 
 from app.look import DARK, LIGHT, Look, TypeScale, apply_look, look
-from app.look.space import LEAST_TARGET
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
 from app.widgets.focus import FocusRing, ground_of
 from app.widgets.segmented import SegmentedControl

@@ -15,7 +15,6 @@ from core.reading.wheel import (
     family_of,
     hue_class,
     hue_of_wheel_deg,
-    is_clockwise,
     read_hue,
     wheel_deg,
     wheel_distance,
@@ -69,8 +68,6 @@ def test_steps_between_families():
     assert wheel_distance("yellow", "yellow") == 0
     assert wheel_distance("yellow", "yellow-green") == 1
     assert wheel_distance("yellow-green", "yellow-orange") == 2
-    assert is_clockwise("yellow", "red")
-    assert not is_clockwise("yellow", "blue")
 
 
 @given(hues)

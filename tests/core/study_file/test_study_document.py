@@ -27,7 +27,6 @@ from core.study_file.contents import Contents
 from core.study_file.document import study_from_bytes, study_to_bytes
 from core.study_file.opening import open_contents
 from core.study_file.reading import damage_notice
-from core.study_file.schema import json_schema
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
 KEPT = Path(__file__).parents[2] / "data" / "study_version_1.gradewash"
@@ -107,11 +106,6 @@ def test_a_file_kept_from_version_1_still_opens() -> None:
     opened = study_from_bytes(data)
     assert opened.study == study
     assert set(opened.pictures) == set(store)
-
-
-def test_the_schema_is_there_for_others() -> None:
-    schema = json_schema()
-    assert "Study1" in json.dumps(schema)
 
 
 def test_a_newer_version_is_refused_in_words() -> None:
