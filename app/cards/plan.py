@@ -2,12 +2,14 @@
 
 One page for up to seven bands. What yields, in this order: lines for notes, the height of photo
 and wheel down to the least at which the wheel's names stay readable, what is told of wet edges,
-the bars of parts, and at last a point or two of size. More bands go on to a second page.
+the bars of parts, a point or two of size, and at last what the measures mean. More bands go on
+to a second page.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from itertools import product
 from typing import Final
 
 from PySide6.QtCore import QRectF
@@ -122,8 +124,9 @@ def _fit(
     """Share the page out; None when even the barest rows do not fit."""
     area = paper.inside
     room = area.bottom() - FOOT - top - 3 * GAP - HEADS - 1.22 * SECOND_BODY - 1.5 * MM
-    for density in DENSITIES:
+    for density, notes in (*product(DENSITIES, [True]), *product(DENSITIES[-2:], [False])):
         work = work_of(plan, data.wording.units, area.width(), density.work_size, density.work_gap)
+        work = work if notes else replace(work, notes=())
         place = columns(area, density, chips=not bw)
         width = place.text_right - place.text
         heights = [least_height(row, density, width) for row in rows]
@@ -238,7 +241,7 @@ def _put_rows(
 
 def _put_total(page: Page, plan: MixPlan, y: float) -> float:
     area = page.paper.inside
-    text = words.amounts_text(plan.amounts)
+    text = words.amounts_text(plan)
     put_line(page, area.right(), y, text, NOTE, align=1.0, colour=GREY)
     return y + line_height(NOTE)
 
@@ -281,7 +284,7 @@ def _row(
         nearness=words.nearness_text(planned, band),
         wet_edge=words.wet_edge_text(plan, number),
         down_mm=down,
-        ml=f"{band.amount_ml:g}" if band.amount_ml else "",
+        ml=f"{band.amount_ml:g}" if band.amount_ml and plan.each_ml is None else "",
         parts=tuple(_part(plan, key, count) for key, count in planned.mix.parts),
     )
     if bw:

@@ -29,9 +29,7 @@ class Work:
 
     Attributes
     ----------
-    steps : tuple of str
-    note : str
-    cautions : tuple of str
+    steps, notes, cautions : tuple of str
     width : float
     size : float
         Of the steps.
@@ -40,7 +38,7 @@ class Work:
     """
 
     steps: tuple[str, ...]
-    note: str
+    notes: tuple[str, ...]
     cautions: tuple[str, ...]
     width: float
     size: float
@@ -51,7 +49,7 @@ def work_of(plan: MixPlan, units: Units, width: float, size: float, gap: float) 
     """What the plan says of the work."""
     return Work(
         words.order_lines(plan.order, plan.sheet, units),
-        words.parts_line(plan),
+        words.measure_lines(plan),
         words.caution_lines(plan.box, plan.cautions),
         width,
         size,
@@ -64,8 +62,9 @@ def work_height(work: Work) -> float:
     steps = sum(_lines(text, work.size, work.width) for text in work.steps)
     height = line_height(HEADING) + 1.0 * MM
     height += steps * LEADING * work.size + len(work.steps) * work.gap
-    if work.note:
-        height += _lines(work.note, NOTE, work.width) * LEADING * NOTE
+    if work.notes:
+        notes = sum(_lines(text, NOTE, work.width) for text in work.notes)
+        height += 1.5 * MM + notes * LEADING * NOTE
     if work.cautions:
         cautions = sum(_lines(text, NOTE, work.width) for text in work.cautions)
         height += 1.5 * MM + cautions * LEADING * NOTE
@@ -82,8 +81,10 @@ def put_work(page: Page, work: Work, y: float) -> float:
         put_line(page, left + 9.5 * MM, y, str(number), work.size, weight=CHOSEN, align=1.0)
         y += put_paragraph(page, left + INDENT, y, work.width - INDENT, text, work.size)
         y += work.gap
-    if work.note:
-        y += put_paragraph(page, left + INDENT, y, work.width - INDENT, work.note, NOTE)
+    if work.notes:
+        y += 1.5 * MM
+        for text in work.notes:
+            y += put_paragraph(page, left + INDENT, y, work.width - INDENT, text, NOTE)
     if work.cautions:
         y += 1.5 * MM
         side = 4.2 * MM

@@ -7,10 +7,7 @@ from PySide6.QtWidgets import QApplication
 
 from core.i18n import translate
 from core.lesson.asking import Pace
-
-DRY_MINUTES = (10, 15)
-"""How long a class lets a sheet dry before it is looked at again (common practice); thick paper
-and a cold room take longer."""
+from core.paint.wash.order import DRY_MIN
 
 
 class Pacing(QObject):
@@ -31,7 +28,7 @@ class Pacing(QObject):
         super().__init__(parent)
         self.steps: tuple[Pace, ...] = ()
         self.present: int | None = None
-        self.minutes = DRY_MINUTES[1]
+        self.minutes = DRY_MIN[1]
         self.bell = False
         self._since = QElapsedTimer()
         self._over = False
@@ -102,7 +99,7 @@ class Pacing(QObject):
         else:
             text = f"{step.text} {left // 60}:{left % 60:02d}"
             if left == 0:
-                text = translate("class view", "Dry? Feel it")
+                text = translate("class view", "Feel it. Cool? 5 min more")
         return text if not self.bell else translate("class view", "{step}, bell").format(step=text)
 
     def _on_tick(self) -> None:

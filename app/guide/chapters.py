@@ -131,7 +131,9 @@ def _mix() -> Chapter:
             Points(
                 (
                     translate(
-                        "guide", "Parts are brush loads; count them into the well, then add water."
+                        "guide",
+                        "A part is one measure, kept the same: a dot of tube paint, or a rub of "
+                        "the brush on a pan. Count the parts into the well, then add water.",
                     ),
                     translate(
                         "guide",

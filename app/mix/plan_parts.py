@@ -30,8 +30,9 @@ class AmountsTable(QWidget):
     def set_view(self, view: PlanView) -> None:
         """Show the amounts."""
         self._view = view
-        said = "; ".join(f"{row.letter}: {row.ml} mL, {row.loads}" for row in view.amounts)
-        self.setAccessibleName(f"{said}. {view.total}: {view.total_ml} mL")
+        said = [f"{row.letter}: {row.ml} mL, {row.loads}" for row in view.amounts if row.ml]
+        parts = ["; ".join(said), f"{view.total}: {view.total_ml} mL"]
+        self.setAccessibleName(". ".join(part for part in parts if part))
         self.updateGeometry()
         self.update()
 

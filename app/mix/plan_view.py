@@ -13,8 +13,10 @@ from core.paint.words.plan import (
     amounts_note,
     caution_text,
     kind_text,
+    measure_text,
     order_texts,
     parts_note,
+    puddle_text,
     wet_text,
 )
 from core.reading.units import Units, size_text
@@ -23,31 +25,28 @@ from core.words.lists import sentence_case
 
 def plan_view(plan: MixPlan, options: MixOptions, units: Units = "cm") -> PlanView:
     """The plan in words."""
-    by_letter = {amount.letter: amount for amount in plan.amounts.bands}
-    rows, loads = [], 0
+    rows: list[AmountRow] = []
     for band in plan.bands:
         if band.classroom is None or not band.amount_ml:
             continue
-        amount = by_letter[band.letter]
-        loads += amount.brush_loads
         rows.append(
             AmountRow(
                 band.letter,
                 sentence_case(strength_text(band.classroom.strength)),
-                loads_text(amount.brush_loads),
-                f"{band.amount_ml:g}",
+                measure_text(band.amount_ml) if plan.each_ml is None else "",
+                f"{band.amount_ml:g}" if plan.each_ml is None else "",
             )
         )
     sheets = tuple(SHEETS)
     return PlanView(
-        line=_line(plan, plan.different_mixes, loads, units),
+        line=_line(plan, plan.different_mixes, units),
         sheets=tuple(sentence_case(sheet_name(name)) for name in sheets),
         sheet=sheets.index(plan.sheet.name) if plan.sheet.name in sheets else -1,
         painted=translate("mix page", "painted {painted}").format(
             painted=painted_text(plan, units)
         ),
         amounts=tuple(rows),
-        total=translate("mix page", "in all, with some to spare"),
+        total=_total(plan),
         total_ml=f"{plan.amounts.total_ml:g}",
         notes=_notes(plan),
         own_figure=options.own_ml_per_1000_cm2,
@@ -63,11 +62,12 @@ def painted_text(plan: MixPlan, units: Units = "cm") -> str:
     return size_text(*plan.sheet.painted_mm, units)
 
 
-def loads_text(count: int) -> str:
-    """ "1 brush load", "3 brush loads"."""
-    if count == 1:
-        return translate("mix page", "{n} brush load").format(n=count)
-    return translate("mix page", "{n} brush loads").format(n=count)
+def _total(plan: MixPlan) -> str:
+    if plan.each_ml is None:
+        return translate("mix page", "in all, with some to spare")
+    return translate("mix page", "{ml:g} mL each, {measure}; in all, with some to spare").format(
+        ml=plan.each_ml, measure=measure_text(plan.each_ml)
+    )
 
 
 def laying_order(plan: MixPlan) -> tuple[str, ...]:
@@ -77,20 +77,19 @@ def laying_order(plan: MixPlan) -> tuple[str, ...]:
     )
 
 
-def _line(plan: MixPlan, mixes: int, loads: int, units: Units) -> str:
+def _line(plan: MixPlan, mixes: int, units: Units) -> str:
     if not mixes:
         return translate("mix page", "{sheet}, painted {painted}: no mix to prepare.").format(
             sheet=sentence_case(sheet_name(plan.sheet.name)), painted=painted_text(plan, units)
         )
     return translate(
         "mix page",
-        "{sheet}, painted {painted}: {ml:g} mL in {mixes}, about {loads}. Lay {order}.",
+        "{sheet}, painted {painted}: {ml:g} mL in {mixes}. Lay {order}.",
     ).format(
         sheet=sentence_case(sheet_name(plan.sheet.name)),
         painted=painted_text(plan, units),
         ml=plan.amounts.total_ml,
         mixes=_mixes_text(mixes),
-        loads=loads_text(loads),
         order=", ".join(laying_order(plan)),
     )
 
@@ -106,12 +105,13 @@ def _notes(plan: MixPlan) -> tuple[str, ...]:
     water = translate("mix page", "Clean water to wet the sheet: {low:.0f} to {high:.0f} mL.")
     brush = translate(
         "mix page",
-        "Brush: a large round, about size 12; a load covers {low:.0f} to {high:.0f} cm², less "
-        "with synthetic hair.",
+        "Brush for laying: a large soft round, about size 12; one filling covers {low:.0f} to "
+        "{high:.0f} cm², less with synthetic hair. Mix with another.",
     )
     pieces = [
         amounts_note(plan.amounts),
         parts_note(plan.box, plan.chosen_mixes),
+        puddle_text(),
         water.format(low=low, high=high),
         brush.format(low=BRUSH_CM2[0], high=BRUSH_CM2[1]),
         wet_text(plan.drying_steps),

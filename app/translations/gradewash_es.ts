@@ -408,10 +408,6 @@
         <translation>ml</translation>
     </message>
     <message>
-        <source>{ml:g} mL in all. {note}</source>
-        <translation>{ml:g} ml en total. {note}</translation>
-    </message>
-    <message>
         <source>For the {box}, on {paper}: {size} inside the tape.</source>
         <translation>Pinturas: {box}. Papel {paper}: {size} dentro de la cinta.</translation>
     </message>
@@ -442,18 +438,6 @@
     <message>
         <source>Lay {bands}</source>
         <translation>Aplica {bands}</translation>
-    </message>
-    <message>
-        <source>Turn the sheet upside down: the strongest band comes first.</source>
-        <translation>Pon la lámina boca abajo: la banda más fuerte va primero.</translation>
-    </message>
-    <message>
-        <source>Turn the sheet upside down: the lightest band comes first.</source>
-        <translation>Pon la lámina boca abajo: la banda más clara va primero.</translation>
-    </message>
-    <message>
-        <source>{laying}; each runs into the next.</source>
-        <translation>{laying}; cada una se funde con la que sigue.</translation>
     </message>
     <message>
         <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
@@ -578,6 +562,38 @@
     <message>
         <source>{share}: {hue}; {scales}</source>
         <translation>{share}: {hue}; {scales}</translation>
+    </message>
+    <message>
+        <source>A part is a dot of tube paint, or a rub of a damp brush on a pan; then water. 1 mL is about 20 drops, 5 mL a teaspoon.</source>
+        <translation>Una parte es un punto de pintura de tubo o una pasada de pincel húmedo por la pastilla; luego, agua. 1 mL son unas 20 gotas; 5 mL, una cucharadita.</translation>
+    </message>
+    <message>
+        <source>Soft round brush, clean water: damp everywhere, no puddle. It shines {low} to {high} min.</source>
+        <translation>Pincel redondo suave, agua limpia: húmeda por todas partes, sin charcos. Brilla de {low} a {high} min.</translation>
+    </message>
+    <message>
+        <source>Where bands should meet, pull the lower one up into the wet and the upper one down.</source>
+        <translation>Donde deban unirse, lleva la banda de abajo hacia arriba y la de arriba hacia abajo.</translation>
+    </message>
+    <message>
+        <source>Leave flat {low} to {high} min; still cool is still damp: wait.</source>
+        <translation>Déjala plana de {low} a {high} min; si está fría, está húmeda: espera.</translation>
+    </message>
+    <message>
+        <source>Peel the tape away, slowly.</source>
+        <translation>Quita la cinta despacio.</translation>
+    </message>
+    <message>
+        <source>Lay {first}, then {rest}, more water where a band is lighter</source>
+        <translation>Aplica {first} y luego {rest}, con más agua donde una banda es más clara</translation>
+    </message>
+    <message>
+        <source>rinse, then {bands}, a strip of clean water away from {apart}</source>
+        <translation>enjuaga y luego {bands}, a una franja de agua limpia de {apart}</translation>
+    </message>
+    <message>
+        <source>Lay {first}, the lightest, then outwards {rest}</source>
+        <translation>Aplica {first}, la más clara, y luego hacia fuera {rest}</translation>
     </message>
 </context>
 <context>
@@ -1025,10 +1041,6 @@
         <translation>{step} {minutes} min</translation>
     </message>
     <message>
-        <source>Dry? Feel it</source>
-        <translation>¿Seco? Tócalo</translation>
-    </message>
-    <message>
         <source>{step}, bell</source>
         <translation>{step}, campana</translation>
     </message>
@@ -1153,10 +1165,6 @@
         <translation>Pon {bands}</translation>
     </message>
     <message>
-        <source>Wet</source>
-        <translation>Moja</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Para</translation>
     </message>
@@ -1191,6 +1199,18 @@
     <message>
         <source>Nothing to tone down</source>
         <translation>Nada que apagar</translation>
+    </message>
+    <message>
+        <source>Feel it. Cool? 5 min more</source>
+        <translation>Tócala. ¿Fría? 5 min más</translation>
+    </message>
+    <message>
+        <source>Clean water</source>
+        <translation>Agua limpia</translation>
+    </message>
+    <message>
+        <source>Pull together</source>
+        <translation>Unir</translation>
     </message>
 </context>
 <context>
@@ -1450,10 +1470,6 @@
     <message>
         <source>{name}. Box: {box}.</source>
         <translation>{name}. Caja: {box}.</translation>
-    </message>
-    <message>
-        <source>In all {ml:g} mL of mixes. {note}</source>
-        <translation>En total, {ml:g} ml de mezclas. {note}</translation>
     </message>
     <message>
         <source>{mix}. {verdict}</source>
@@ -2400,10 +2416,6 @@
         <translation>Apagar: la misma mezcla con cada vez más de su complementario. Un paso coincide con la banda; más allá está el barro, aquí rayado.</translation>
     </message>
     <message>
-        <source>Parts are brush loads; count them into the well, then add water.</source>
-        <translation>Las partes son cargas de pincel; cuéntalas en el pocillo y luego añade agua.</translation>
-    </message>
-    <message>
         <source>Strength is named after drinks: tea is thin, coffee fuller, milk and cream are strong.</source>
         <translation>La fuerza se nombra por bebidas: el té es aguado, el café más lleno, la leche y la crema son fuertes.</translation>
     </message>
@@ -2714,6 +2726,10 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>A part is one measure, kept the same: a dot of tube paint, or a rub of the brush on a pan. Count the parts into the well, then add water.</source>
+        <translation>Una parte es una medida, siempre la misma: un punto de pintura de tubo o una pasada del pincel por la pastilla. Cuenta las partes en el pocillo y luego añade agua.</translation>
     </message>
 </context>
 <context>
@@ -3285,22 +3301,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Regla práctica, con casi otro tanto de reserva: que no falte.</translation>
     </message>
     <message>
-        <source>Mix {ml:g} mL: one load of a large brush.</source>
-        <translation>Mezcla {ml:g} ml: una carga de pincel grande.</translation>
-    </message>
-    <message>
-        <source>Mix {ml:g} mL: {n} loads of a large brush.</source>
-        <translation>Mezcla {ml:g} ml: {n} cargas de pincel grande.</translation>
-    </message>
-    <message>
-        <source>{ml:g} mL of it: one load of a large brush.</source>
-        <translation>{ml:g} ml de ella: una carga de pincel grande.</translation>
-    </message>
-    <message>
-        <source>{ml:g} mL of it: {n} loads of a large brush.</source>
-        <translation>{ml:g} ml de ella: {n} cargas de pincel grande.</translation>
-    </message>
-    <message>
         <source>The chips are dry paint. Wet, a wash looks about {steps} darker.</source>
         <translation>Las muestras son pintura seca. Mojada, una aguada parece más oscura, {steps} o así.</translation>
     </message>
@@ -3347,10 +3347,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>cream 1 to 1</source>
         <translation>la crema, 1 por 1</translation>
-    </message>
-    <message>
-        <source>Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds less: fill it more often.</source>
-        <translation>Pincel: uno redondo grande y suave, del 12 más o menos, o uno plano de {width}. El pelo sintético carga menos: llénalo más a menudo.</translation>
     </message>
     <message>
         <source>Clean water to wet the sheet: {low:.0f} to {high:.0f} mL.</source>
@@ -3953,10 +3949,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} se funde con {lower}: {through}.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}, clean.</source>
-        <translation>{upper} se funde con {lower}: {through}, limpio.</translation>
-    </message>
-    <message>
         <source>{upper} and {lower}: let the wash fade out into the white paper.</source>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
@@ -3975,22 +3967,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>{upper} runs into {lower}: {through}. It goes grey, and so does the photo: let it.</source>
         <translation>{upper} se funde con {lower}: {through}. Se agrisa, y la foto también: déjalo.</translation>
-    </message>
-    <message>
-        <source>{upper} and {lower} meet in a mud: {through}. Leave a clear {keep} between them.</source>
-        <translation>{upper} y {lower} se juntan en barro: {through}. Deja entre ellas un {keep} limpio.</translation>
-    </message>
-    <message>
-        <source>{upper} and {lower} meet in a mud: {through}. Leave clean water between them.</source>
-        <translation>{upper} y {lower} se juntan en barro: {through}. Deja agua limpia entre ellas.</translation>
-    </message>
-    <message>
-        <source>{upper} runs into {lower}: {through}, as in the photo.</source>
-        <translation>{upper} se funde con {lower}: {through}, como en la foto.</translation>
-    </message>
-    <message>
-        <source>{upper} runs into {lower}: {through}, clean, as in the photo.</source>
-        <translation>{upper} se funde con {lower}: {through}, limpio, como en la foto.</translation>
     </message>
     <message>
         <source>No wash: this sky is the white of the paper.</source>
@@ -4017,10 +3993,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mézclalo todo antes de mojar la lámina; prueba en un recorte.</translation>
     </message>
     <message>
-        <source>Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.</source>
-        <translation>Moja toda la lámina: brillo uniforme, sin charcos. El brillo dura de {low} a {high} min.</translation>
-    </message>
-    <message>
         <source>Lay {first}, the strongest, on the wet sheet; then {rest} with more and more water, wet into wet.</source>
         <translation>Aplica {first}, la más fuerte, en la lámina mojada; luego {rest} con cada vez más agua, húmedo sobre húmedo.</translation>
     </message>
@@ -4033,36 +4005,12 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Aplica {first} junto a {beside}, aún mojada, húmedo sobre húmedo.</translation>
     </message>
     <message>
-        <source>Lay {first}, the lightest, on the wet sheet; then {rest}, wet into wet.</source>
-        <translation>Aplica {first}, la más clara, en la lámina mojada; luego {rest}, húmedo sobre húmedo.</translation>
-    </message>
-    <message>
-        <source>Lay {first}, the lightest, on the wet sheet.</source>
-        <translation>Aplica {first}, la más clara, en la lámina mojada.</translation>
-    </message>
-    <message>
-        <source>Lay {first} on the wet sheet; then {rest}, wet into wet.</source>
-        <translation>Aplica {first} en la lámina mojada; luego {rest}, húmedo sobre húmedo.</translation>
-    </message>
-    <message>
-        <source>Lay {bands} on the wet sheet.</source>
-        <translation>Aplica {bands} en la lámina mojada.</translation>
-    </message>
-    <message>
         <source>Leave {bands} without paint: the paper is its white.</source>
         <translation>Deja {bands} sin pintura: el papel es su blanco.</translation>
     </message>
     <message>
         <source>Rinse the brush and take off the drip.</source>
         <translation>Enjuaga el pincel y quítale la gota.</translation>
-    </message>
-    <message>
-        <source>Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.</source>
-        <translation>Para al irse el brillo. De {low} a {high} min, un pincel mojado dejaría floraciones.</translation>
-    </message>
-    <message>
-        <source>Dry flat: {low} to {high} min, until no longer cool to the hand.</source>
-        <translation>Seca en plano: {low} a {high} min, hasta que no se note fría.</translation>
     </message>
     <message>
         <source>Peel the tape away from the painting, slowly.</source>
@@ -4227,6 +4175,114 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>{paints}, an earth colour, suits dull bands better</source>
         <translation>{paints}, un color tierra, va mejor en bandas apagadas</translation>
+    </message>
+    <message>
+        <source>about {n} drops</source>
+        <translation>unas {n} gotas</translation>
+    </message>
+    <message>
+        <source>about half a teaspoon</source>
+        <translation>cerca de media cucharadita</translation>
+    </message>
+    <message>
+        <source>about a teaspoon</source>
+        <translation>cerca de una cucharadita</translation>
+    </message>
+    <message>
+        <source>about a teaspoon and a half</source>
+        <translation>cerca de una cucharadita y media</translation>
+    </message>
+    <message>
+        <source>about {n} and a half teaspoons</source>
+        <translation>cerca de {n} cucharaditas y media</translation>
+    </message>
+    <message>
+        <source>about {n} teaspoons</source>
+        <translation>cerca de {n} cucharaditas</translation>
+    </message>
+    <message>
+        <source>Mix {ml:g} mL, {measure}.</source>
+        <translation>Mezcla {ml:g} mL, {measure}.</translation>
+    </message>
+    <message>
+        <source>{ml:g} mL of it, {measure}.</source>
+        <translation>{ml:g} mL de ella, {measure}.</translation>
+    </message>
+    <message>
+        <source>In all {total:g} mL.</source>
+        <translation>En total {total:g} mL.</translation>
+    </message>
+    <message>
+        <source>Of each mix {each:g} mL, {measure}; in all {total:g} mL.</source>
+        <translation>De cada mezcla {each:g} mL, {measure}; en total {total:g} mL.</translation>
+    </message>
+    <message>
+        <source>A part is one measure, kept the same: a dot of tube paint, or one rub of a damp brush on a pan. Put the parts into the well first, then water up to the strength; with pans, until a stroke on scrap dries like the chip. 1 mL is about 20 drops, 5 mL a teaspoon.</source>
+        <translation>Una parte es una medida, siempre la misma: un punto de pintura de tubo o una pasada de pincel húmedo por la pastilla. Pon primero las partes en el pocillo y luego agua hasta la fuerza indicada; con pastillas, hasta que una pincelada en un papel de prueba se seque como la muestra. 1 mL son unas 20 gotas; 5 mL, una cucharadita.</translation>
+    </message>
+    <message>
+        <source>Brush for laying: a large soft round, about size 12, or a flat of {width}; mix with another. Synthetic hair holds less: fill it more often.</source>
+        <translation>Pincel para aplicar: uno redondo, grande y suave, del número 12 más o menos, o uno plano de {width}; mezcla con otro. El pelo sintético retiene menos: cárgalo más a menudo.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}, clean: {through}.</source>
+        <translation>{upper} se funde con {lower}, limpio: {through}.</translation>
+    </message>
+    <message>
+        <source>{upper} and {lower} meet in a mud: {through}. Leave a strip of clean water between.</source>
+        <translation>{upper} y {lower} se juntan en un color turbio: {through}. Deja una franja de agua limpia en medio.</translation>
+    </message>
+    <message>
+        <source>{upper} and {lower} meet in a mud: {through}. Leave a strip of clean water between, or a breath of the {keep} of {lender}.</source>
+        <translation>{upper} y {lower} se juntan en un color turbio: {through}. Deja una franja de agua limpia en medio, o un soplo del {keep} de {lender}.</translation>
+    </message>
+    <message>
+        <source>With a soft round brush, not the one you mixed with, wet the sheet with clean water: damp everywhere, no puddle. The shine lasts {low} to {high} min.</source>
+        <translation>Con un pincel redondo y suave, no el de mezclar, moja la lámina con agua limpia: húmeda por todas partes, sin charcos. El brillo dura de {low} a {high} min.</translation>
+    </message>
+    <message>
+        <source>Stop when the shine goes: until it is dry a wet brush leaves blooms.</source>
+        <translation>Para cuando se vaya el brillo: hasta que esté seca, un pincel mojado deja floraciones.</translation>
+    </message>
+    <message>
+        <source>Where bands should meet, pull the lower colour up into the wet and the upper one down into it, once.</source>
+        <translation>Donde las bandas deban unirse, lleva el color de abajo hacia arriba sobre lo mojado y el de arriba hacia abajo, una vez.</translation>
+    </message>
+    <message>
+        <source>Leave it flat {low} to {high} min, then feel it: if it is still cool it is still damp, wait 5 min more.</source>
+        <translation>Déjala plana de {low} a {high} min y tócala: si aún está fría, aún está húmeda; espera 5 min más.</translation>
+    </message>
+    <message>
+        <source>Lay {first} into the wet {beside}, with a strip of clean water between it and {apart}</source>
+        <translation>Aplica {first} sobre {beside} mojada, con una franja de agua limpia entre ella y {apart}</translation>
+    </message>
+    <message>
+        <source>Lay {first}, with a strip of clean water between it and {apart}</source>
+        <translation>Aplica {first}, con una franja de agua limpia entre ella y {apart}</translation>
+    </message>
+    <message>
+        <source>Lay {first}, the lightest, on the wet sheet</source>
+        <translation>Aplica {first}, la más clara, en la lámina mojada</translation>
+    </message>
+    <message>
+        <source>Lay {first} on the wet sheet</source>
+        <translation>Aplica {first} en la lámina mojada</translation>
+    </message>
+    <message>
+        <source>Go on outwards from it, the lighter side first.</source>
+        <translation>Sigue hacia fuera desde ella, primero por el lado más claro.</translation>
+    </message>
+    <message>
+        <source>{laying}; then {rest}, wet into wet.</source>
+        <translation>{laying}; luego {rest}, húmedo sobre húmedo.</translation>
+    </message>
+    <message>
+        <source>{laying}.</source>
+        <translation>{laying}.</translation>
+    </message>
+    <message>
+        <source>Lay {first} on the wet sheet; then {rest} of the same puddle, more water where a band is lighter, wet into wet.</source>
+        <translation>Aplica {first} en la lámina mojada; luego {rest} con la misma mezcla, con más agua donde una banda es más clara, húmedo sobre húmedo.</translation>
     </message>
 </context>
 <context>
@@ -4468,20 +4524,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cuarto de imperial</translation>
     </message>
     <message>
-        <source>{n} brush load</source>
-        <translation>{n} carga de pincel</translation>
-    </message>
-    <message>
-        <source>{n} brush loads</source>
-        <translation>{n} cargas de pincel</translation>
-    </message>
-    <message>
         <source>{sheet}, painted {painted}: no mix to prepare.</source>
         <translation>{sheet}, pintado {painted}: ninguna mezcla que preparar.</translation>
-    </message>
-    <message>
-        <source>{sheet}, painted {painted}: {ml:g} mL in {mixes}, about {loads}. Lay {order}.</source>
-        <translation>{sheet}, pintado {painted}: {ml:g} ml en {mixes}, más o menos {loads}. Aplica {order}.</translation>
     </message>
     <message>
         <source>{n} mix</source>
@@ -4494,10 +4538,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Clean water to wet the sheet: {low:.0f} to {high:.0f} mL.</source>
         <translation>Agua limpia para mojar la lámina: de {low:.0f} a {high:.0f} ml.</translation>
-    </message>
-    <message>
-        <source>Brush: a large round, about size 12; a load covers {low:.0f} to {high:.0f} cm², less with synthetic hair.</source>
-        <translation>Pincel: uno redondo grande, del 12 más o menos; una carga cubre de {low:.0f} a {high:.0f} cm², menos con pelo sintético.</translation>
     </message>
     <message>
         <source>Mix for each band, top to bottom</source>
@@ -4646,6 +4686,18 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>In this box</source>
         <translation>En esta caja</translation>
+    </message>
+    <message>
+        <source>{ml:g} mL each, {measure}; in all, with some to spare</source>
+        <translation>{ml:g} mL de cada una, {measure}; en total, con algo de sobra</translation>
+    </message>
+    <message>
+        <source>{sheet}, painted {painted}: {ml:g} mL in {mixes}. Lay {order}.</source>
+        <translation>{sheet}, pintada {painted}: {ml:g} mL en {mixes}. Aplica {order}.</translation>
+    </message>
+    <message>
+        <source>Brush for laying: a large soft round, about size 12; one filling covers {low:.0f} to {high:.0f} cm², less with synthetic hair. Mix with another.</source>
+        <translation>Pincel para aplicar: uno redondo, grande y suave, del número 12 más o menos; una carga cubre de {low:.0f} a {high:.0f} cm², menos con pelo sintético. Mezcla con otro.</translation>
     </message>
 </context>
 <context>

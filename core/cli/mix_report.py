@@ -33,9 +33,11 @@ from core.paint.words.plan import (
     meeting_text,
     order_texts,
     parts_note,
+    puddle_text,
     stand_ins_text,
     step_note_text,
     strengths_text,
+    total_text,
     water_text,
     wet_text,
 )
@@ -156,7 +158,7 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
             lines += _band_lines(plan, band, band.classroom, above)
         if band.second is not None:
             lines.append("  " + second_mix_text(plan.box, band.letter, band.second))
-        if band.meets_below is not None:
+        if band.meets_below is not None and band.meets_below.happens:
             below = plan.bands[number + 1].letter
             lines.append("  " + meeting_text(band.letter, below, band.meets_below))
     lines += ["", kind_text(plan.order)]
@@ -167,10 +169,9 @@ def plan_in_words(report: Report, plan: MixPlan) -> str:
         ]
     if plan.amounts.total_ml:
         notes = [
-            translate("command line", "In all {ml:g} mL of mixes. {note}").format(
-                ml=plan.amounts.total_ml, note=amounts_note(plan.amounts)
-            ),
+            f"{total_text(plan.amounts.total_ml, plan.each_ml)} {amounts_note(plan.amounts)}",
             parts_note(plan.box, plan.chosen_mixes),
+            puddle_text(),
             water_text(plan.amounts),
             brush_text(),
             strengths_text(band.classroom.strength for band in plan.bands if band.classroom),
@@ -202,12 +203,13 @@ def _band_lines(
     if chosen.lacks:
         short = ""  # said whole below
     lines = [f"{head}: {short}." if short else f"{head}."]
-    loads = {amount.letter: amount.brush_loads for amount in plan.amounts.bands}
-    brush_loads, why = loads.get(band.letter, 1), why_text(box, chosen)
-    if chosen.why and chosen.why[0].code in SAME_MIX:
-        lines.append(f"{why} {amount_of_it_text(band.amount_ml, brush_loads)}")
+    why = why_text(box, chosen)
+    if plan.each_ml is not None:
+        lines.append(why)
+    elif chosen.why and chosen.why[0].code in SAME_MIX:
+        lines.append(f"{why} {amount_of_it_text(band.amount_ml)}")
     else:
-        lines += [amount_text(band.amount_ml, brush_loads), why]
+        lines += [amount_text(band.amount_ml), why]
     lines.append(band_reach_text(band, _said_of(above, band)))
     if band.closest_to_show is not None:
         lines.append(closest_text(box, band.closest_to_show))

@@ -180,7 +180,7 @@ class Pace:
 
     Attributes
     ----------
-    stage : "wet", "lay", "stop" or "dry"
+    stage : "wet", "lay", "pull", "stop" or "dry"
     text : str
         Two or three words.
     """
@@ -191,22 +191,18 @@ class Pace:
 
 def paces(order: Order | None) -> tuple[Pace, ...]:
     """The steps of a demonstration, from the plan's order of work; in general without a plan."""
-    if order is None:
-        return (_wet(), Pace("lay", translate("class view", "Lay")), *_ending())
-    laid = [step.letters for step in order.steps if step.stage == "lay"]
-    lays = [
-        Pace("lay", translate("class view", "Lay {bands}").format(bands=", ".join(letters)))
-        for letters in laid
-    ]
-    return (_wet(), *lays, *_ending())
-
-
-def _wet() -> Pace:
-    return Pace("wet", translate("class view", "Wet"))
-
-
-def _ending() -> tuple[Pace, Pace]:
-    return (
+    wet = Pace("wet", translate("class view", "Clean water"))
+    pull = Pace("pull", translate("class view", "Pull together"))
+    ending = (
         Pace("stop", translate("class view", "Stop")),
         Pace("dry", translate("class view", "Dry")),
     )
+    if order is None:
+        return (wet, Pace("lay", translate("class view", "Lay")), pull, *ending)
+    lays = [
+        Pace("lay", translate("class view", "Lay {bands}").format(bands=", ".join(step.letters)))
+        for step in order.steps
+        if step.stage == "lay"
+    ]
+    pulls = [pull for step in order.steps if step.stage == "pull"]
+    return (wet, *lays, *pulls, *ending)

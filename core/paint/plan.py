@@ -73,6 +73,7 @@ def plan_mixes(
         ml = sizes.bands[number].ml if band.classroom and band.classroom.mix.parts else 0.0
         second = plan_second(readings[number], box, options)
         met.append(replace(band, meets_below=meeting, amount_ml=ml, second=second))
+    met = [_with_lender(band, met) for band in met]
     total = sum(band.amount_ml for band in met)
     painted = [(band.letter, band.classroom.mix) for band in met if band.classroom]
     shown = [mix for _, mix in painted]
@@ -81,12 +82,33 @@ def plan_mixes(
     return MixPlan(
         box,
         tuple(met),
-        order_of_work([letter for letter, _ in painted], [mix for _, mix in painted]),
+        order_of_work(
+            [letter for letter, _ in painted],
+            [mix for _, mix in painted],
+            {
+                band.letter
+                for band in met
+                if band.meets_below is not None and not band.meets_below.runs_together
+            },
+        ),
         replace(sizes, total_ml=total),
         cautions_for(box, used),
         options.sheet,
         options.drying_steps,
     )
+
+
+def _with_lender(band: BandMix, bands: Sequence[BandMix]) -> BandMix:
+    """Which band's mix may lie between two that go grey: a third colour is one the plan has."""
+    meeting = band.meets_below
+    if meeting is None or meeting.keep_between is None:
+        return band
+    for other in bands:
+        mix = other.classroom.mix if other.classroom is not None else None
+        hue = mix.colour.hue.family if mix is not None and mix.parts else None
+        if hue == meeting.keep_between:
+            return replace(band, meets_below=replace(meeting, keep_from=other.letter))
+    return band
 
 
 def _plan_bands(

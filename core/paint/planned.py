@@ -178,6 +178,12 @@ class MixPlan:
         """The mixes shown as chosen, from the top band down."""
         return tuple(band.classroom.mix for band in self.bands if band.classroom is not None)
 
+    @property
+    def each_ml(self) -> float | None:
+        """What every mix takes, where all of several take the same; None where they differ."""
+        amounts = [band.amount_ml for band in self.bands if band.amount_ml]
+        return amounts[0] if len(amounts) > 1 and len(set(amounts)) == 1 else None
+
     def band(self, letter: str) -> BandMix:
         """The band of a letter; KeyError when there is none."""
         for band in self.bands:

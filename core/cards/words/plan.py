@@ -7,12 +7,20 @@ from core.paint.box.box import Box
 from core.paint.box.cautions import Caution
 from core.paint.box.names import box_name, paint_name
 from core.paint.planned import BandMix, MixPlan, PlannedMix
-from core.paint.wash.amounts import Amounts, PaintSheet
-from core.paint.wash.order import Order
+from core.paint.wash.amounts import PaintSheet
+from core.paint.wash.order import Order, WorkStep
 from core.paint.words.amounts import sheet_name
 from core.paint.words.fit import reach_short_text
 from core.paint.words.mix import shortfall_text, verdict_word
-from core.paint.words.plan import amounts_note, meeting_text, metal_name, parts_note, work_step_text
+from core.paint.words.plan import (
+    meeting_text,
+    metal_name,
+    parts_note,
+    strengths_text,
+    total_text,
+    turn_text,
+    work_step_text,
+)
 from core.reading.units import Units, size_text
 from core.words.lists import listed, sentence_case
 
@@ -31,7 +39,7 @@ def nearness_text(planned: PlannedMix, band: BandMix) -> str:
 def wet_edge_text(plan: MixPlan, number: int) -> str:
     """What happens where a band meets the next; empty for the last."""
     band = plan.bands[number]
-    if band.meets_below is None or number + 1 >= len(plan.bands):
+    if band.meets_below is None or not band.meets_below.happens or number + 1 >= len(plan.bands):
         return ""
     return meeting_text(band.letter, plan.bands[number + 1].letter, band.meets_below)
 
@@ -53,16 +61,24 @@ def table_heads(units: Units = "cm") -> dict[str, str]:
     }
 
 
-def amounts_text(amounts: Amounts) -> str:
-    """ "41 mL in all. A rule of thumb, ..."."""
-    return translate("cards", "{ml:g} mL in all. {note}").format(
-        ml=amounts.total_ml, note=amounts_note(amounts)
+def amounts_text(plan: MixPlan) -> str:
+    """ "In all 41 mL."."""
+    return total_text(plan.amounts.total_ml, plan.each_ml)
+
+
+def measure_lines(plan: MixPlan) -> tuple[str, ...]:
+    """What the strengths mean, how parts become a puddle, for which make they hold."""
+    used = [band.classroom.strength for band in plan.bands if band.classroom is not None]
+    strengths = strengths_text(used)
+    if not strengths:
+        return ()
+    puddle = translate(
+        "cards",
+        "A part is a dot of tube paint, or a rub of a damp brush on a pan; then water. 1 mL is "
+        "about 20 drops, 5 mL a teaspoon.",
     )
-
-
-def parts_line(plan: MixPlan) -> str:
-    """That parts hold for the measured make, and which paint to begin with less of."""
-    return parts_note(plan.box, plan.chosen_mixes)
+    parts = parts_note(plan.box, plan.chosen_mixes)
+    return (f"{strengths} {puddle}", parts) if parts else (f"{strengths} {puddle}",)
 
 
 def materials_text(box: Box, sheet: PaintSheet, units: Units = "cm") -> str:
@@ -88,54 +104,71 @@ def notes_title() -> str:
 
 
 def order_lines(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[str, ...]:
-    """The order of work in six steps or seven: laying and rinsing is one of them."""
+    """The order of work in seven steps or eight: laying and rinsing is one of them."""
     lines: list[str] = []
     laid: list[str] = []
-    bands = 0
     for step in order.steps:
         if step.stage == "lay":
-            bands += len(step.letters)
-            if step.thinning and len(step.letters) > 1:
-                text = translate(
-                    "cards", "Lay {first}, the strongest, then {rest} with more and more water"
-                )
-            elif laid:
-                text = translate("cards", "rinse, then {bands}")
-            elif len(step.letters) > 1:
-                text = translate("cards", "Lay {first}, the lightest, then {rest}")
-            else:
-                text = translate("cards", "Lay {bands}")
-            laid.append(
-                text.format(
-                    bands=listed(step.letters),
-                    first=step.letters[0],
-                    rest=listed(step.letters[1:]),
-                )
-            )
+            laid.append(_lay_text(step, bool(laid)))
         elif step.stage == "peel" and lines:
-            lines[-1] = f"{lines[-1]} {work_step_text(step, sheet, units=units)}"
+            lines[-1] = f"{lines[-1]} {_step_text(step, sheet, units)}"
         elif step.stage != "rinse":
-            if step.stage in ("leave", "stop") and laid:
-                lines.append(_laying(laid, bands))
-                laid, bands = [], 0
-            lines.append(work_step_text(step, sheet, units=units))
+            if laid:
+                lines.append(f"{'; '.join(laid)}.")
+                laid = []
+            lines.append(_step_text(step, sheet, units))
             if step.stage == "wet" and order.turn_sheet:
-                lines.append(
-                    translate(
-                        "cards", "Turn the sheet upside down: the strongest band comes first."
-                    )
-                    if order.kind == "graded"
-                    else translate(
-                        "cards", "Turn the sheet upside down: the lightest band comes first."
-                    )
-                )
+                lines.append(turn_text(order))
     return tuple(lines)
 
 
-def _laying(laid: list[str], bands: int) -> str:
-    if bands < 2:
-        return f"{laid[0]}."
-    return translate("cards", "{laying}; each runs into the next.").format(laying="; ".join(laid))
+def _step_text(step: WorkStep, sheet: PaintSheet, units: Units) -> str:
+    """A step on one line of the card where the plan in words has room for more."""
+    low, high = step.minutes or (0, 0)
+    if step.stage == "wet":
+        text = translate(
+            "cards",
+            "Soft round brush, clean water: damp everywhere, no puddle. It shines {low} to {high} "
+            "min.",
+        )
+    elif step.stage == "pull":
+        text = translate(
+            "cards",
+            "Where bands should meet, pull the lower one up into the wet and the upper one down.",
+        )
+    elif step.stage == "dry":
+        text = translate("cards", "Leave flat {low} to {high} min; still cool is still damp: wait.")
+    elif step.stage == "peel":
+        text = translate("cards", "Peel the tape away, slowly.")
+    else:
+        return work_step_text(step, sheet, units=units)
+    return text.format(low=low, high=high)
+
+
+def _lay_text(step: WorkStep, later: bool) -> str:
+    several = len(step.letters) > 1
+    if step.thinning and several:
+        text = translate(
+            "cards", "Lay {first}, the strongest, then {rest} with more and more water"
+        )
+    elif step.uneven and several:
+        text = translate("cards", "Lay {first}, then {rest}, more water where a band is lighter")
+    elif later and step.apart:
+        text = translate("cards", "rinse, then {bands}, a strip of clean water away from {apart}")
+    elif later:
+        text = translate("cards", "rinse, then {bands}")
+    elif several and step.outwards:
+        text = translate("cards", "Lay {first}, the lightest, then outwards {rest}")
+    elif several:
+        text = translate("cards", "Lay {first}, the lightest, then {rest}")
+    else:
+        text = translate("cards", "Lay {bands}")
+    return text.format(
+        bands=listed(step.letters),
+        first=step.letters[0],
+        rest=listed(step.letters[1:]),
+        apart=step.apart,
+    )
 
 
 def caution_lines(box: Box, cautions: tuple[Caution, ...]) -> tuple[str, ...]:

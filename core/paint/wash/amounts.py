@@ -24,8 +24,14 @@ WATER_ML_PER_1000_CM2 = (8.0, 12.0)
 SPARE = 1.8
 """Mixed for every millilitre taken: running out halfway ruins a wash, so about twice."""
 
-LEAST_ML = 3.0
-"""Less than this cannot be brushed out of a palette well."""
+LEAST_ML = 1.0
+"""A score of drops: a smaller puddle dries in its well while one looks for the brush."""
+
+DROPS_PER_ML = 20
+"""The usual drop of thin watery liquid: 20 to the millilitre, as European pharmacopoeias count."""
+
+TEASPOON_ML = 5.0
+"""The metric teaspoon."""
 
 BRUSH_CM2 = (230.0, 270.0)
 """Covered by one load of a large round brush, size 12: published weighing trials of sable
@@ -83,8 +89,6 @@ class BandAmount:
     area_cm2 : float
     ml : float
         To mix, the spare included, in half millilitres.
-    brush_loads : int
-        Loads of a large round brush the band takes, at the least.
     ends_mm : float
         How far below the top of the painted rectangle the band ends.
     """
@@ -92,7 +96,6 @@ class BandAmount:
     letter: str
     area_cm2: float
     ml: float
-    brush_loads: int
     ends_mm: float
 
 
@@ -150,7 +153,6 @@ def amounts(
                 reading.letter,
                 area,
                 math.ceil(ml * 2) / 2,
-                max(1, math.ceil(area / BRUSH_CM2[1])),
                 height_mm * (reading.bottom - top) / (bottom - top),
             )
         )

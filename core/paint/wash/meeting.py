@@ -48,7 +48,9 @@ class Meeting:
     new_hue : str or None
         The hue that appears between, though neither wash has it.
     keep_between : str or None
-        A clear hue to leave between the two so that they do not go grey.
+        A clear hue that would keep the two from going grey, if it lay between.
+    keep_from : str
+        The band whose mix has that hue; "" where none has, and nothing is to be said of it.
     photo_agrees : bool or None
         Whether the photo passes through no other hues than the paint, give or take one step of
         the wheel; None without a photo.
@@ -61,6 +63,17 @@ class Meeting:
     new_hue: Family | None
     keep_between: Family | None
     photo_agrees: bool | None = None
+    keep_from: str = ""
+
+    @property
+    def runs_together(self) -> bool:
+        """Whether the two may be laid wet into wet: else a strip stays clean between them."""
+        return self.note not in ("mud", "photo lacks it")
+
+    @property
+    def happens(self) -> bool:
+        """Whether anything happens that is worth a sentence."""
+        return self.note not in ("one hue", "clean")
 
 
 def meet(box: Box, upper: Mix, lower: Mix, transition: Sequence[Triple] | None = None) -> Meeting:

@@ -6,7 +6,7 @@ the sheet decides, not the clock.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
@@ -14,16 +14,14 @@ from core.paint.mixture.mix import Mix
 from core.paint.pigment.hues import turn
 
 Kind = Literal["graded", "variegated", "flat", "none"]
-Stage = Literal["tape", "mix", "wet", "lay", "leave", "rinse", "stop", "dry", "peel"]
+Stage = Literal["tape", "mix", "wet", "lay", "leave", "rinse", "pull", "stop", "dry", "peel"]
 
 SHINE_MIN = (1, 10)
 """Minutes a wetted sheet keeps its shine, in which washes may run into each other."""
 
-DANGER_MIN = (5, 20)
-"""Minutes in which it is matt but still cool: a wet brush now leaves a bloom."""
-
-DRY_MIN = (15, 60)
-"""Minutes until it is no longer cool to the hand."""
+DRY_MIN = (10, 15)
+"""Minutes a class lets a sheet dry before it feels it (common practice); thick paper and a cold
+room take longer. While it is matt and cool a wet brush leaves a bloom."""
 
 RINSE_DEG = 75.0
 """Between hues further apart on the wheel the brush is rinsed."""
@@ -48,6 +46,12 @@ class WorkStep:
         One mix, laid strongest first and thinned with water from band to band.
     beside : str
         The wet band that the first of `letters` runs into; "" when none beside it is laid yet.
+    apart : str
+        The wet band from which the first of `letters` keeps a strip of clean water; "" for none.
+    uneven : bool
+        One mix, but now stronger, now weaker on the way down.
+    outwards : bool
+        The lightest band lies between others: laying goes on to both sides of it.
     """
 
     stage: Stage
@@ -55,6 +59,9 @@ class WorkStep:
     minutes: tuple[int, int] | None = None
     thinning: bool = False
     beside: str = ""
+    apart: str = ""
+    uneven: bool = False
+    outwards: bool = False
 
 
 @dataclass(frozen=True)
@@ -77,7 +84,9 @@ class Order:
     turn_sheet: bool
 
 
-def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
+def order_of_work(
+    letters: Sequence[str], mixes: Sequence[Mix], apart: Collection[str] = ()
+) -> Order:
     """Plan the laying of some bands.
 
     Parameters
@@ -85,6 +94,8 @@ def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
     letters : sequence of str
         From the top down.
     mixes : sequence of Mix, same length
+    apart : collection of str
+        Bands that may not run into the one below them, see `Meeting.runs_together`.
 
     Notes
     -----
@@ -99,30 +110,60 @@ def order_of_work(letters: Sequence[str], mixes: Sequence[Mix]) -> Order:
         return Order(kind, (WorkStep("leave", bare),) if bare else (), False)
     steps = [WorkStep("tape"), WorkStep("mix"), WorkStep("wet", minutes=SHINE_MIN)]
     down = kind == "graded" and _is_ladder(painted)
-    if down:
-        # One puddle: the strongest first, and water only ever added.
+    uneven = kind == "graded" and not down
+    joints = _joints(letters, [letter for letter, _ in wet])
+    strips = {(i, j) for i, j in joints if wet[i][0] in apart}
+    if kind == "graded":
+        # One puddle, one direction: the strongest first where water is only ever added.
         laying = list(range(len(painted)))
-        if painted[0].load_ml < painted[-1].load_ml:
+        if down and painted[0].load_ml < painted[-1].load_ml:
             laying.reverse()
         groups = [laying]
     else:
         laying = _laying_order(painted)
-        groups = _groups(laying, painted)
+        groups = _groups(laying, painted, strips)
+    outwards = kind == "variegated" and 0 < laying[0] < len(painted) - 1
+    laid: set[int] = set()
     for number, group in enumerate(groups):
         if number:
             steps.append(WorkStep("rinse"))
-        names = tuple(wet[i][0] for i in group)
-        laid = {letter for step in steps for letter in step.letters}
-        steps.append(WorkStep("lay", names, None, down, _wet_beside(letters, names[0], laid)))
+        first = group[0]
+        beside = [i for i in (first - 1, first + 1) if i in laid and _joint(first, i) in joints]
+        kept = [i for i in beside if _joint(first, i) in strips]
+        wet_beside = [i for i in beside if i not in kept]
+        steps.append(
+            WorkStep(
+                "lay",
+                tuple(wet[i][0] for i in group),
+                thinning=down,
+                beside=wet[wet_beside[0]][0] if wet_beside else "",
+                apart=wet[kept[0]][0] if kept else "",
+                uneven=uneven,
+                outwards=outwards and not number,
+            )
+        )
+        laid.update(group)
     if bare:
         steps.append(WorkStep("leave", bare))
-    steps += [
-        WorkStep("stop", minutes=DANGER_MIN),
-        WorkStep("dry", minutes=DRY_MIN),
-        WorkStep("peel"),
-    ]
+    if kind == "variegated" and joints - strips:
+        steps.append(WorkStep("pull"))
+    steps += [WorkStep("stop"), WorkStep("dry", minutes=DRY_MIN), WorkStep("peel")]
     turn_sheet = len(painted) > 1 and laying[0] == len(painted) - 1
     return Order(kind, tuple(steps), turn_sheet)
+
+
+Joint = tuple[int, int]
+"""Two painted bands beside each other, by number."""
+
+
+def _joint(one: int, other: int) -> Joint:
+    return min(one, other), max(one, other)
+
+
+def _joints(letters: Sequence[str], wet: Sequence[str]) -> set[Joint]:
+    """Where two painted bands touch: no bare paper lies between."""
+    place = {letter: number for number, letter in enumerate(letters)}
+    return {(i, i + 1) for i in range(len(wet) - 1) if place[wet[i + 1]] - place[wet[i]] == 1}
 
 
 def _is_ladder(mixes: Sequence[Mix]) -> bool:
@@ -157,18 +198,15 @@ def _laying_order(mixes: Sequence[Mix]) -> list[int]:
     return order
 
 
-def _wet_beside(letters: Sequence[str], letter: str, laid: set[str]) -> str:
-    """The laid band above or below a band, if there is one."""
-    at = list(letters).index(letter)
-    beside = [*letters[max(at - 1, 0) : at], *letters[at + 1 : at + 2]]
-    return next((other for other in beside if other in laid), "")
-
-
-def _groups(laying: list[int], mixes: Sequence[Mix]) -> list[list[int]]:
-    """Bands laid without rinsing between them."""
+def _groups(laying: list[int], mixes: Sequence[Mix], strips: Collection[Joint]) -> list[list[int]]:
+    """Bands laid without rinsing between them; one that keeps a strip begins anew."""
     groups: list[list[int]] = []
-    for index in laying:
-        if groups and not _needs_clean_brush([mixes[i] for i in groups[-1]], mixes[index]):
+    for place, index in enumerate(laying):
+        laid = laying[:place]
+        kept = any(_joint(index, i) in strips for i in (index - 1, index + 1) if i in laid)
+        if not kept and groups:
+            kept = _needs_clean_brush([mixes[i] for i in groups[-1]], mixes[index])
+        if groups and not kept:
             groups[-1].append(index)
         else:
             groups.append([index])

@@ -7,7 +7,7 @@ from typing import assert_never
 
 from core.i18n import translate
 from core.paint.mixture.strength import STRENGTHS, Strength
-from core.paint.wash.amounts import Amounts
+from core.paint.wash.amounts import DROPS_PER_ML, TEASPOON_ML, Amounts
 from core.paint.words.parts import strength_note
 from core.reading.units import Units, length_text
 from core.words.lists import listed
@@ -25,32 +25,59 @@ def amounts_note(amounts: Amounts) -> str:
     )
 
 
-def amount_text(ml: float, loads: int) -> str:
-    """ "Mix 3.5 mL: one load of a large brush."; empty for bare paper."""
+def measure_text(ml: float) -> str:
+    """An amount without a syringe: "about 40 drops", "about a teaspoon and a half"."""
+    if ml < TEASPOON_ML / 2:
+        return translate("mix", "about {n} drops").format(n=round(ml * DROPS_PER_ML))
+    halves = round(2 * ml / TEASPOON_ML)
+    if halves == 1:
+        return translate("mix", "about half a teaspoon")
+    if halves == 2:
+        return translate("mix", "about a teaspoon")
+    if halves == 3:
+        return translate("mix", "about a teaspoon and a half")
+    if halves % 2:
+        return translate("mix", "about {n} and a half teaspoons").format(n=halves // 2)
+    return translate("mix", "about {n} teaspoons").format(n=halves // 2)
+
+
+def amount_text(ml: float) -> str:
+    """ "Mix 2 mL, about 40 drops."; empty for bare paper."""
     if ml <= 0:
         return ""
-    if loads == 1:
-        text = translate("mix", "Mix {ml:g} mL: one load of a large brush.")
-    else:
-        text = translate("mix", "Mix {ml:g} mL: {n} loads of a large brush.")
-    return text.format(ml=ml, n=loads)
+    return translate("mix", "Mix {ml:g} mL, {measure}.").format(ml=ml, measure=measure_text(ml))
 
 
-def amount_of_it_text(ml: float, loads: int) -> str:
-    """ "3.5 mL of it: one load of a large brush.", after "The same mix as A, with more water."."""
-    if loads == 1:
-        text = translate("mix", "{ml:g} mL of it: one load of a large brush.")
-    else:
-        text = translate("mix", "{ml:g} mL of it: {n} loads of a large brush.")
-    return text.format(ml=ml, n=loads)
+def amount_of_it_text(ml: float) -> str:
+    """ "2 mL of it, about 40 drops.", after "The same mix as A, with more water."."""
+    return translate("mix", "{ml:g} mL of it, {measure}.").format(ml=ml, measure=measure_text(ml))
+
+
+def total_text(total_ml: float, each_ml: float | None) -> str:
+    """ "In all 7 mL.", "Of each mix 2 mL, about 40 drops; in all 8 mL."."""
+    if each_ml is None:
+        return translate("mix", "In all {total:g} mL.").format(total=total_ml)
+    return translate("mix", "Of each mix {each:g} mL, {measure}; in all {total:g} mL.").format(
+        each=each_ml, measure=measure_text(each_ml), total=total_ml
+    )
+
+
+def puddle_text() -> str:
+    """From parts to a puddle, with tubes and with pans: one chain of measures."""
+    return translate(
+        "mix",
+        "A part is one measure, kept the same: a dot of tube paint, or one rub of a damp brush on "
+        "a pan. Put the parts into the well first, then water up to the strength; with pans, until "
+        "a stroke on scrap dries like the chip. 1 mL is about 20 drops, 5 mL a teaspoon.",
+    )
 
 
 def brush_text(units: Units = "cm") -> str:
     """Which brush for a wash."""
     return translate(
         "mix",
-        "Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds "
-        "less: fill it more often.",
+        "Brush for laying: a large soft round, about size 12, or a flat of {width}; mix with "
+        "another. Synthetic hair holds less: fill it more often.",
     ).format(width=length_text(FLAT_BRUSH_MM, units))
 
 

@@ -13,7 +13,10 @@ from core.paint.words.amounts import (
     amount_text,
     amounts_note,
     brush_text,
+    measure_text,
+    puddle_text,
     strengths_text,
+    total_text,
     water_text,
     wet_text,
 )
@@ -41,14 +44,18 @@ __all__ = [
     "kind_text",
     "ladder_text",
     "ladder_title",
+    "measure_text",
     "meeting_text",
     "metal_name",
     "order_texts",
     "paint_note",
     "parts_note",
+    "puddle_text",
     "stand_ins_text",
     "step_note_text",
     "strengths_text",
+    "total_text",
+    "turn_text",
     "water_text",
     "wet_text",
     "work_step_text",
@@ -79,22 +86,21 @@ def meeting_text(upper: str, lower: str, meeting: Meeting) -> str:
     hue = family_name(meeting.new_hue) if meeting.new_hue else ""
     keep = family_name(meeting.keep_between) if meeting.keep_between else ""
     return _meeting_template(meeting).format(
-        upper=upper, lower=lower, through=through, hue=hue, keep=keep
+        upper=upper,
+        lower=lower,
+        through=through,
+        hue=hue,
+        keep=keep,
+        lender=meeting.keep_from,
     )
 
 
 def _meeting_template(meeting: Meeting) -> str:
     match meeting.note:
         case "one hue":
-            if meeting.photo_agrees:
-                return translate("mix", "{upper} runs into {lower}: {through}, as in the photo.")
             return translate("mix", "{upper} runs into {lower}: {through}.")
         case "clean":
-            if meeting.photo_agrees:
-                return translate(
-                    "mix", "{upper} runs into {lower}: {through}, clean, as in the photo."
-                )
-            return translate("mix", "{upper} runs into {lower}: {through}, clean.")
+            return translate("mix", "{upper} runs into {lower}, clean: {through}.")
         case "paper":
             return translate(
                 "mix", "{upper} and {lower}: let the wash fade out into the white paper."
@@ -122,14 +128,16 @@ def _meeting_template(meeting: Meeting) -> str:
                 "it.",
             )
         case "mud":
-            if meeting.keep_between is None:
+            if not meeting.keep_from:
                 return translate(
                     "mix",
-                    "{upper} and {lower} meet in a mud: {through}. Leave clean water between them.",
+                    "{upper} and {lower} meet in a mud: {through}. Leave a strip of clean water "
+                    "between.",
                 )
             return translate(
                 "mix",
-                "{upper} and {lower} meet in a mud: {through}. Leave a clear {keep} between them.",
+                "{upper} and {lower} meet in a mud: {through}. Leave a strip of clean water "
+                "between, or a breath of the {keep} of {lender}.",
             )
         case _:
             assert_never(meeting.note)
@@ -172,6 +180,7 @@ def work_step_text(
         first=step.letters[0] if step.letters else "",
         rest=listed(step.letters[1:]),
         beside=step.beside,
+        apart=step.apart,
     )
 
 
@@ -184,7 +193,8 @@ def _step_template(step: WorkStep, first: bool) -> str:
         case "wet":
             return translate(
                 "mix",
-                "Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.",
+                "With a soft round brush, not the one you mixed with, wet the sheet with clean "
+                "water: damp everywhere, no puddle. The shine lasts {low} to {high} min.",
             )
         case "lay":
             return _lay_text(step, first)
@@ -194,12 +204,19 @@ def _step_template(step: WorkStep, first: bool) -> str:
             return translate("mix", "Rinse the brush and take off the drip.")
         case "stop":
             return translate(
+                "mix", "Stop when the shine goes: until it is dry a wet brush leaves blooms."
+            )
+        case "pull":
+            return translate(
                 "mix",
-                "Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.",
+                "Where bands should meet, pull the lower colour up into the wet and the upper one "
+                "down into it, once.",
             )
         case "dry":
             return translate(
-                "mix", "Dry flat: {low} to {high} min, until no longer cool to the hand."
+                "mix",
+                "Leave it flat {low} to {high} min, then feel it: if it is still cool it is still "
+                "damp, wait 5 min more.",
             )
         case "peel":
             return translate("mix", "Peel the tape away from the painting, slowly.")
@@ -210,12 +227,20 @@ def _step_template(step: WorkStep, first: bool) -> str:
 def _lay_text(step: WorkStep, first: bool) -> str:
     """Wet into wet only beside a band that is wet; the first goes on the wetted sheet."""
     several = len(step.letters) > 1
-    if step.thinning and several:
-        return translate(
-            "mix",
-            "Lay {first}, the strongest, on the wet sheet; then {rest} with more and more water, "
-            "wet into wet.",
-        )
+    if several and (step.thinning or step.uneven):
+        return _one_puddle(step)
+    if step.apart:
+        if step.beside:
+            text = translate(
+                "mix",
+                "Lay {first} into the wet {beside}, with a strip of clean water between it and "
+                "{apart}",
+            )
+        else:
+            text = translate(
+                "mix", "Lay {first}, with a strip of clean water between it and {apart}"
+            )
+        return _and_the_rest(text, several=several)
     if step.beside:
         return (
             translate("mix", "Lay {first} beside the wet {beside}, then {rest}, wet into wet.")
@@ -223,16 +248,44 @@ def _lay_text(step: WorkStep, first: bool) -> str:
             else translate("mix", "Lay {first} beside the wet {beside}, wet into wet.")
         )
     if first:
-        return (
-            translate(
-                "mix", "Lay {first}, the lightest, on the wet sheet; then {rest}, wet into wet."
-            )
-            if several
-            else translate("mix", "Lay {first}, the lightest, on the wet sheet.")
-        )
+        text = translate("mix", "Lay {first}, the lightest, on the wet sheet")
+    else:
+        text = translate("mix", "Lay {first} on the wet sheet")
+    text = _and_the_rest(text, several=several)
+    if step.outwards:
+        outwards = translate("mix", "Go on outwards from it, the lighter side first.")
+        text = f"{text} {outwards}"
+    return text
+
+
+def _and_the_rest(text: str, *, several: bool) -> str:
     if several:
-        return translate("mix", "Lay {first} on the wet sheet; then {rest}, wet into wet.")
-    return translate("mix", "Lay {bands} on the wet sheet.")
+        return translate("mix", "{laying}; then {rest}, wet into wet.").replace("{laying}", text)
+    return translate("mix", "{laying}.").replace("{laying}", text)
+
+
+def _one_puddle(step: WorkStep) -> str:
+    """One mix for several bands, laid in one direction."""
+    if step.thinning:
+        return translate(
+            "mix",
+            "Lay {first}, the strongest, on the wet sheet; then {rest} with more and more water, "
+            "wet into wet.",
+        )
+    return translate(
+        "mix",
+        "Lay {first} on the wet sheet; then {rest} of the same puddle, more water where a band is "
+        "lighter, wet into wet.",
+    )
+
+
+def turn_text(order: Order) -> str:
+    """That the sheet is turned, and why; empty where it is not."""
+    if not order.turn_sheet:
+        return ""
+    if order.kind == "graded":
+        return translate("mix", "Turn the sheet upside down: the strongest band comes first.")
+    return translate("mix", "Turn the sheet upside down: the lightest band comes first.")
 
 
 def order_texts(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[str, ...]:
@@ -245,9 +298,5 @@ def order_texts(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[s
         texts.append(work_step_text(step, sheet, first=first, units=units))
         laid = laid or step.stage == "lay"
         if step.stage == "wet" and order.turn_sheet:
-            texts.append(
-                translate("mix", "Turn the sheet upside down: the strongest band comes first.")
-                if order.kind == "graded"
-                else translate("mix", "Turn the sheet upside down: the lightest band comes first.")
-            )
+            texts.append(turn_text(order))
     return tuple(texts)

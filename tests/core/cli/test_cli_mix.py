@@ -63,7 +63,7 @@ def test_the_plan_reads_from_the_top_down(capsys):
     lines = text.splitlines()
     assert lines[0] == "fell.jpg. Box: twelve-pan school box."
     assert "  5 ultramarine : 1 burnt sienna, milk strength. Matches." in lines
-    assert any(line.startswith("  The same mix as A, with more water. ") for line in lines)
+    assert any(line.startswith("  The same mix as A, with more water.") for line in lines)
     assert "A graded wash: one mix, thinned from band to band." in lines
     places = [text.index(f"Band {letter} is") for letter in "AB"]
     assert places == sorted(places)

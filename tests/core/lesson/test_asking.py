@@ -70,7 +70,7 @@ def test_the_class_has_its_own_words_and_scale():
 
 
 def test_paces_follow_the_order_of_work():
-    assert [pace.stage for pace in paces(None)] == ["wet", "lay", "stop", "dry"]
+    assert [pace.stage for pace in paces(None)] == ["wet", "lay", "pull", "stop", "dry"]
     order = order_of_work([], [])
     assert [pace.stage for pace in paces(order)] == ["wet", "stop", "dry"]
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from paint_tools import bands, colour
 
@@ -14,7 +16,10 @@ from core.paint.words.plan import (
     amounts_note,
     brush_text,
     kind_text,
+    measure_text,
     order_texts,
+    puddle_text,
+    total_text,
     water_text,
 )
 
@@ -43,8 +48,40 @@ def test_amounts_follow_the_area_with_a_margin():
     assert not even.own_figure
 
 
-def test_small_bands_get_what_a_brush_can_hold():
+def test_small_bands_get_what_can_be_handled():
     assert {band.ml for band in amounts(bands([BLUE] * 6), SHEETS["A5"]).bands} == {LEAST_ML}
+
+
+def test_a_larger_sheet_takes_more():
+    """Four bands: no floor hides the size of the sheet."""
+    totals = [amounts(bands([BLUE] * 4), SHEETS[size]).total_ml for size in ("A5", "A4", "A3")]
+    assert totals[1] >= 1.5 * totals[0]
+    assert totals[2] >= 1.5 * totals[1]
+
+
+@pytest.mark.parametrize(
+    ("ml", "text"),
+    [
+        (1, "about 20 drops"),
+        (2, "about 40 drops"),
+        (2.5, "about half a teaspoon"),
+        (5, "about a teaspoon"),
+        (7.5, "about a teaspoon and a half"),
+        (10, "about 2 teaspoons"),
+        (12.5, "about 2 and a half teaspoons"),
+    ],
+)
+def test_millilitres_without_a_syringe(ml, text):
+    """20 drops to the millilitre (European Pharmacopoeia, water), 5 mL to the teaspoon."""
+    assert measure_text(ml) == text
+
+
+def test_one_chain_leads_from_parts_to_a_puddle():
+    """A part is a measure of paint, for tubes and pans; wash is counted in millilitres alone."""
+    text = puddle_text()
+    assert all(word in text for word in ("part", "tube", "pan", "drops", "teaspoon"))
+    for said in (text, amount_text(3), total_text(9, 3)):
+        assert "load" not in said
 
 
 def test_the_classes_own_figure_replaces_the_rule_of_thumb():
@@ -63,9 +100,10 @@ def test_no_bands_no_paint():
 
 
 def test_in_words():
-    assert amount_text(3.5, 1) == "Mix 3.5 mL: one load of a large brush."
-    assert "2 loads" in amount_text(6, 2)
-    assert amount_text(0, 1) == ""
+    assert amount_text(2) == "Mix 2 mL, about 40 drops."
+    assert amount_text(0) == ""
+    assert total_text(7, None) == "In all 7 mL."
+    assert total_text(8, 2.0) == "Of each mix 2 mL, about 40 drops; in all 8 mL."
     assert "large" in brush_text()
     assert water_text(amounts(bands([BLUE]), SHEETS["A4"])) == (
         "Clean water to wet the sheet: 4 to 6 mL."
@@ -133,11 +171,12 @@ def test_times_are_ranges():
     order = order_of_work("A", [mix(ultramarine=1)])
     assert order.kind == "flat"
     for step in order.steps:
-        if step.stage in ("wet", "stop", "dry"):
+        if step.stage in ("wet", "dry"):
             low, high = step.minutes
             assert 0 < low < high
     texts = " ".join(order_texts(order, SHEETS["A4"]))
     assert "1 to 10 min" in texts
+    assert "10 to 15 min" in texts
     assert "the lightest" not in texts
 
 
@@ -147,3 +186,59 @@ def test_bare_paper_is_left_alone():
     assert order_of_work("A", [bare_paper()]).kind == "none"
     assert "white of the paper" in kind_text(order_of_work("A", [bare_paper()]))
     assert order_of_work("", []).steps == ()
+
+
+FIVE = [
+    mix(0.003, ultramarine=1),
+    mix(0.002, ultramarine=2, crimson=1),
+    mix(0.0005, mid_yellow=1),
+    mix(0.001, warm_red=1),
+    mix(0.002, crimson=1),
+]
+
+
+def test_bands_that_would_go_grey_keep_a_strip_and_are_never_wet_into_wet():
+    order = order_of_work("ABCDE", FIVE, apart={"B"})
+    laid = [step for step in order.steps if step.stage == "lay"]
+    (kept,) = [step for step in laid if step.apart]
+    assert {kept.letters[0], kept.apart} == {"B", "C"}
+    assert kept.beside != kept.apart
+    texts = order_texts(order, SHEETS["A4"])
+    (text,) = [text for text in texts if "strip of clean water" in text]
+    assert "Lay B, with a strip of clean water between it and C" in text
+    assert not any(re.search(r"B (beside|into) the wet C", text) for text in texts)
+
+
+def test_the_demonstration_has_its_own_steps_in_order():
+    order = order_of_work("ABCDE", FIVE)
+    texts = order_texts(order, SHEETS["A4"])
+    said = " ".join(texts)
+    steps = ("clean water", "Lay C, the lightest", "pull the lower colour up", "Stop", "10 to 15")
+    places = [said.index(step) for step in steps]
+    assert places == sorted(places)
+    assert "soft round brush, not the one you mixed with" in said
+    assert "still cool it is still damp" in said
+    assert "no puddle" in said
+
+
+def test_nothing_is_pulled_where_no_bands_run_together():
+    assert "pull" not in stages(order_of_work("A", FIVE[:1]))
+    assert "pull" not in stages(order_of_work("AB", FIVE[:2], apart={"A"}))
+    assert "pull" not in stages(order_of_work("ABC", [FIVE[0], bare_paper(), FIVE[2]]))
+
+
+def test_one_puddle_goes_in_one_direction():
+    loads = (0.003, 0.001, 0.002, 0.0008)
+    order = order_of_work("ABCD", [mix(load, ultramarine=5, burnt_sienna=1) for load in loads])
+    (laid,) = [step for step in order.steps if step.stage == "lay"]
+    assert laid.letters == ("A", "B", "C", "D")
+    assert "more water where a band is lighter" in " ".join(order_texts(order, SHEETS["A4"]))
+
+
+def test_an_order_that_jumps_says_why():
+    order = order_of_work("ABCDE", FIVE)
+    first = next(step for step in order.steps if step.stage == "lay")
+    assert first.letters[0] == "C"
+    assert "outwards from it, the lighter side first" in " ".join(order_texts(order, SHEETS["A4"]))
+    turned = order_of_work("ABC", FIVE[:3])
+    assert "outwards" not in " ".join(order_texts(turned, SHEETS["A4"]))

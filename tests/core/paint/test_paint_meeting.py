@@ -50,7 +50,7 @@ def test_complements_meet_in_mud_below_chroma_two():
     assert met.lowest_chroma < MUD_CHROMA
     assert met.note == "mud"
     assert "mud" in meeting_text("A", "B", met)
-    assert "Leave a clear" in meeting_text("A", "B", met)
+    assert "Leave a strip of clean water between." in meeting_text("A", "B", met)
     grey = meet(THIRTEEN, ORANGE, BLUE, [ORANGE.Lab, (60.0, 0.0, 0.0), BLUE.Lab])
     assert grey.note == "grey in photo too"
 
@@ -59,7 +59,8 @@ def test_one_wash_thinned_keeps_its_hue():
     thin = make_mix(THIRTEEN, {"ultramarine": 1}, 0.0007)
     met = meet(THIRTEEN, BLUE, thin, [BLUE.Lab, thin.Lab])
     assert met.note == "one hue"
-    assert meeting_text("A", "B", met) == "A runs into B: blue all the way, as in the photo."
+    assert not met.happens
+    assert meeting_text("A", "B", met) == "A runs into B: blue all the way."
 
 
 def test_a_wash_meets_bare_paper():

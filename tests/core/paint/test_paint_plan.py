@@ -16,7 +16,7 @@ from core.paint.options import BandChoice, MixOptions
 from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.pigment.measured import paper_Lab
 from core.paint.plan import plan_mixes
-from core.paint.wash.amounts import SHEETS
+from core.paint.wash.amounts import LEAST_ML, SHEETS
 from core.paint.words.mix import band_reach_text, shortfall_text
 from core.paint.words.tone_sentence import planned_toning
 from core.progress import Cancelled
@@ -35,7 +35,7 @@ def test_a_plan_holds_everything_for_every_band(name):
     plan = sky_plan(name)
     for number, band in enumerate(plan.bands):
         assert band.classroom is not None
-        assert band.amount_ml >= 3
+        assert band.amount_ml >= LEAST_ML
         assert band.classroom.why
         last = number == len(plan.bands) - 1
         assert (band.meets_below is None) == last
