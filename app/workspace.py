@@ -9,14 +9,14 @@ from PySide6.QtCore import QMimeData, QSize
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
-from app.cards.control import CardDesk
+from app.cards.control import CardControl
 from app.files.opening import Opener
 from app.files.study_files import StudyFiles
 from app.services.checker import Checker
 from app.services.notices import Notices
 from app.services.planner import Planner
 from app.services.reader import Reader
-from app.state.boxes import BoxShelf
+from app.state.boxes import SavedBoxes
 from app.state.document import Document
 from app.state.settings import Preferences
 from app.state.speech import Speech
@@ -35,9 +35,9 @@ class Workspace:
         The bytes of the photo and the sheets, by the digest the study names them with.
     files : StudyFiles
         Where the study lies on disk.
-    boxes : BoxShelf
+    boxes : SavedBoxes
         The teacher's own paint boxes.
-    cards : CardDesk
+    cards : CardControl
         Where a card is asked for: `cards.open("worksheet")`.
     """
 
@@ -49,10 +49,10 @@ class Workspace:
     pictures: PictureStore
     files: StudyFiles
     planner: Planner
-    boxes: BoxShelf
+    boxes: SavedBoxes
     checker: Checker
     speech: Speech
-    cards: CardDesk
+    cards: CardControl
 
 
 class Page(QWidget):

@@ -37,7 +37,7 @@ def _nothing() -> None:
 @scene(PLAIN, LARGE_TEXT, SPANISH)
 def dialog_preferences(stage: Stage) -> QWidget | None:
     """The preferences."""
-    stage.window.preferences_desk.show()
+    stage.window.preferences_control.show()
     return _dialog(stage)
 
 

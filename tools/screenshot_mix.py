@@ -86,14 +86,14 @@ def mix_menu_edit(stage: Stage) -> QWidget | None:
 @scene(*MENUS)
 def mix_dialog_paint(stage: Stage) -> QWidget | None:
     """A paint of one's own."""
-    _mix(stage).box_desk.menu.add_paint()
+    _mix(stage).box_edits.menu.add_paint()
     return _dialog(stage)
 
 
 @scene(*MENUS)
 def mix_dialog_keep(stage: Stage) -> QWidget | None:
     """The name of a box that is kept."""
-    _mix(stage).box_desk.menu.keep()
+    _mix(stage).box_edits.menu.keep()
     return _dialog(stage)
 
 

@@ -25,7 +25,7 @@ _CLEAR_WITH_STEMS = 10
 _RUN_S = 1.0
 
 
-class Furniture(QObject):
+class Grips(QObject):
     """Makes, fills and places grips and tags as children of the canvas.
 
     Signals

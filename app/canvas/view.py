@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from app.canvas.backdrop import Backdrop
 from app.canvas.geometry import Viewport
 from app.canvas.grip import PAD, Grip, RivalTag
-from app.canvas.grips import Furniture
+from app.canvas.grips import Grips
 from app.canvas.layout import LetterRow, letter_rows
 from app.canvas.painting import (
     DrawnLine,
@@ -68,8 +68,8 @@ class PhotoView(QWidget):
         self._parts = _Parts()
         self._as_opened = True
         self._show_focus = False
-        self._furniture = Furniture(self)
-        self._furniture.resized.connect(self._place)
+        self._grips = Grips(self)
+        self._grips.resized.connect(self._place)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
@@ -110,7 +110,7 @@ class PhotoView(QWidget):
     def set_rivals(self, rivals: tuple[float, ...]) -> None:
         """Show other places where the sky may end."""
         self._rivals = rivals
-        self._furniture.show_rivals(rivals)
+        self._grips.show_rivals(rivals)
         self._place()
         self.update()
 
@@ -122,12 +122,12 @@ class PhotoView(QWidget):
     @property
     def grips(self) -> tuple[Grip, ...]:
         """The grips in use, top to bottom; the last is the horizon's."""
-        return self._furniture.grips
+        return self._grips.grips
 
     @property
     def rival_tags(self) -> tuple[RivalTag, ...]:
         """The tags in use."""
-        return self._furniture.tags
+        return self._grips.tags
 
     def zoom(self, factor: float, at: QPointF | None = None) -> None:
         """Larger or smaller around `at`, or around the middle."""
@@ -227,7 +227,7 @@ class PhotoView(QWidget):
     def _refresh(self) -> None:
         """The bands or the choice changed: repaint what differs."""
         before = self._parts
-        self._furniture.show_bands(self._bands, self._chosen)
+        self._grips.show_bands(self._bands, self._chosen)
         self._place()
         after = self._parts
         if before.horizon != after.horizon or len(before.letters) != len(after.letters):
@@ -266,5 +266,5 @@ class PhotoView(QWidget):
             self.zoom_changed.emit(viewport.zoom)
 
     def _place(self) -> None:
-        self._furniture.place(self._viewport, self._bands, self.height())
+        self._grips.place(self._viewport, self._bands, self.height())
         self._parts = self._drawn_parts()

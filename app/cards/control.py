@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from app.cards.drawing import Wish
 
 
-class CardDesk(QObject):
+class CardControl(QObject):
     """Where pages and menus ask for a card; remembers what was chosen last."""
 
     def __init__(

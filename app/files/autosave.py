@@ -23,7 +23,7 @@ from core.pictures import PictureStore
 from core.progress import Progress, ShouldStop
 
 if TYPE_CHECKING:
-    from core.study_file.recovery import Keeper, Recovered
+    from core.study_file.recovery import Recovered, UnsavedWork
 
 log = logging.getLogger(__name__)
 
@@ -61,7 +61,7 @@ class Autosave(QObject):
         self._notices = notices
         self._whereabouts = whereabouts
         self._folder = data_folder
-        self._keeper: Keeper | None = None
+        self._unsaved_work: UnsavedWork | None = None
         self._taken_over: Recovered | None = None
         self._given_up: list[Recovered] = []
         self._wish: Literal["", "keep", "forget"] = ""
@@ -112,7 +112,7 @@ class Autosave(QObject):
             return
         wish, self._wish = self._wish, ""
         if wish == "forget":
-            if self._keeper is not None or self._given_up:
+            if self._unsaved_work is not None or self._given_up:
                 self._work.run(lambda progress, should_stop: self._forget_now(), self._forgotten)
             return
         study, place, pictures = self._document.study, self._whereabouts.place, self._pictures
@@ -121,12 +121,12 @@ class Autosave(QObject):
         def work(progress: Progress, should_stop: ShouldStop) -> None:
             # deferred: start-up time
             from core.study_file.document import study_to_contents
-            from core.study_file.recovery import Keeper, give_up
+            from core.study_file.recovery import UnsavedWork, give_up
 
             contents = study_to_contents(study, pictures)
-            if self._keeper is None:
-                self._keeper = Keeper(self._folder)
-            self._keeper.keep(contents, study.title, place.path, place.stamp)
+            if self._unsaved_work is None:
+                self._unsaved_work = UnsavedWork(self._folder)
+            self._unsaved_work.keep(contents, study.title, place.path, place.stamp)
             if taken_over is not None:
                 give_up(self._folder, taken_over)
 
@@ -155,8 +155,8 @@ class Autosave(QObject):
 
             while self._given_up:
                 give_up(self._folder, self._given_up.pop())
-        if self._keeper is not None:
-            self._keeper.forget()
+        if self._unsaved_work is not None:
+            self._unsaved_work.forget()
 
     def _failed(self, error: Exception) -> None:
         if not isinstance(error, StudyFileError | OSError):

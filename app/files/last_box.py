@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject
 
 from app.services.notices import Notices
-from app.state.boxes import BoxShelf
+from app.state.boxes import SavedBoxes
 from app.state.document import Document
 from app.state.settings import read_json, write_json
 from core.errors import BoxError
@@ -28,12 +28,12 @@ class LastBox(QObject):
     """
 
     def __init__(
-        self, document: Document, shelf: BoxShelf, notices: Notices, folder: Path, parent: QObject
+        self, document: Document, saved: SavedBoxes, notices: Notices, folder: Path, parent: QObject
     ) -> None:
         """`folder` need not exist yet."""
         super().__init__(parent)
         self._document = document
-        self._shelf = shelf
+        self._saved = saved
         self._notices = notices
         self._path = folder / "last_box.json"
         self._seen = document.study.box
@@ -73,7 +73,7 @@ class LastBox(QObject):
         return box
 
     def _is_kept(self, box: Box) -> bool:
-        return any(other.name == box.name for other in self._shelf.boxes())
+        return any(other.name == box.name for other in self._saved.boxes())
 
     def _on_begun(self) -> None:
         self._seen = self._document.study.box

@@ -21,7 +21,7 @@ AHEAD_MS = 80
 """So long after a plan the paints likely to be ticked next are planned for."""
 
 
-class BoxDesk(QObject):
+class BoxControl(QObject):
     """One for the page's panel."""
 
     def __init__(self, panel: BoxPanel, workspace: Workspace, edits: MixEdits) -> None:

@@ -13,7 +13,7 @@ from app.mix.edits import MixEdits
 from app.mix.left_out import add_left_out
 from app.mix.own_paint import OwnPaintDialog
 from app.services.notices import Notices
-from app.state.boxes import BoxShelf
+from app.state.boxes import SavedBoxes
 from app.state.document import Document
 from app.widgets.ask_line import AskLine
 from core import mixing
@@ -31,14 +31,14 @@ class BoxMenu:
         page: QWidget,
         document: Document,
         notices: Notices,
-        shelf: BoxShelf,
+        saved: SavedBoxes,
         shelf_changed: Callable[[], None],
         edits: MixEdits,
     ) -> None:
         self._page = page
         self._document = document
         self._notices = notices
-        self._shelf = shelf
+        self._saved = saved
         self._shelf_changed = shelf_changed
         self._edits = edits
 
@@ -57,7 +57,7 @@ class BoxMenu:
         load = translate("mix page", "Open a box file...")
         menu.addAction(load).triggered.connect(self.load)
         name = self._document.study.box.name
-        if any(box.name == name for box in self._shelf.boxes()):
+        if any(box.name == name for box in self._saved.boxes()):
             menu.addSeparator()
             text = translate("mix page", "Forget the box {name}").format(name=name)
             menu.addAction(text).triggered.connect(lambda: self.forget(name))
@@ -77,7 +77,7 @@ class BoxMenu:
         """Keep the box under a name."""
         with self._notices.reporting():
             named = mixing.name_box(self._document.study, name)
-            self._shelf.save(named.box)
+            self._saved.save(named.box)
             self._document.change(translate("undo", "name the box"), named)
             self._shelf_changed()
 
@@ -106,7 +106,7 @@ class BoxMenu:
 
     def forget(self, name: str) -> None:
         """Take a kept box off the list; the study keeps its paints."""
-        self._shelf.remove(name)
+        self._saved.remove(name)
         self._shelf_changed()
 
     def add_paint(self) -> None:

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
 
 from app.look import look
 from app.mix.band_detail import Toner, detail_view, toners_of
-from app.mix.box_control import BoxDesk
+from app.mix.box_control import BoxControl
 from app.mix.box_panel import BoxPanel
 from app.mix.drying_menu import DryingMenu
 from app.mix.edits import MixEdits
@@ -53,7 +53,7 @@ class MixPage(Page):
         self._top.addWidget(self.empty)
         self._top.addWidget(self._body)
         self.edits = MixEdits(workspace.document, workspace.notices)
-        self.box_desk = BoxDesk(self.box, workspace, self.edits)
+        self.box_edits = BoxControl(self.box, workspace, self.edits)
         self._wishes = WishesMenu(workspace.document, workspace.notices, self.edits)
         self._wishes_action = QAction(self)
         self.drying = DryingMenu(workspace.document, self)
@@ -202,7 +202,7 @@ class MixPage(Page):
             self.plan_bar.set_line(translate("mix page", "The mixes are being planned."))
         self._show_rows()
         self._place()
-        self.box_desk.look_ahead_soon()
+        self.box_edits.look_ahead_soon()
 
     def _show_rows(self) -> None:
         plan = self._plan_now()
@@ -246,7 +246,7 @@ class MixPage(Page):
         super().showEvent(event)
         if self.focusWidget() is None:
             self.rows.focus_chosen(Qt.FocusReason.OtherFocusReason)
-        self.box_desk.look_ahead_soon()
+        self.box_edits.look_ahead_soon()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

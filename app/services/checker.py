@@ -15,7 +15,7 @@ from app.drawing.pyramid import Pyramid
 from app.services.notices import Notices
 from app.services.photo_jobs import OpenedPhoto
 from app.services.reader import Reader
-from app.services.sheet_jobs import Bench, CheckedSheet, Wanted
+from app.services.sheet_jobs import CheckedSheet, SheetJobs, Wanted
 from app.state.document import Document
 from app.state.tasks import Latest
 from core.i18n import translate
@@ -71,7 +71,7 @@ class Checker(QObject):
         self._reader = reader
         self._pictures = pictures
         self._notices = notices
-        self.bench = Bench()
+        self.jobs = SheetJobs()
         self._answers: list[_Answer | None] = [None] * SHEETS
         self._asked: list[Wanted | None] = [None] * SHEETS
         self._stopped = [False] * SHEETS
@@ -134,7 +134,7 @@ class Checker(QObject):
     def opened(self, index: int) -> OpenedPhoto | None:
         """The whole photo of a sheet, once it has been decoded for a check."""
         sheet = self._document.study.sheets[index]
-        return self.bench.opened.get(sheet.picture.digest) if sheet else None
+        return self.jobs.opened.get(sheet.picture.digest) if sheet else None
 
     # What may be shown of it
 
@@ -234,15 +234,15 @@ class Checker(QObject):
         return Wanted(sky, sheet.picture, sheet.options)
 
     def _run(self, index: int, wanted: Wanted) -> None:
-        known = self.bench.checked.get(wanted)
+        known = self.jobs.checked.get(wanted)
         if known is not None:
             self._places[index].cancel()
             self._take(index, _Answer(wanted, known))
             return
-        data, bench = self._pictures.get(wanted.picture.digest), self.bench
+        data, jobs = self._pictures.get(wanted.picture.digest), self.jobs
 
         def work(progress: Progress, should_stop: ShouldStop) -> _Answer:
-            found = bench.check(wanted, data, progress, should_stop)
+            found = jobs.check(wanted, data, progress, should_stop)
             if isinstance(found, str):
                 return _Answer(wanted, None, found)
             return _Answer(wanted, found)

@@ -81,7 +81,7 @@ class Notices(QObject):
         self.withdrawn.emit(topic)
 
 
-class NoticeDesk(QObject):
+class NoticeDisplay(QObject):
     """Shows the last notice in the window's bar."""
 
     def __init__(self, notices: Notices, bar: NoticeBar) -> None:

@@ -49,7 +49,7 @@ class CheckedSheet:
     picture: Pyramid
 
 
-class Bench:
+class SheetJobs:
     """Where sheets are checked; one for a window.
 
     Attributes

@@ -15,7 +15,7 @@ from app.files.opening import first_path
 from app.files.pasted import png_of
 from app.services.notices import Notices
 from app.services.photo_jobs import for_screen
-from app.services.sheet_jobs import Bench
+from app.services.sheet_jobs import SheetJobs
 from app.state.document import Document
 from app.state.tasks import Latest
 from core.errors import PhotoError
@@ -47,14 +47,14 @@ class SheetAdder(QObject):
         self,
         document: Document,
         pictures: PictureStore,
-        bench: Bench,
+        jobs: SheetJobs,
         notices: Notices,
         window: QWidget,
     ) -> None:
         super().__init__(window)
         self._document = document
         self._pictures = pictures
-        self._bench = bench
+        self._jobs = jobs
         self._notices = notices
         self._window = window
         self._folder = Path.home()
@@ -108,7 +108,7 @@ class SheetAdder(QObject):
         return place
 
     def _add(self, index: int, read: _Read) -> None:
-        store, bench = self._pictures, self._bench
+        store, jobs = self._pictures, self._jobs
 
         def work(progress: Progress, should_stop: ShouldStop) -> Picture:
             name, data = read()
@@ -116,7 +116,7 @@ class SheetAdder(QObject):
             photo = open_photo(data, name=name, progress=None, should_stop=should_stop)
             step(0.6, progress, should_stop)
             picture = store.add(name, data)
-            bench.opened.put(picture.digest, for_screen(photo))
+            jobs.opened.put(picture.digest, for_screen(photo))
             step(1.0, progress, should_stop)
             return picture
 

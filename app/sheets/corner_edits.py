@@ -18,7 +18,7 @@ from core.sheet.result import Corners, SheetOptions
 from core.study import Study, with_sheet
 
 
-class CornerDesk(QObject):
+class CornerEdits(QObject):
     """Edits how a sheet is looked at; owns the editor.
 
     Signals

@@ -22,7 +22,7 @@ from app.sheets.actions import sheet_actions
 from app.sheets.adding import SheetAdder
 from app.sheets.asking import findings_view, place_view
 from app.sheets.board import SheetBoard
-from app.sheets.corner_edits import CornerDesk
+from app.sheets.corner_edits import CornerEdits
 from app.sheets.drops import SheetDrops
 from app.sheets.lower import LowerPart
 from app.sheets.showing import board_of
@@ -61,10 +61,10 @@ class SheetsPage(Page):
         )
         checker = workspace.checker
         self.adder = SheetAdder(
-            workspace.document, workspace.pictures, checker.bench, workspace.notices, self
+            workspace.document, workspace.pictures, checker.jobs, workspace.notices, self
         )
         self._drops = SheetDrops(self, self.board, self.adder, workspace)
-        self.corners = CornerDesk(workspace, self)
+        self.corners = CornerEdits(workspace, self)
         self._lay_out()
         self._actions = sheet_actions(
             self, self._toggle_measured, self.adder.choose, self.set_corners

@@ -15,7 +15,7 @@ from core.paint.box.box_file import open_box, save_box
 log = logging.getLogger(__name__)
 
 
-class BoxShelf:
+class SavedBoxes:
     """Boxes by name; saving one under a name that is there replaces it."""
 
     def __init__(self, folder: Path) -> None:
@@ -58,7 +58,7 @@ class BoxShelf:
         save_box(box, self._path(box.name))
 
     def remove(self, name: str) -> None:
-        """Take a box off the shelf; nothing happens when it is not there."""
+        """Delete a saved box; nothing happens when it is not there."""
         self._path(name).unlink(missing_ok=True)
 
     def _path(self, name: str) -> Path:

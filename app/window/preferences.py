@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from app.window.preferences_window import PreferencesWindow
 
 
-class PreferencesDesk:
+class PreferencesControl:
     """Makes the window when it is asked for; it is gone once closed."""
 
     def __init__(self, preferences: Preferences, window: QWidget) -> None:

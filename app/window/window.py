@@ -18,7 +18,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
-from app.cards.control import CardDesk
+from app.cards.control import CardControl
 from app.classview.room import ClassRoom
 from app.errors import install_hook
 from app.files.files_ask import ask_title
@@ -28,10 +28,10 @@ from app.files.recent import Recent
 from app.files.study_files import StudyFiles
 from app.read.page import ReadPage
 from app.services.checker import Checker
-from app.services.notices import NoticeDesk, Notices
+from app.services.notices import NoticeDisplay, Notices
 from app.services.planner import Planner
 from app.services.reader import Reader
-from app.state.boxes import BoxShelf
+from app.state.boxes import SavedBoxes
 from app.state.document import Document
 from app.state.settings import Preferences, config_folder, data_folder, read_json, write_json
 from app.state.speech import Speech
@@ -43,7 +43,7 @@ from app.window.first_run import FirstRun
 from app.window.header import Header
 from app.window.page_scroll import PageScroll
 from app.window.pages import PAGES
-from app.window.preferences import PreferencesDesk
+from app.window.preferences import PreferencesControl
 from app.window.warmup import Warmup
 from app.window.window_menus import Commands, WindowMenus
 from app.workspace import Page, Workspace
@@ -67,7 +67,7 @@ class Window(QMainWindow):
         self.reader = Reader(self.document, self.pictures, self.notices, self)
         recent = Recent(self._folder)
         data = data or (self._folder / "data" if folder else data_folder())
-        boxes = BoxShelf(self._folder / "boxes")
+        boxes = SavedBoxes(self._folder / "boxes")
         last_box = LastBox(self.document, boxes, self.notices, self._folder, self)
         self.files = StudyFiles(
             self.document, self.reader, self.pictures, self.notices, recent, last_box, data, self
@@ -77,7 +77,7 @@ class Window(QMainWindow):
         self.checker = Checker(self.document, self.reader, self.pictures, self.notices, self)
         self.speech = Speech(self)
         self.speech.look_soon()
-        self.cards = CardDesk(
+        self.cards = CardControl(
             self.document,
             self.reader,
             self.planner,
@@ -115,10 +115,10 @@ class Window(QMainWindow):
         redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         self.header = Header(undo, redo, self)
         self.notice_bar = NoticeBar(self)
-        self.notice_desk = NoticeDesk(self.notices, self.notice_bar)
+        self.notice_display = NoticeDisplay(self.notices, self.notice_bar)
         self._stack = QStackedWidget(self)
         self._assemble()
-        self.preferences_desk = PreferencesDesk(self.preferences, self)
+        self.preferences_control = PreferencesControl(self.preferences, self)
         self._menus = WindowMenus(
             self,
             self.header,
@@ -128,7 +128,7 @@ class Window(QMainWindow):
                 close=self.close,
                 paste=self.paste,
                 print_card=self.cards.open,
-                show_preferences=self.preferences_desk.show,
+                show_preferences=self.preferences_control.show,
                 toggle_class_view=self.class_room.toggle,
             ),
         )

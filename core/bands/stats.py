@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 
 from core.bands.cells import make_cells
 from core.bands.lines import Bands
-from core.bands.twofold import Found, find_two
+from core.bands.twofold import Twofold, find_two
 from core.colour.difference import delta_E_2000
 from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
 from core.photo import Photo
@@ -95,7 +95,7 @@ class BandStats:
         self._areas = np.bincount(_thirds(pixels.shape[1]), minlength=3) * float(height)
         self._cells = make_cells(pixels, sky)
         self._known: OrderedDict[tuple[float, float], BandReading] = OrderedDict()
-        self._found: OrderedDict[tuple[int, int], Found] = OrderedDict()
+        self._found: OrderedDict[tuple[int, int], Twofold] = OrderedDict()
 
     def read(self, bands: Bands) -> tuple[BandReading, ...]:
         """Read all bands; those that did not change since the last call cost nothing."""
@@ -211,7 +211,7 @@ class BandStats:
             )
         return readings
 
-    def _find(self, top: float, bottom: float) -> Found:
+    def _find(self, top: float, bottom: float) -> Twofold:
         """Whether two colours lie between two heights: looked for once for each pair of rows."""
         rows = self._cells.rows_between(top, bottom)
         if rows not in self._found:
@@ -221,7 +221,7 @@ class BandStats:
         return self._found[rows]
 
 
-def _two(found: Found, colours: Iterator[ColourReading]) -> tuple[ColourReading, SecondColour]:
+def _two(found: Twofold, colours: Iterator[ColourReading]) -> tuple[ColourReading, SecondColour]:
     """The two colours found, their readings taken from the iterator."""
     assert found.two is not None
     return next(colours), SecondColour(next(colours), found.two.share, found.two.soft)

@@ -94,17 +94,17 @@ class Two:
 
 
 @dataclass(frozen=True)
-class Found:
+class Twofold:
     """What a band holds: two colours between each other, or above each other, or neither."""
 
     two: Two | None = None
     stacked: bool = False
 
 
-ONE = Found()
+ONE = Twofold()
 
 
-def find_two(cells: Cells, first: int, last: int) -> Found:
+def find_two(cells: Cells, first: int, last: int) -> Twofold:
     """Look for two colours in some rows.
 
     Parameters
@@ -130,8 +130,8 @@ def find_two(cells: Cells, first: int, last: int) -> Found:
             continue
         if not level and _one_above_the_other(places, weights):
             continue
-        return Found(_two(split, cells, rows, weights, level=level, soft=edge < _HARD))
-    return Found(stacked=_is_stacked(cells.steps[rows], weights.sum(axis=1), cells.below))
+        return Twofold(_two(split, cells, rows, weights, level=level, soft=edge < _HARD))
+    return Twofold(stacked=_is_stacked(cells.steps[rows], weights.sum(axis=1), cells.below))
 
 
 @dataclass(frozen=True, eq=False)

@@ -15,17 +15,17 @@ from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
 from core.reading.reading import BandReading
 from core.sheet.find.corners import FoundCorners, find_corners
-from core.sheet.findings.compare import compare_bands, kinder
-from core.sheet.findings.facts import Said
+from core.sheet.findings.compare import compare_bands, more_lenient
+from core.sheet.findings.facts import Facts
 from core.sheet.findings.faults import blooms_in_bands, edges_in_bands
 from core.sheet.findings.findings import findings_of
-from core.sheet.findings.notices import corner_notices, judge_light, lie_notices
+from core.sheet.findings.notices import corner_notices, judge_light, orientation_notices
 from core.sheet.findings.scores import score_sheet
 from core.sheet.light.light import Lit, undo_light
 from core.sheet.light.straighten import Flat, aspect_of, straighten, upright_quad
 from core.sheet.match.lines import Line, match_lines
 from core.sheet.match.order import profile_of
-from core.sheet.match.orientation import judge_lie
+from core.sheet.match.orientation import judge_orientation
 from core.sheet.match.reference import Reference
 from core.sheet.painted.blooms import find_blooms
 from core.sheet.painted.density import density_of
@@ -82,7 +82,7 @@ def check_sheet(
     W = linear_to_W(seen.lit.painted.astype(np.float64))
     step(0.6, progress, should_stop)
     profile = profile_of(W)
-    lie = judge_lie(reference, W, profile, seen.light.sides_compared)
+    orientation = judge_orientation(reference, W, profile, seen.light.sides_compared)
     step(0.65, progress, should_stop)
     lines = match_lines(reference.profile, reference.bands.lines, profile)
     bands = _sheet_bands([line.at for line in lines])
@@ -94,7 +94,7 @@ def check_sheet(
             _read(seen.picture, photo.name, bands),
             scan=options.scan,
             corrected=seen.corrected,
-            sides=seen.light.sides_compared and not lie.mirrored,
+            sides=seen.light.sides_compared and not orientation.mirrored,
         )
 
     checks = compare(bands)
@@ -103,23 +103,23 @@ def check_sheet(
     )
     if any(map(_in_doubt, line_checks)):
         step(0.78, progress, should_stop)
-        checks = kinder(checks, compare(_doubted_bands(line_checks)))
+        checks = more_lenient(checks, compare(_doubted_bands(line_checks)))
     step(0.8, progress, should_stop)
     even_light = not any(notice.key == "shadow" for notice in seen.light.notices)
-    hard = edges_in_bands(W, bands, reference, even_light=even_light, strength=lie.strength)
+    hard = edges_in_bands(W, bands, reference, even_light=even_light, strength=orientation.strength)
     step(0.9, progress, should_stop)
     density = density_of(seen.lit.painted)
     spots = find_blooms(seen.lit.painted)
-    blooms = blooms_in_bands(spots, density, bands, reference, lie.strength)
+    blooms = blooms_in_bands(spots, density, bands, reference, orientation.strength)
     pale = find_pale_corners(seen.lit.painted, reference.corner_shares) if even_light else ()
     scores = score_sheet(checks, line_checks)
-    better = (options.turned + lie.turn) % 4 if lie.turn else None
+    better = (options.turned + orientation.turn) % 4 if orientation.turn else None
     notices = (
         *corner_notices(found, options, seen.flat.aspect),
-        *lie_notices(lie),
+        *orientation_notices(orientation),
         *seen.light.notices,
     )
-    said = Said(checks, line_checks, hard, blooms, pale, reference.readings, notices)
+    facts = Facts(checks, line_checks, hard, blooms, pale, reference.readings, notices)
     step(1.0, progress, should_stop)
     return SheetCheck(
         name=photo.name,
@@ -136,7 +136,7 @@ def check_sheet(
         blooms=blooms,
         pale_corners=pale,
         scores=scores,
-        findings=findings_of(said),
+        findings=findings_of(facts),
         notices=notices,
         scan=options.scan,
     )

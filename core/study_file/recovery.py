@@ -64,7 +64,7 @@ class Recovered:
     partial: bool = False
 
 
-class Keeper:
+class UnsavedWork:
     """Keeps one window's unsaved work.
 
     Parameters

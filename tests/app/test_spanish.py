@@ -120,7 +120,7 @@ QUESTIONS_ASKED = {
     "changed": lambda window: files_ask.ask_changed_on_disk(window, "cielo", nothing, nothing),
     "elsewhere": lambda window: files_ask.ask_open_elsewhere(window, "cielo", nothing, nothing),
     "title": lambda window: files_ask.ask_title(window, "Un cielo", nothing),
-    "keep box": lambda window: window.page("mix").box_desk.menu.keep(),
+    "keep box": lambda window: window.page("mix").box_edits.menu.keep(),
     "own paint": lambda window: OwnPaintDialog(nothing, window).open(),
 }
 

@@ -10,7 +10,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.colour import delta_E_2000
 from core.paint.pigment.measured import load_Lab, measured_paints
 from core.paint.search.recipes import COARSE_PARTS, Recipes, nearest_rows, whole_table
-from core.paint.search.refine import PART_COST, Found, refine
+from core.paint.search.refine import PART_COST, Refined, refine
 from core.progress import ShouldStop, step
 
 SUBSETS = 24
@@ -107,12 +107,12 @@ def closest_mixes(
 
 
 def _with_nearest_row(
-    found: Found,
+    found: Refined,
     chosen: NDArray[np.bool_],
     recipes: Recipes,
     allowed: NDArray[np.bool_],
     target: NDArray[np.float64],
-) -> tuple[Found, NDArray[np.bool_]]:
+) -> tuple[Refined, NDArray[np.bool_]]:
     """Add the coarse table's nearest mix: far from a colour its metric no longer points the way."""
     ends = np.append(recipes.first[1:], len(recipes.load_ml))
     usable = np.repeat(allowed, ends - recipes.first)
@@ -132,7 +132,7 @@ def _with_nearest_row(
     parts[0] = np.round(shares * whole).astype(np.int64)
     load = recipes.load_ml[row : row + 1]
     Lab = load_Lab(parts / whole * load[:, None])
-    more = Found(
+    more = Refined(
         np.append(found.start, -1),
         np.concatenate([found.parts, parts]),
         np.append(found.load_ml, load),
@@ -142,7 +142,7 @@ def _with_nearest_row(
     return more, np.append(chosen, True)
 
 
-def _sorted(found: Found, chosen: NDArray[np.bool_]) -> Candidates:
+def _sorted(found: Refined, chosen: NDArray[np.bool_]) -> Candidates:
     parts, delta_E = found.parts[chosen], found.delta_E[chosen]
     paints = (parts > 0).sum(axis=1)
     cost = delta_E + PAINT_COST * (paints - 1) + PART_COST * parts.sum(axis=1)

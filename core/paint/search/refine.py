@@ -31,7 +31,7 @@ PART_COST = 0.03
 
 
 @dataclass(frozen=True, eq=False)
-class Found:
+class Refined:
     """Mixes of whole parts near some targets; all arrays one row a mix.
 
     Attributes
@@ -58,7 +58,9 @@ known: Memory[_Row] = Memory(4000)
 """Parts, loads, Lab and delta E of every start, some 2 kB each: about fifteen boxes' worth."""
 
 
-def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int = 6) -> Found:
+def refine(
+    columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int = 6
+) -> Refined:
     """The best whole parts for sets of paints; a start asked for before is remembered.
 
     Parameters
@@ -74,7 +76,7 @@ def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep:
 
     Returns
     -------
-    Found
+    Refined
         The starts in their order.
     """
     keys = [
@@ -91,7 +93,7 @@ def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep:
             rows[number] = (parts, found.load_ml[own], found.Lab[own], found.delta_E[own])
         known.put_all((keys[number], row) for number in new if (row := rows[number]) is not None)
     every = [row for row in rows if row is not None]
-    return Found(
+    return Refined(
         np.repeat(np.arange(len(every)), [len(row[0]) for row in every]),
         np.concatenate([row[0] for row in every]).astype(np.int64),
         np.concatenate([row[1] for row in every]),
@@ -100,7 +102,7 @@ def refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep:
     )
 
 
-def _refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int) -> Found:
+def _refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int) -> Refined:
     sizes = np.array([len(columns_) for columns_ in columns])
     paints = np.full((len(columns), MAX_PAINTS), _NONE)
     for row, columns_ in enumerate(columns):
@@ -129,7 +131,7 @@ def _refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep
     total_log, Lab = best_load(paints[start], shares, np.concatenate(total_logs), targets[start])
     all_parts = np.zeros((len(start), _NONE + 1), dtype=np.int64)
     np.put_along_axis(all_parts, paints[start], counts, axis=1)
-    return Found(
+    return Refined(
         start,
         all_parts[:, :_NONE],
         np.exp(total_log),

@@ -10,8 +10,8 @@ from __future__ import annotations
 from core.i18n import translate
 from core.reading.quality import Quality
 from core.reading.wheel import FAMILIES, Family, complement
-from core.sheet.findings.advice_step import Step
-from core.sheet.findings.facts import Said
+from core.sheet.findings.advice import Advice
+from core.sheet.findings.facts import Facts
 from core.sheet.findings.words import amount_of
 from core.sheet.result import BandCheck, Finding
 from core.words import family_name
@@ -28,19 +28,19 @@ Kind = tuple[int, int]
 """Signs of the difference in value and in intensity: (1, -1) is lighter and duller."""
 
 
-def colour_steps(said: Said) -> list[Step]:
+def colour_steps(facts: Facts) -> list[Advice]:
     """Every step about the colours of the bands."""
-    return [*_strength_steps(said), *_hue_steps(said)]
+    return [*_strength_steps(facts), *_hue_steps(facts)]
 
 
-def _strength_steps(said: Said) -> list[Step]:
+def _strength_steps(facts: Facts) -> list[Advice]:
     """Value and intensity together: the same fault often shows in both, and one cure helps."""
     groups: dict[Kind, list[BandCheck]] = {}
-    for band in said.bands:
+    for band in facts.bands:
         kind = _kind(band)
         if kind != (0, 0):
             groups.setdefault(kind, []).append(band)
-    return [_strength_step(kind, bands, len(said.bands)) for kind, bands in groups.items()]
+    return [_strength_step(kind, bands, len(facts.bands)) for kind, bands in groups.items()]
 
 
 def _kind(band: BandCheck) -> Kind:
@@ -58,7 +58,7 @@ def _kind(band: BandCheck) -> Kind:
     )
 
 
-def _strength_step(kind: Kind, bands: list[BandCheck], of: int) -> Step:
+def _strength_step(kind: Kind, bands: list[BandCheck], of: int) -> Advice:
     value, intensity = kind
     gaps: dict[Quality, float] = {}
     if value:
@@ -72,7 +72,7 @@ def _strength_step(kind: Kind, bands: list[BandCheck], of: int) -> Step:
     text = f"{_strength_seen(kind, bands, whole)} {_strength_try(kind, bands)}"
     # Many bands with the same fault weigh a little more than one.
     weight *= 1 + 0.05 * (len(bands) - 1)
-    return Step(weight, tuple(gaps), Finding("step", about, letters, text))
+    return Advice(weight, tuple(gaps), Finding("step", about, letters, text))
 
 
 def _strength_seen(kind: Kind, bands: list[BandCheck], whole: bool) -> str:
@@ -136,24 +136,24 @@ def _complement(bands: list[BandCheck]) -> Family | None:
     return None if family is None else complement(family)
 
 
-def _hue_steps(said: Said) -> list[Step]:
+def _hue_steps(facts: Facts) -> list[Advice]:
     steps = []
-    for number, band in enumerate(said.bands):
+    for number, band in enumerate(facts.bands):
         if band.hue_gap is None or band.hue_gap <= 1 or band.whole is None:
             continue
         if band.whole.hue_steps is None:
             continue
-        text = _hue_text(said, number, band, band.whole.hue_steps)
+        text = _hue_text(facts, number, band, band.whole.hue_steps)
         weight = min(band.hue_gap, _MOST_GAP) * _WEIGHT["hue"]
-        steps.append(Step(weight, ("hue",), Finding("step", "hue", (band.letter,), text)))
+        steps.append(Advice(weight, ("hue",), Finding("step", "hue", (band.letter,), text)))
     return steps
 
 
-def _hue_text(said: Said, number: int, band: BandCheck, steps: float) -> str:
+def _hue_text(facts: Facts, number: int, band: BandCheck, steps: float) -> str:
     wanted, found = _family(band.reference), _family(band.sheet)
     if wanted is None or found is None:
         raise ValueError(f"band {band.letter} has a hue difference without a hue")
-    if wanted not in _GREENS and found in _GREENS and _between_yellow_and_blue(said, number):
+    if wanted not in _GREENS and found in _GREENS and _between_yellow_and_blue(facts, number):
         return translate(
             "sheet",
             "Band {letter} has turned green where yellow meets blue. Let one of them dry first, "
@@ -189,6 +189,8 @@ def _primary_beyond(found: Family, wanted: Family, steps: float) -> Family:
     return wanted
 
 
-def _between_yellow_and_blue(said: Said, number: int) -> bool:
-    around = [_family(said.reference[k]) for k in range(len(said.reference)) if abs(k - number) < 2]
+def _between_yellow_and_blue(facts: Facts, number: int) -> bool:
+    around = [
+        _family(facts.reference[k]) for k in range(len(facts.reference)) if abs(k - number) < 2
+    ]
     return any(f in _WARM for f in around) and any(f in _COOL for f in around)

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from core.i18n import translate
 from core.reading.percent import percent_text
-from core.sheet.findings.advice_step import Step
+from core.sheet.findings.advice import Advice
 from core.sheet.findings.compare import uneven_sides
-from core.sheet.findings.facts import Said
+from core.sheet.findings.facts import Facts
 from core.sheet.findings.words import corner_word
 from core.sheet.result import BandCheck, Finding, HardEdge, LineCheck
 from core.words import family_name
@@ -21,19 +21,19 @@ _MOST_GAP = 6.0
 _FULL, _INSIDE, _PARTIAL, _BLOOM, _CORNER, _SIDES = 3.0, 2.6, 2.2, 2.4, 1.6, 1.5
 
 
-def paint_steps(said: Said) -> list[Step]:
+def paint_steps(facts: Facts) -> list[Advice]:
     """Every step about where and how the paint was laid."""
     return [
-        *_placement(said),
-        *_edges(said),
-        *_blooms(said),
-        *_corners(said),
-        *_sides(said),
+        *_placement(facts),
+        *_edges(facts),
+        *_blooms(facts),
+        *_corners(facts),
+        *_sides(facts),
     ]
 
 
-def _placement(said: Said) -> list[Step]:
-    off = said.lines_off
+def _placement(facts: Facts) -> list[Advice]:
+    off = facts.lines_off
     if not off:
         return []
     worst = max(off, key=lambda line: abs(line.shift_pct or 0.0))
@@ -44,8 +44,8 @@ def _placement(said: Said) -> list[Step]:
     if len(alike) > 1:
         text = _several_lines(alike, high)
     else:
-        text = _one_line(worst, high, _band_of(said, worst.letter))
-    return [Step(weight, ("placement",), Finding("step", "placement", letters, text))]
+        text = _one_line(worst, high, _band_of(facts, worst.letter))
+    return [Advice(weight, ("placement",), Finding("step", "placement", letters, text))]
 
 
 def _several_lines(lines: list[LineCheck], high: bool) -> str:
@@ -92,15 +92,15 @@ def _one_line(line: LineCheck, high: bool, band: BandCheck) -> str:
     return f"{seen.format(letter=line.letter, shift=shift)} {cure}"
 
 
-def _band_of(said: Said, letter: str) -> BandCheck:
-    return next(band for band in said.bands if band.letter == letter)
+def _band_of(facts: Facts, letter: str) -> BandCheck:
+    return next(band for band in facts.bands if band.letter == letter)
 
 
-def _edges(said: Said) -> list[Step]:
+def _edges(facts: Facts) -> list[Advice]:
     steps = []
-    full = [edge for edge in said.edges if edge.full and len(edge.letters) == 2]
-    inside = [edge for edge in said.edges if len(edge.letters) == 1]
-    partial = [edge for edge in said.edges if not edge.full and len(edge.letters) == 2]
+    full = [edge for edge in facts.edges if edge.full and len(edge.letters) == 2]
+    inside = [edge for edge in facts.edges if len(edge.letters) == 1]
+    partial = [edge for edge in facts.edges if not edge.full and len(edge.letters) == 2]
     if full:
         text = _full_text(full)
         steps.append(_edge_step(_FULL + 0.3 * (len(full) - 1), full, text))
@@ -118,9 +118,9 @@ def _edges(said: Said) -> list[Step]:
     return steps
 
 
-def _edge_step(weight: float, edges: list[HardEdge], text: str) -> Step:
+def _edge_step(weight: float, edges: list[HardEdge], text: str) -> Advice:
     letters = tuple(dict.fromkeys(letter for edge in edges for letter in edge.letters))
-    return Step(weight, ("edges",), Finding("step", "edges", letters, text))
+    return Advice(weight, ("edges",), Finding("step", "edges", letters, text))
 
 
 def _full_text(edges: list[HardEdge]) -> str:
@@ -166,39 +166,39 @@ def _partial_text(edge: HardEdge) -> str:
     return text.format(above=edge.letters[0], below=edge.letters[1])
 
 
-def _blooms(said: Said) -> list[Step]:
-    if not said.blooms:
+def _blooms(facts: Facts) -> list[Advice]:
+    if not facts.blooms:
         return []
-    letters = tuple(sorted({bloom.letter for bloom in said.blooms}))
+    letters = tuple(sorted({bloom.letter for bloom in facts.blooms}))
     cure = translate(
         "sheet",
         "wetter paint ran into paint that was drying. Once the shine is gone, leave the sheet "
         "until it is dry.",
     )
-    if len(said.blooms) == 1:
+    if len(facts.blooms) == 1:
         seen = translate("sheet", "There is a bloom in band {letters}: {cure}")
     elif len(letters) == 1:
         seen = translate("sheet", "There are {n} blooms in band {letters}: {cure}")
     else:
         seen = translate("sheet", "There are {n} blooms, in bands {letters}: {cure}")
-    text = seen.format(n=len(said.blooms), letters=listed(list(letters)), cure=cure)
-    weight = _BLOOM + 0.2 * (len(said.blooms) - 1)
-    return [Step(weight, ("blooms",), Finding("step", "blooms", letters, text))]
+    text = seen.format(n=len(facts.blooms), letters=listed(list(letters)), cure=cure)
+    weight = _BLOOM + 0.2 * (len(facts.blooms) - 1)
+    return [Advice(weight, ("blooms",), Finding("step", "blooms", letters, text))]
 
 
-def _corners(said: Said) -> list[Step]:
-    if not said.corners:
+def _corners(facts: Facts) -> list[Advice]:
+    if not facts.corners:
         return []
-    names = listed([corner_word(pale.corner) for pale in said.corners])
+    names = listed([corner_word(pale.corner) for pale in facts.corners])
     one = translate("sheet", "The {corners} corner is paler than the rest.")
     more = translate("sheet", "The {corners} corners are paler than the rest.")
-    seen = (one if len(said.corners) == 1 else more).format(corners=names)
+    seen = (one if len(facts.corners) == 1 else more).format(corners=names)
     cure = translate("sheet", "Carry the wash out over the tape, right into the corners.")
-    return [Step(_CORNER, ("corners",), Finding("step", "corners", (), f"{seen} {cure}"))]
+    return [Advice(_CORNER, ("corners",), Finding("step", "corners", (), f"{seen} {cure}"))]
 
 
-def _sides(said: Said) -> list[Step]:
-    uneven = said.uneven
+def _sides(facts: Facts) -> list[Advice]:
+    uneven = facts.uneven
     if not uneven:
         return []
     band = max(uneven, key=_tilt)
@@ -215,7 +215,7 @@ def _sides(said: Said) -> list[Step]:
     seen = lighter_text if lighter else darker_text
     cure = translate("sheet", "Draw each stroke across the whole width with a full brush.")
     text = f"{seen.format(letter=band.letter)} {cure}"
-    return [Step(_SIDES, ("sides",), Finding("step", "value", (band.letter,), text))]
+    return [Advice(_SIDES, ("sides",), Finding("step", "value", (band.letter,), text))]
 
 
 def _tilt(band: BandCheck) -> float:

@@ -121,7 +121,9 @@ def _second(
     return SecondCheck(whole, worst or "cannot tell", second_remark(other, whole, gaps))
 
 
-def kinder(checks: tuple[BandCheck, ...], others: tuple[BandCheck, ...]) -> tuple[BandCheck, ...]:
+def more_lenient(
+    checks: tuple[BandCheck, ...], others: tuple[BandCheck, ...]
+) -> tuple[BandCheck, ...]:
     """Of two checks of each band the one that finds less; places are the first's.
 
     Where a line cannot be told, a band is read with the line as found and as it should be: only

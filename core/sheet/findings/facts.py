@@ -10,7 +10,7 @@ from core.sheet.result import BandCheck, Bloom, HardEdge, LineCheck, Notice, Pal
 
 
 @dataclass(frozen=True, eq=False)
-class Said:
+class Facts:
     """What was found of a sheet; `reference` has the readings of the photo's bands."""
 
     bands: tuple[BandCheck, ...]

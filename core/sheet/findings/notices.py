@@ -10,7 +10,7 @@ from core.sheet.find.corners import SURE, FoundCorners
 from core.sheet.light.light import SHADOW_RESIDUAL, Lit
 from core.sheet.light.straighten import Flat
 from core.sheet.light.tape import shows_tape
-from core.sheet.match.orientation import Lie
+from core.sheet.match.orientation import Orientation
 from core.sheet.result import Light, Notice, SheetOptions
 
 NOT_FOUND = 0.02
@@ -191,9 +191,9 @@ def corner_notices(found: FoundCorners, options: SheetOptions, aspect: float) ->
     return notices
 
 
-def lie_notices(lie: Lie) -> list[Notice]:
+def orientation_notices(orientation: Orientation) -> list[Notice]:
     """What to say of how the sheet lies, and of the sky on it."""
-    if lie.turn == 2:
+    if orientation.turn == 2:
         return [
             Notice(
                 "turn",
@@ -202,17 +202,17 @@ def lie_notices(lie: Lie) -> list[Notice]:
                 ),
             )
         ]
-    if lie.turn:
+    if orientation.turn:
         return [
             Notice(
                 "turn",
                 translate("sheet", "The sheet seems to lie on its side: turn it if that is so."),
             )
         ]
-    if lie.other_sky:
+    if orientation.other_sky:
         text = translate("sheet", "This does not look like the same sky: is it the right picture?")
         return [Notice("other sky", text)]
-    if lie.mirrored:
+    if orientation.mirrored:
         return [
             Notice(
                 "mirrored",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from core.i18n import translate
 from core.reading.quality import Quality
 from core.sheet.findings.compare import worst_gap
-from core.sheet.findings.facts import Said
+from core.sheet.findings.facts import Facts
 from core.sheet.findings.words import quality_word
 from core.sheet.result import Finding
 from core.words.lists import listed, sentence_case
@@ -13,24 +13,24 @@ from core.words.lists import listed, sentence_case
 _MOST_LETTERS = 4
 
 
-def all_is_well(said: Said) -> bool:
+def all_is_well(facts: Facts) -> bool:
     """Everything that can be told matches, and no fault was found."""
-    faults = said.edges or said.blooms or said.corners or said.uneven or said.lines_off
-    return not faults and all(worst_gap(band) <= 1 for band in said.bands)
+    faults = facts.edges or facts.blooms or facts.corners or facts.uneven or facts.lines_off
+    return not faults and all(worst_gap(band) <= 1 for band in facts.bands)
 
 
-def praise_of(said: Said, *, second: bool) -> tuple[Finding, ...]:
+def praise_of(facts: Facts, *, second: bool) -> tuple[Finding, ...]:
     """One sentence of praise, two when `second` and both are earned, or none."""
-    if all_is_well(said):
-        return (Finding("praise", "sky", (), _everything(said)),)
-    found = [praise for praise in (_qualities(said) or _bands(said), _soft(said)) if praise]
+    if all_is_well(facts):
+        return (Finding("praise", "sky", (), _everything(facts)),)
+    found = [praise for praise in (_qualities(facts) or _bands(facts), _soft(facts)) if praise]
     if not found:
-        found = [praise for praise in (_nearest(said),) if praise]
+        found = [praise for praise in (_nearest(facts),) if praise]
     return tuple(found[: 2 if second else 1])
 
 
-def _everything(said: Said) -> str:
-    if not said.lines:
+def _everything(facts: Facts) -> str:
+    if not facts.lines:
         return translate("sheet", "The sheet matches the photo in hue, value and intensity.")
     return translate(
         "sheet",
@@ -38,17 +38,17 @@ def _everything(said: Said) -> str:
     )
 
 
-def _qualities(said: Said) -> Finding | None:
+def _qualities(facts: Facts) -> Finding | None:
     """Qualities that match in every band."""
-    if len(said.bands) < 2:
+    if len(facts.bands) < 2:
         return None
     of_bands: tuple[Quality, ...] = ("hue", "value", "intensity")
     matched = [
         quality
         for quality in of_bands
-        if all(getattr(band, quality) == "matches" for band in said.bands)
+        if all(getattr(band, quality) == "matches" for band in facts.bands)
     ]
-    placed = bool(said.lines) and all(line.verdict == "matches" for line in said.lines)
+    placed = bool(facts.lines) and all(line.verdict == "matches" for line in facts.lines)
     if not matched:
         if not placed:
             return None
@@ -69,10 +69,10 @@ def _qualities(said: Said) -> Finding | None:
     return Finding("praise", matched[0], (), text)
 
 
-def _bands(said: Said) -> Finding | None:
+def _bands(facts: Facts) -> Finding | None:
     letters = [
         band.letter
-        for band in said.bands
+        for band in facts.bands
         if band.hue == band.value == band.intensity == "matches"
     ]  # fmt: skip
     if not letters:
@@ -84,17 +84,17 @@ def _bands(said: Said) -> Finding | None:
     return Finding("praise", "sky", tuple(letters), text)
 
 
-def _soft(said: Said) -> Finding | None:
-    if len(said.bands) < 2 or said.edges or said.blooms:
+def _soft(facts: Facts) -> Finding | None:
+    if len(facts.bands) < 2 or facts.edges or facts.blooms:
         return None
     return Finding(
         "praise", "edges", (), translate("sheet", "The washes melt into each other softly.")
     )
 
 
-def _nearest(said: Said) -> Finding | None:
+def _nearest(facts: Facts) -> Finding | None:
     """The band that comes nearest, if it comes near at all."""
-    told = [band for band in said.bands if band.whole is not None]
+    told = [band for band in facts.bands if band.whole is not None]
     if len(told) < 2:
         return None
     best = min(told, key=worst_gap)

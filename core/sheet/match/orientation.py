@@ -22,7 +22,7 @@ _MIRRORED_SIDES = 2.0  # working units between left and right for a mirror to sh
 
 
 @dataclass(frozen=True)
-class Lie:
+class Orientation:
     """How the sheet seems to lie.
 
     Attributes
@@ -44,7 +44,9 @@ class Lie:
     strength: float = 1.0
 
 
-def judge_lie(reference: Reference, W: Floats, rows: Floats, light_undone: bool) -> Lie:
+def judge_orientation(
+    reference: Reference, W: Floats, rows: Floats, light_undone: bool
+) -> Orientation:
     """Compare the sheet with the reference in four ways up, whatever the strength of its paint.
 
     Parameters
@@ -68,7 +70,7 @@ def judge_lie(reference: Reference, W: Floats, rows: Floats, light_undone: bool)
     other = distance > OTHER_SKY * (1.0 if light_undone else _LIGHT_LEFT)
     lines = reference.bands.lines
     mirrored = light_undone and turn == 0 and _is_mirrored(reference, W, lines)
-    return Lie(turn, mirrored, other, distance, like[turn].strength)
+    return Orientation(turn, mirrored, other, distance, like[turn].strength)
 
 
 def _is_mirrored(reference: Reference, W: Floats, lines: tuple[float, ...]) -> bool:

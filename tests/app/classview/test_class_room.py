@@ -38,7 +38,7 @@ def test_it_follows_lines_and_words(sky_window, qtbot):
 def test_without_a_photo_it_says_what_to_do(window):
     window.class_room.open()
     assert not window.class_room.is_open
-    assert "Open a photo" in window.notice_desk.text
+    assert "Open a photo" in window.notice_display.text
 
 
 def test_the_class_gets_the_other_screen():

@@ -148,12 +148,12 @@ def test_closing_without_saving_forgets_it(quick_window, qtbot, tmp_path) -> Non
 
 def test_a_full_disk_is_told_once(quick_window, qtbot, monkeypatch) -> None:
     from core.errors import StudyFileError
-    from core.study_file.recovery import Keeper
+    from core.study_file.recovery import UnsavedWork
 
     def full(*arguments: object) -> None:
         raise StudyFileError("no room")
 
-    monkeypatch.setattr(Keeper, "keep", full)
+    monkeypatch.setattr(UnsavedWork, "keep", full)
     told = []
     quick_window.notices.shown.connect(lambda notice: told.append(notice.text))
     for _ in range(2):
@@ -163,7 +163,7 @@ def test_a_full_disk_is_told_once(quick_window, qtbot, monkeypatch) -> None:
     assert "save the study soon" in sentence
     monkeypatch.undo()
     change_and_wait(quick_window, qtbot)
-    assert quick_window.notice_desk.text == ""
+    assert quick_window.notice_display.text == ""
 
 
 @pytest.mark.skipif(os.name == "nt", reason="no SIGKILL there")

@@ -252,7 +252,7 @@ def test_a_disk_that_takes_nothing(saved_window, chosen, qtbot, monkeypatch, num
     monkeypatch.setattr(files.os, "fsync", fail)
     saved_window.close()
     answer(qtbot, "Save")
-    qtbot.waitUntil(lambda: words in saved_window.notice_desk.text)
+    qtbot.waitUntil(lambda: words in saved_window.notice_display.text)
     assert saved_window.isVisible()
     assert saved_window.document.study == changed
     assert saved_window.document.unsaved
@@ -268,8 +268,8 @@ def test_a_disk_that_has_gone(saved_window, chosen, qtbot) -> None:
     chosen.unlink()
     chosen.parent.rmdir()
     saved_window.files.save()
-    qtbot.waitUntil(lambda: "folder" in saved_window.notice_desk.text)
-    assert "\n" not in saved_window.notice_desk.text
+    qtbot.waitUntil(lambda: "folder" in saved_window.notice_display.text)
+    assert "\n" not in saved_window.notice_display.text
     assert saved_window.document.unsaved
 
 
@@ -285,12 +285,12 @@ def test_a_damaged_study_keeps_what_is_open(sky_window, qtbot, tmp_path) -> None
     broken = tmp_path / "broken.gradewash"
     broken.write_bytes(b"PK\x03\x04 no more than this")
     sky_window.opener.open_path(broken)
-    qtbot.waitUntil(lambda: "damaged" in sky_window.notice_desk.text)
+    qtbot.waitUntil(lambda: "damaged" in sky_window.notice_display.text)
     assert sky_window.document.study == study
     assert sky_window.files.path is None
     missing = tmp_path / "missing.gradewash"
     sky_window.opener.open_path(missing)
-    qtbot.waitUntil(lambda: "missing.gradewash" in sky_window.notice_desk.text)
+    qtbot.waitUntil(lambda: "missing.gradewash" in sky_window.notice_display.text)
 
 
 # Others
@@ -335,7 +335,7 @@ def test_a_study_open_twice_can_be_looked_at(saved_window, chosen, qtbot, tmp_pa
     # Saving asks for another name, and the name in use is refused.
     second.document.change("split", split_band(second.document.study, 0))
     second.files.save()
-    assert "another window" in second.notice_desk.text
+    assert "another window" in second.notice_display.text
     assert second.document.unsaved
 
 
@@ -451,6 +451,6 @@ def test_a_file_that_cannot_be_opened_asks_nothing(saved_window, qtbot, tmp_path
     broken = tmp_path / "broken.jpg"
     broken.write_bytes(b"no picture")
     saved_window.opener.open_path(broken)
-    qtbot.waitUntil(lambda: "picture" in saved_window.notice_desk.text)
+    qtbot.waitUntil(lambda: "picture" in saved_window.notice_display.text)
     assert QApplication.activeModalWidget() is None
     assert saved_window.document.unsaved

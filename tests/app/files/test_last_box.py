@@ -41,7 +41,7 @@ def test_the_next_photo_begins_with_the_box_used_last(sky_window, qtbot, photo) 
     assert study.title == "another"
     assert not document.unsaved
     assert not document.stack.canUndo()
-    assert sky_window.notice_desk.text == ""
+    assert sky_window.notice_display.text == ""
 
 
 def test_undo_counts_as_using_the_box_before(sky_window, qtbot, photo) -> None:
@@ -87,12 +87,12 @@ def test_a_box_that_is_not_kept_any_more_is_said_once(sky_window, qtbot, photo) 
     assert open_next(sky_window, photo, qtbot).box == ours
     shelf.remove(ours.name)
     assert open_next(sky_window, photo, qtbot).box == DEFAULT_BOX
-    said = sky_window.notice_desk.text
+    said = sky_window.notice_display.text
     assert said.startswith("The box Our cupboard, used last, is not kept any more:")
     assert said.count(".") == 1
     sky_window.notices.note("something else")
     assert open_next(sky_window, photo, qtbot).box == DEFAULT_BOX
-    assert "used last" not in sky_window.notice_desk.text
+    assert "used last" not in sky_window.notice_display.text
 
 
 def test_a_box_from_a_file_needs_not_be_kept(sky_window, qtbot, photo) -> None:
@@ -105,7 +105,7 @@ def test_a_box_from_a_file_needs_not_be_kept(sky_window, qtbot, photo) -> None:
 def test_a_damaged_memory_is_said_in_one_sentence(sky_window, qtbot, photo, tmp_path, text) -> None:
     (tmp_path / "settings" / "last_box.json").write_text(text, encoding="utf-8")
     assert open_next(sky_window, photo, qtbot).box == DEFAULT_BOX
-    assert sky_window.notice_desk.text.startswith("The box used last cannot be read:")
+    assert sky_window.notice_display.text.startswith("The box used last cannot be read:")
 
 
 def test_a_photo_added_to_a_study_leaves_its_box(window, qtbot, photo) -> None:

@@ -253,7 +253,7 @@ def test_the_last_paint_cannot_be_taken_out(page, qtbot) -> None:
     document.change("one", one)
     qtbot.mouseClick(page.box.row("lemon_yellow"), LEFT, pos=QPoint(130, 10))
     assert document.study == one
-    assert "at least one paint" in page.window_.notice_desk.text
+    assert "at least one paint" in page.window_.notice_display.text
     assert page.box.row("lemon_yellow").isChecked()
     settle(page, qtbot)
 
@@ -267,7 +267,7 @@ def name_it(name: str, qtbot) -> None:
 
 @no_popups
 def test_a_box_is_kept_saved_opened_and_forgotten(page, qtbot, monkeypatch, tmp_path) -> None:
-    document, menu = page.window_.document, page.box_desk.menu
+    document, menu = page.window_.document, page.box_edits.menu
     qtbot.mouseClick(page.box.row("sap_green"), LEFT, pos=QPoint(130, 10))
     action(menu.open(QPoint(0, 0)), "Keep this box as...").trigger()
     name_it("Our cupboard", qtbot)
@@ -288,16 +288,16 @@ def test_a_box_is_kept_saved_opened_and_forgotten(page, qtbot, monkeypatch, tmp_
     assert page.window_.workspace.boxes.boxes() == ()
     path.write_text("{", encoding="utf-8")
     menu.load()
-    assert "not a paint box" in page.window_.notice_desk.text
+    assert "not a paint box" in page.window_.notice_display.text
     menu.keep()
     assert QApplication.activeModalWidget().field.text() == "Our cupboard"
     name_it("twelve-pan school box", qtbot)
-    assert "choose another name" in page.window_.notice_desk.text
+    assert "choose another name" in page.window_.notice_display.text
     settle(page, qtbot)
 
 
 def test_a_paint_of_ones_own(page, qtbot) -> None:
-    menu = page.box_desk.menu
+    menu = page.box_edits.menu
     menu.add_paint()
     dialog = QApplication.activeModalWidget()
     assert not dialog.button.isEnabled()
@@ -308,7 +308,7 @@ def test_a_paint_of_ones_own(page, qtbot) -> None:
     assert "own_sky_blue" in page.window_.document.study.box.by_key
     assert "measured as cerulean blue" in page.box.row("own_sky_blue").accessibleName()
     menu.put("sky blue", "cerulean_blue")
-    assert "choose another name" in page.window_.notice_desk.text
+    assert "choose another name" in page.window_.notice_display.text
     settle(page, qtbot)
     qtbot.mouseClick(page.box.row("own_sky_blue"), LEFT, pos=QPoint(130, 10))
     assert "own_sky_blue" not in page.window_.document.study.box.by_key
@@ -638,7 +638,7 @@ def test_a_box_without_a_pinned_paint_drops_the_wish(page, qtbot) -> None:
     page.box.boxes.activated.emit(1)
     assert choice(page, "A") == BandChoice()
     settle(page, qtbot)
-    assert page.window_.notice_desk.text == ""
+    assert page.window_.notice_display.text == ""
 
 
 def test_how_wet_paint_looks_is_the_class_s_to_say(sky_window, qtbot):

@@ -145,7 +145,7 @@ def test_the_horizon_cannot_be_removed_and_says_so(sky_window, qtbot) -> None:
     page, before = read_page(sky_window), sky_window.document.study
     qtbot.keyClick(page.canvas.grips[-1], Qt.Key.Key_Delete)
     assert sky_window.document.study == before
-    assert "horizon" in sky_window.notice_desk.text
+    assert "horizon" in sky_window.notice_display.text
 
 
 def test_a_band_too_thin_to_split_says_so(sky_window, qtbot) -> None:
@@ -154,7 +154,7 @@ def test_a_band_too_thin_to_split_says_so(sky_window, qtbot) -> None:
     document.change("thin", thin)
     page.split(0)
     assert document.study == thin
-    assert "too thin" in sky_window.notice_desk.text
+    assert "too thin" in sky_window.notice_display.text
 
 
 def test_double_click_adds_a_line(sky_window, qtbot) -> None:
@@ -289,9 +289,9 @@ def test_a_panorama_opens_in_its_middle_and_says_so(window, qtbot, tmp_path) -> 
     Image.fromarray(pixels.astype(np.uint8)).save(tmp_path / "wide.png")
     open_and_wait(window, tmp_path / "wide.png", qtbot)
     assert read_page(window).canvas.viewport.zoom > 1
-    assert "Ctrl+0" in window.notice_desk.text
+    assert "Ctrl+0" in window.notice_display.text
     open_and_wait(window, draw_sky(tmp_path / "usual.png"), qtbot)
-    assert window.notice_desk.text == ""
+    assert window.notice_display.text == ""
 
 
 @pytest.mark.parametrize("size", [(120, 500), (1500, 60), (40, 40)])
@@ -312,7 +312,7 @@ def test_skies_of_one_colour_open(window, qtbot, tmp_path, value) -> None:
     open_and_wait(window, path, qtbot)
     assert window.document.study.bands.count >= 1
     window.grab()
-    assert window.notice_desk.text == ""
+    assert window.notice_display.text == ""
 
 
 def test_seven_bands_and_twenty_six(sky_window, qtbot) -> None:

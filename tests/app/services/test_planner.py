@@ -128,7 +128,7 @@ def test_a_wish_that_cannot_be_met_is_said_and_the_plan_stays(sky_window, qtbot)
     document.change("pin", replace(document.study, mix=strange))
     wait_for_plan(sky_window, qtbot)
     assert planner.plan is first
-    assert sky_window.notice_desk.text == str(raised.value)
+    assert sky_window.notice_display.text == str(raised.value)
 
 
 def test_another_photo_takes_the_plan_away_until_it_is_read(sky_window, qtbot, tmp_path) -> None:

@@ -158,7 +158,7 @@ def test_a_pasted_picture_becomes_the_first_missing_sheet(page, window, qtbot) -
         assert window.document.study.sheets[index] is not None
     assert window.document.study.photo == photo
     window.paste()
-    assert "Both sheets" in window.notice_desk.text
+    assert "Both sheets" in window.notice_display.text
     wait_for_checks(window, qtbot)
 
 
@@ -170,7 +170,7 @@ def test_what_is_no_picture_is_refused_in_a_sentence(page, window, qtbot, tmp_pa
     assert window.document.study.sheets[0] is None
     with qtbot.waitSignal(window.notices.shown, timeout=20_000):
         page.adder.add_path(0, tmp_path / "gone.jpg")
-    assert "gone.jpg" in window.notice_desk.text
+    assert "gone.jpg" in window.notice_display.text
 
 
 def test_turn_scan_remove_and_their_undo(page, window, qtbot) -> None:

@@ -94,15 +94,15 @@ def test_the_window_opens_one_and_follows_it(window, qtbot) -> None:
     action = next(a for a in edit.actions() if a.text().replace("&", "") == "Preferences...")
     assert action.shortcut() == QKeySequence("Ctrl+,")
     action.trigger()
-    shown = window.preferences_desk.shown
+    shown = window.preferences_control.shown
     action.trigger()
-    assert window.preferences_desk.shown is shown
+    assert window.preferences_control.shown is shown
     qtbot.mouseClick(segment(shown, "theme", "dark"), Qt.MouseButton.LeftButton)
     assert look().theme.name == "dark"
     qtbot.mouseClick(segment(shown, "text_percent", "150"), Qt.MouseButton.LeftButton)
     assert look().type.scale == 1.5
     qtbot.mouseClick(shown.close_button, Qt.MouseButton.LeftButton)
-    assert window.preferences_desk.shown is None
+    assert window.preferences_control.shown is None
 
 
 def test_value_steps_are_those_of_the_class(sky_window, qtbot) -> None:
@@ -118,8 +118,8 @@ def test_value_steps_are_those_of_the_class(sky_window, qtbot) -> None:
 @pytest.mark.parametrize("percent", [100, 150, 200])
 def test_no_word_is_cut(preferences, qtbot, window, percent) -> None:
     window.preferences.set(text_percent=percent)
-    window.preferences_desk.show()
-    dialog = window.preferences_desk.shown
+    window.preferences_control.show()
+    dialog = window.preferences_control.shown
     qtbot.waitUntil(dialog.isVisible)
     for widget in (*dialog.findChildren(QLabel), *dialog.controls.values()):
         if widget.parent() is not dialog:

@@ -69,9 +69,9 @@ def test_a_photo_that_cannot_be_opened_keeps_the_study(sky_window, qtbot, tmp_pa
     qtbot.waitUntil(lambda: sky_window.notice_bar.isVisible())
     assert sky_window.document.study == study
     assert sky_window.reader.readings == readings
-    assert "picture" in sky_window.notice_desk.text
-    assert "\n" not in sky_window.notice_desk.text
-    assert "Traceback" not in sky_window.notice_desk.text
+    assert "picture" in sky_window.notice_display.text
+    assert "\n" not in sky_window.notice_display.text
+    assert "Traceback" not in sky_window.notice_display.text
     assert broken not in sky_window.opener.recent.paths()
 
 
@@ -145,7 +145,7 @@ def test_a_picture_can_be_pasted(window, qtbot, tmp_path) -> None:
 def test_pasting_nothing_says_so(window, qtbot) -> None:
     QGuiApplication.clipboard().clear()
     window.opener.paste()
-    assert "clipboard" in window.notice_desk.text
+    assert "clipboard" in window.notice_display.text
 
 
 def test_recent_photos_stand_in_the_menu(sky_window, qtbot, tmp_path) -> None:
@@ -183,7 +183,7 @@ def test_a_photo_that_failed_early_is_told(window, qtbot, tmp_path) -> None:
     early.set_exception(PhotoError("This is no picture: choose another."))
     window.opener.open_early(early, tmp_path / "x.png", None)
     qtbot.waitUntil(lambda: window.notice_bar.isVisible())
-    assert window.notice_desk.text == "This is no picture: choose another."
+    assert window.notice_display.text == "This is no picture: choose another."
 
 
 def test_undo_and_redo_by_key_and_button(sky_window, qtbot) -> None:
@@ -276,7 +276,7 @@ def test_the_hook_shows_one_sentence_and_keeps_the_window(window, monkeypatch, c
             raise error
         except BaseException as caught:
             sys.excepthook(type(caught), caught, caught.__traceback__)
-        return window.notice_desk.text
+        return window.notice_display.text
 
     assert raised(PhotoError("Broken: choose another.")) == "Broken: choose another."
     assert "close other programs" in raised(MemoryError())
@@ -285,7 +285,7 @@ def test_the_hook_shows_one_sentence_and_keeps_the_window(window, monkeypatch, c
     assert raised(Cancelled()) == "before"
     assert not caplog.records
     assert "Something went wrong" in raised(ValueError("private detail"))
-    assert "private detail" not in window.notice_desk.text
+    assert "private detail" not in window.notice_display.text
     assert any("uncaught" in record.message for record in caplog.records)
 
 

@@ -247,7 +247,7 @@ def test_an_answer_ends_at_its_limit_with_a_sentence(page, window, qtbot) -> Non
     box.insertPlainText("yz")
     assert worksheet_of(window).pages[0].answer == "x" * (MOST_ANSWER - 1) + "y"
     assert box.toPlainText() == worksheet_of(window).pages[0].answer
-    assert str(MOST_ANSWER) in window.notice_desk.text
+    assert str(MOST_ANSWER) in window.notice_display.text
 
 
 def test_codes_and_remark_are_written_to_the_study(page, window, qtbot) -> None:

@@ -11,7 +11,7 @@ from core.photo import open_photo
 from core.reading.reading import BandReading, read_colour
 from core.sheet import check_sheet
 from core.sheet.check import COMMENTED_PCT, _line_check
-from core.sheet.findings.compare import compare_bands, kinder
+from core.sheet.findings.compare import compare_bands, more_lenient
 from core.sheet.findings.scores import score_sheet
 from core.sheet.match.lines import Line
 from core.sheet.painted.pale_corners import find_pale_corners
@@ -57,11 +57,11 @@ def test_a_band_read_two_ways_is_given_the_better():
     how = {"scan": True, "corrected": True, "sides": True}
     one = compare_bands(wanted, readings((90, 130, 200), (90, 90, 90)), **how)
     other = compare_bands(wanted, readings((10, 30, 90), (200, 150, 90)), **how)
-    kept = kinder(one, other)
+    kept = more_lenient(one, other)
     assert [check.overall for check in kept] == ["matches", "matches"]
     assert [check.letter for check in kept] == ["A", "B"]
     assert [(check.top, check.bottom) for check in kept] == [(c.top, c.bottom) for c in one]
-    assert kinder(one, one) == one
+    assert more_lenient(one, one) == one
 
 
 def washed(density: float, corner: float) -> np.ndarray:

@@ -10,7 +10,7 @@ from simulator.measure import reference_from
 
 from core.colour.working_space import linear_to_W
 from core.sheet.match.order import profile_of
-from core.sheet.match.orientation import judge_lie
+from core.sheet.match.orientation import judge_orientation
 
 BANDS = np.asarray(PAINT)
 LINES = (1 / 3, 2 / 3)
@@ -24,7 +24,7 @@ def picture(bands, thin=None):
 
 def lie(reference, linear, *, light_undone=True):
     W = linear_to_W(linear)
-    return judge_lie(reference, W, profile_of(W), light_undone)
+    return judge_orientation(reference, W, profile_of(W), light_undone)
 
 
 def glowing(strength):

@@ -15,7 +15,7 @@ import pytest
 from core.study_file.contents import Contents
 from core.study_file.locks import study_lock
 from core.study_file.opening import open_contents
-from core.study_file.recovery import SET_ASIDE, Keeper, give_up, left_behind
+from core.study_file.recovery import SET_ASIDE, UnsavedWork, give_up, left_behind
 
 TITLED = """{"format": "gradewash study", "version": 1, "title": "%s", "box": {"gradewash_box": 1,
 "name": "ours", "paints": ["ultramarine"]}, "mix": {"paper": {"name": "A4", "width_mm": 210,
@@ -34,11 +34,11 @@ import sys
 from pathlib import Path
 from core.study_file.contents import Contents
 from core.study_file.locks import study_lock
-from core.study_file.recovery import Keeper
+from core.study_file.recovery import UnsavedWork
 folder = Path(sys.argv[1])
-keeper = Keeper(folder)
+unsaved = UnsavedWork(folder)
 text = sys.stdin.readline().encode()
-keeper.keep(Contents(text, {"photo.jpg": b"1"}), "Dusk", folder / "dusk.gradewash")
+unsaved.keep(Contents(text, {"photo.jpg": b"1"}), "Dusk", folder / "dusk.gradewash")
 lock = study_lock(folder, folder / "dusk.gradewash")
 assert lock.take()
 print("ready", flush=True)
@@ -86,22 +86,22 @@ def test_work_of_a_killed_window_is_offered_and_its_lock_is_free(window, tmp_pat
 
 
 def test_keeping_again_writes_a_picture_once(tmp_path: Path) -> None:
-    keeper = Keeper(tmp_path)
-    keeper.keep(ONE, "Dusk", None)
+    unsaved = UnsavedWork(tmp_path)
+    unsaved.keep(ONE, "Dusk", None)
     picture = next(tmp_path.rglob("photo.jpg"))
     before = picture.stat().st_ino
-    keeper.keep(work("Dawn"), "Dawn", None)
+    unsaved.keep(work("Dawn"), "Dawn", None)
     assert picture.stat().st_ino == before
-    keeper.keep(work("Dawn", b"other"), "Dawn", None)
+    unsaved.keep(work("Dawn", b"other"), "Dawn", None)
     assert picture.read_bytes() == b"other"
 
 
 def test_forgotten_leaves_nothing(tmp_path: Path) -> None:
-    keeper = Keeper(tmp_path)
-    keeper.keep(ONE, "Dusk", None)
-    keeper.forget()
+    unsaved = UnsavedWork(tmp_path)
+    unsaved.keep(ONE, "Dusk", None)
+    unsaved.forget()
     assert [file for file in tmp_path.rglob("*") if file.is_file()] == []
-    keeper.keep(ONE, "Dusk", None)
+    unsaved.keep(ONE, "Dusk", None)
     assert len(list(tmp_path.rglob("study.json"))) == 1
 
 
@@ -124,10 +124,10 @@ def test_one_study_by_two_ways_is_one_lock(tmp_path: Path) -> None:
 
 def kept(tmp_path: Path) -> Path:
     """Unsaved work whose window is gone."""
-    keeper = Keeper(tmp_path)
-    keeper.keep(ONE, "Dusk", tmp_path / "dusk.gradewash")
-    keeper._lock.let_go()
-    return tmp_path / "unsaved" / keeper.key
+    unsaved = UnsavedWork(tmp_path)
+    unsaved.keep(ONE, "Dusk", tmp_path / "dusk.gradewash")
+    unsaved._lock.let_go()
+    return tmp_path / "unsaved" / unsaved.key
 
 
 def every_file(folder: Path) -> dict[str, bytes | None]:

@@ -8,7 +8,7 @@ from core.sheet.result import Finding
 
 
 @dataclass(frozen=True)
-class Step:
+class Advice:
     """A finding with its weight.
 
     Attributes
