@@ -1,0 +1,168 @@
+"""`gradewash class`: the whole evening from the command line, and every error in one line."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from pathlib import Path
+
+import pytest
+from class_set_tools import phone_exif, sheet_jpeg, sky_photo
+
+import core.cli
+from core.class_set.folder import read_class_set
+from core.class_set.ticket import Ticket
+
+
+@pytest.fixture(autouse=True)
+def own_data(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A data folder of its own, where locks lie."""
+    for name in ("XDG_DATA_HOME", "LOCALAPPDATA", "HOME"):
+        monkeypatch.setenv(name, str(tmp_path / "home"))
+
+
+@pytest.fixture
+def say(capsys: pytest.CaptureFixture[str]):
+    """Run a command; gives its status, what it printed, and its error."""
+
+    def run(*argv: object) -> tuple[int, str, str]:
+        status = core.cli.run(["class", *map(str, argv)])
+        out, err = capsys.readouterr()
+        return status, out, err
+
+    return run
+
+
+@pytest.fixture
+def made(tmp_path: Path, say) -> tuple[Path, str]:
+    """A class set of four, and its tag."""
+    (tmp_path / "sky.png").write_bytes(sky_photo())
+    folder = tmp_path / "7b"
+    status, out, err = say(
+        "new", folder, "--photo", tmp_path / "sky.png", "--codes", "01-04", "--class", "7b",
+        "--lines", "0.3333,0.6667", "--horizon", "1",
+    )  # fmt: skip
+    assert (status, err) == (0, "")
+    assert "4 students, 3 bands" in out
+    return folder, read_class_set(folder).class_list.tag
+
+
+def shots(where: Path, *tickets: Ticket | None) -> Path:
+    where.mkdir(exist_ok=True)
+    for k, ticket in enumerate(tickets):
+        notes = phone_exif(f"2027:03:18 10:15:{k:02d}")
+        (where / f"IMG_{k + 1}.jpg").write_bytes(sheet_jpeg(ticket, seed=k, exif=notes))
+    return where
+
+
+def test_an_evening(made, tmp_path: Path, say) -> None:
+    folder, tag = made
+    pictures = shots(
+        tmp_path / "in", Ticket(tag, 1, "1"), Ticket(tag, 1, "2"), Ticket("ZZZZ", 2, "1"), None
+    )
+    status, out, _ = say("add", folder, pictures)
+    assert status == 0
+    assert "+ IMG_1.jpg" in out
+    assert "4 pictures are new. 2 of 4 pictures have found their place." in out
+    assert "> IMG_3.jpg: Its ticket belongs to another class list." in out
+    assert "> IMG_4.jpg: No ticket could be read" in out
+    status, out, _ = say("add", folder, pictures)
+    assert "0 pictures are new. 4 were there already." in out
+    assert say("place", folder, "IMG_3.jpg", "2/1")[1] == "IMG_3.jpg is at 02, sheet 1.\n"
+    assert say("place", folder, pictures / "IMG_4.jpg", "aside")[0] == 0
+    status, out, err = say("check", folder, "--jobs", "1")
+    assert status == 0
+    assert "3 sheets were checked." in out
+    assert "3 of 3" in err
+    assert "0 sheets were checked." in say("check", folder)[1]
+    status, out, _ = say("show", folder)
+    assert "7b" in out
+    assert "02" in out
+    assert "Match" in out
+    shown = json.loads(say("show", folder, "--json")[1])
+    assert [s["sheets"][0]["state"] for s in shown["students"]] == ["in", "in", "", ""]
+    assert shown["students"][0]["sheets"][0]["findings"]
+    assert shown["questions"] == []
+    assert {one["judged"] for one in shown["spread"][0]} == {2}
+    table = tmp_path / "marks.csv"
+    assert say("table", folder, "-o", table)[0] == 0
+    rows = list(csv.DictReader(io.StringIO(table.read_text("utf-8"))))
+    assert [row["code"] for row in rows] == ["01", "02", "03", "04"]
+    assert {row["mark"] for row in rows} == {""}
+    assert say("table", folder, "-o", tmp_path / "marks.xlsx")[0] == 0
+    status, out, _ = say("studies", folder, "-o", tmp_path / "out")
+    assert "Wrote 4 studies." in out
+    assert core.cli.run(["show", str(tmp_path / "out" / "01.gradewash")]) == 0
+    status, out, _ = say("delete", folder, "--yes")
+    assert status == 0
+    assert "3 pictures" not in out  # five: four brought in, and the photo
+    assert "5 pictures" in out
+    assert list(folder.iterdir()) == []
+
+
+def test_tickets_serve_again_in_the_next_lesson(made, tmp_path: Path, say) -> None:
+    folder, _ = made
+    status, _, err = say(
+        "new", tmp_path / "next", "--photo", tmp_path / "sky.png", "--codes", folder
+    )
+    assert (status, err) == (0, "")
+    assert read_class_set(tmp_path / "next").class_list == read_class_set(folder).class_list
+
+
+@pytest.mark.parametrize(
+    ("argv", "told"),
+    [
+        (("new", "{made}", "--photo", "{top}/sky.png", "--codes", "1-3"), "already"),
+        (("new", "{top}/x", "--photo", "{top}/sky.png", "--codes", "9-3"), "backwards"),
+        (("new", "{top}/x", "--photo", "{top}/sky.png", "--codes", "Anna Berg,K7"), "name"),
+        (("new", "{top}/x", "--photo", "{top}/none.png", "--codes", "1-3"), "none.png"),
+        (("new", "{top}/a/b", "--photo", "{top}/sky.png", "--codes", "1-3"), "no folder"),
+        (("add", "{top}", "{top}/sky.png"), "no class set"),
+        (("add", "{made}", "{top}/none"), "none"),
+        (("add", "{made}", "{top}", "--order", "size"), "--order size"),
+        (("place", "{made}", "IMG_1.jpg", "1/1"), "no picture IMG_1.jpg"),
+        (("check", "{made}", "--jobs", "0"), "--jobs 0"),
+        (("table", "{made}", "-o", "{top}/marks.ods"), ".csv or .xlsx"),
+        (("table", "{made}", "-o", "{top}/m.csv", "--columns", "code,grade"), "no column grade"),
+        (("table", "{made}", "-o", "{top}/m.csv", "--key", "{top}/none.csv"), "none.csv"),
+        (("table", "{made}", "-o", "{made}/class-set.json"), "replace what is read"),
+        (("show", "{top}"), "no class set"),
+        (("delete", "{top}"), "nothing was removed"),
+        (("frobnicate", "{made}"), "frobnicate"),
+    ],
+)
+def test_errors_are_one_line(made, tmp_path: Path, say, argv, told: str) -> None:
+    folder, _ = made
+    before = sorted(tmp_path.rglob("*"))
+    status, _, err = say(*(each.format(made=folder, top=tmp_path) for each in argv))
+    assert status == 2
+    assert told in err
+    assert err.count("\n") == 1
+    assert "Traceback" not in err
+    left = [path for path in sorted(tmp_path.rglob("*")) if "home" not in path.parts]
+    assert left == [path for path in before if "home" not in path.parts]
+
+
+def test_a_place_is_told_as_people_write_it(made, tmp_path: Path, say) -> None:
+    folder, _ = made
+    say("add", folder, shots(tmp_path / "in", None))
+    assert "01, sheet 2" in say("place", folder, "IMG_1.jpg", "1 2")[1]
+    assert "04, worksheet page 1" in say("place", folder, "IMG_1.jpg", "04/w1")[1]
+    assert "no student 9" in say("place", folder, "IMG_1.jpg", "9/1")[2]
+    assert "is not a place" in say("place", folder, "IMG_1.jpg", "somewhere")[2]
+
+
+def test_no_scheduler_is_one_clear_line(made, tmp_path: Path, say, monkeypatch) -> None:
+    folder, tag = made
+    say("add", folder, shots(tmp_path / "in", Ticket(tag, 1, "1")))
+    import core.cli.class_set.check as module
+
+    def missing(name: str):
+        raise ImportError(name)
+
+    monkeypatch.setattr(module, "import_module", missing)
+    status, _, err = say("check", folder, "--scheduler", "tcp://127.0.0.1:1")
+    assert status == 2
+    assert "needs the package distributed" in err
+    assert err.count("\n") == 1

@@ -1,0 +1,36 @@
+"""A process that adds, places and marks without end, telling each step once it is safe: to be
+killed at any moment."""
+
+from __future__ import annotations
+
+import itertools
+import sys
+from dataclasses import replace
+from pathlib import Path
+
+from core.class_set import edits
+from core.class_set.bringing import bring_in, files_in
+from core.class_set.folder import open_folder
+from core.class_set.ticket import Slot
+
+
+def main(where: Path) -> None:
+    """Work in the class set below `where`, with the pictures below it."""
+    with open_folder(where / "7b", where / "data") as folder:
+        print("ready", flush=True)
+        start = int(folder.class_set.entry(1).marking.mark or 0)
+        for step in itertools.count(start + 1):
+            for told in bring_in(folder, files_in([where / "in"])):
+                print(f"added{told.digest[:8]} {told.digest}", flush=True)
+            digests = [each.digest for each in folder.class_set.brought]
+            for number, digest in enumerate(digests):
+                slot = Slot(1 + (number + step) % 4, step % 2)
+                folder.save(edits.place(folder.class_set, digest, slot))
+            marking = folder.class_set.entry(1).marking
+            marked = edits.with_marking(folder.class_set, 1, replace(marking, mark=str(step)))
+            folder.save(marked)
+            print(f"mark {step}", flush=True)
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]))
