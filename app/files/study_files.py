@@ -273,7 +273,7 @@ class StudyFiles(QObject):
                 text = translate(
                     "files",
                     "Unsaved work of an earlier window could not be read. Nothing of it was "
-                    "removed: it lies in {folder}.",
+                    "removed: it is in {folder}.",
                 )
                 self._notices.problem(text.format(folder=shown_path(unread[-1])))
             if found:

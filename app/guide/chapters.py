@@ -125,7 +125,7 @@ def _mix() -> Chapter:
                 translate(
                     "guide",
                     "Toning down: the same mix with more and more of its complement. One step "
-                    "matches the band; past it lies mud, hatched here.",
+                    "matches the band; past it is mud, hatched here.",
                 ),
             ),
             Points(

@@ -52,7 +52,7 @@ class OwnPaintDialog(QDialog):
         explained = QLabel(
             translate(
                 "mix page",
-                "Nobody measured your tube: its mixes are reckoned with the paint it behaves "
+                "Nobody measured your tube: its mixes are computed with the paint it behaves "
                 "like, and the box says so.",
             ),
             self,

@@ -125,7 +125,7 @@ def _unreadable(check: SheetCheck) -> tuple[Sentence, ...]:
     if check.better_turn is None:
         first = translate("sheets page", "Nothing is told of this sheet until its corners are set.")
     else:
-        first = translate("sheets page", "Nothing is told of this sheet until it lies upright.")
+        first = translate("sheets page", "Nothing is told of this sheet until it is upright.")
     causes = [notice.text for notice in check.notices if notice.key in CAUSES]
     return (Sentence("note", first), *(Sentence("light", text) for text in causes))
 

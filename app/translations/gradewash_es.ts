@@ -44,7 +44,7 @@
         <translation>Aquí la tierra apenas se distingue del cielo: revisa la línea del horizonte.</translation>
     </message>
     <message>
-        <source>What lies below is lighter than the sky: snow or water, or more sky? Check the horizon line.</source>
+        <source>What is below is lighter than the sky: snow or water, or more sky? Check the horizon line.</source>
         <translation>Lo de abajo es más claro que el cielo: ¿nieve o agua, o más cielo? Revisa la línea del horizonte.</translation>
     </message>
     <message>
@@ -626,7 +626,7 @@
         <translation>No hay memoria suficiente para revisar esta imagen: usa una copia más pequeña.</translation>
     </message>
     <message>
-        <source>This picture could not be checked: save it anew as a JPEG, or photograph the sheet again.</source>
+        <source>This picture could not be checked: save it again as a JPEG, or photograph the sheet again.</source>
         <translation>Esta imagen no se pudo revisar: guárdala de nuevo como JPEG o vuelve a fotografiar la lámina.</translation>
     </message>
     <message>
@@ -1556,7 +1556,7 @@
         <translation>En el cielo solo caben {n} bandas, no {asked}.</translation>
     </message>
     <message>
-        <source>The line {y:g} lies below the horizon, found at {horizon:.2f}: say with --horizon where the sky ends.</source>
+        <source>The line {y:g} is below the horizon, found at {horizon:.2f}: say with --horizon where the sky ends.</source>
         <translation>La línea {y:g} queda por debajo del horizonte, que está en {horizon:.2f}: di con --horizon dónde acaba el cielo.</translation>
     </message>
     <message>
@@ -1656,15 +1656,15 @@
         <translation>No se encontró el rectángulo pintado. Da sus esquinas en píxeles, en el sentido del reloj desde la de arriba a la izquierda: {option}.</translation>
     </message>
     <message>
-        <source>The corners of the painting are not sure. See whether they lie where they were found, and give better ones if not: {option}.</source>
+        <source>The corners of the painting are not sure. See whether they are where they were found, and give better ones if not: {option}.</source>
         <translation>Las esquinas de la pintura no son seguras. Mira si están donde se encontraron y, si no, da otras mejores: {option}.</translation>
     </message>
     <message>
-        <source>The sheet seems to lie upside down.</source>
+        <source>The sheet seems to be upside down.</source>
         <translation>La lámina parece estar boca abajo.</translation>
     </message>
     <message>
-        <source>The sheet seems to lie on its side.</source>
+        <source>The sheet seems to be on its side.</source>
         <translation>La lámina parece estar de lado.</translation>
     </message>
     <message>
@@ -1728,7 +1728,7 @@
         <translation>trae imágenes, estudios o carpetas enteras</translation>
     </message>
     <message>
-        <source>say whose a picture is, or lay it aside</source>
+        <source>say whose a picture is, or put it aside</source>
         <translation>di de quién es una imagen, o apártala</translation>
     </message>
     <message>
@@ -2162,7 +2162,7 @@
         <translation>No se pudo escribir {name} ahí: guárdalo en otro sitio.</translation>
     </message>
     <message>
-        <source>Unsaved work of an earlier window could not be read. Nothing of it was removed: it lies in {folder}.</source>
+        <source>Unsaved work of an earlier window could not be read. Nothing of it was removed: it is in {folder}.</source>
         <translation>No se pudo leer el trabajo sin guardar de una ventana anterior. No se ha borrado nada: está en {folder}.</translation>
     </message>
     <message>
@@ -2412,7 +2412,7 @@
         <translation>Marca las pinturas que tiene tu clase. Cada banda recibe una mezcla de aula: pinturas a ambos lados de su matiz, apagadas con la más cercana a su complementario. Si otra mezcla se acerca claramente más, también se muestra, con lo que tiene de raro.</translation>
     </message>
     <message>
-        <source>Toning down: the same mix with more and more of its complement. One step matches the band; past it lies mud, hatched here.</source>
+        <source>Toning down: the same mix with more and more of its complement. One step matches the band; past it is mud, hatched here.</source>
         <translation>Apagar: la misma mezcla con cada vez más de su complementario. Un paso coincide con la banda; más allá está el barro, aquí rayado.</translation>
     </message>
     <message>
@@ -4348,7 +4348,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Una pintura tuya</translation>
     </message>
     <message>
-        <source>Nobody measured your tube: its mixes are reckoned with the paint it behaves like, and the box says so.</source>
+        <source>Nobody measured your tube: its mixes are computed with the paint it behaves like, and the box says so.</source>
         <translation>Nadie ha medido tu tubo: sus mezclas se calculan con la pintura a la que se parece, y la caja lo dice.</translation>
     </message>
     <message>
@@ -4894,7 +4894,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esta imagen es demasiado grande para abrirla ({width} x {height} píxeles): el límite son {limit} millones de píxeles, así que guarda una copia más pequeña y ábrela.</translation>
     </message>
     <message>
-        <source>This picture file is damaged: copy or download it again, or save it anew.</source>
+        <source>This picture file is damaged: copy or download it again, or save it again.</source>
         <translation>Este archivo de imagen está dañado: cópialo o descárgalo otra vez, o guárdalo de nuevo.</translation>
     </message>
     <message>
@@ -5414,11 +5414,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Añade agua a la mezcla y pruébala antes en un recorte de papel.</translation>
     </message>
     <message>
-        <source>Mix afresh from fewer paints, with a clean brush and clean water.</source>
+        <source>Mix again from fewer paints, with a clean brush and clean water.</source>
         <translation>Mezcla de nuevo con menos pinturas, con el pincel y el agua limpios.</translation>
     </message>
     <message>
-        <source>Mix afresh from fewer paints, in clean water and a little more of it.</source>
+        <source>Mix again from fewer paints, in clean water and a little more of it.</source>
         <translation>Mezcla de nuevo con menos pinturas, en agua limpia y un poco más abundante.</translation>
     </message>
     <message>
@@ -5446,7 +5446,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>La banda {letter} se ha ido un paso hacia el {hue}. Un toque de {touch} en la mezcla la devuelve a su sitio.</translation>
     </message>
     <message>
-        <source>Band {letter} is {hue} where the photo has {wanted}. Mix it afresh, and add {touch} little by little.</source>
+        <source>Band {letter} is {hue} where the photo has {wanted}. Mix it again, and add {touch} little by little.</source>
         <translation>El color de la banda {letter} es {hue}, y en la foto es {wanted}. Mézclalo de nuevo y añade {touch} poco a poco.</translation>
     </message>
     <message>
@@ -5658,7 +5658,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>La foto es muy oscura, y las fotos oscuras tienen ruido: hazla cerca de una ventana.</translation>
     </message>
     <message>
-        <source>A shadow lies across the sheet, so left and right are not compared: take the photo again in even light.</source>
+        <source>A shadow falls across the sheet, so left and right are not compared: take the photo again in even light.</source>
         <translation>Una sombra cruza la lámina, así que no se comparan izquierda y derecha: repite la foto con luz uniforme.</translation>
     </message>
     <message>
@@ -5694,11 +5694,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>El rectángulo pintado no tiene la forma esperada: ¿están bien las esquinas?, ¿está quitada la cinta?</translation>
     </message>
     <message>
-        <source>The sheet seems to lie upside down: turn it round if that is so.</source>
+        <source>The sheet seems to be upside down: turn it round if that is so.</source>
         <translation>La lámina parece estar boca abajo: dale la vuelta si es así.</translation>
     </message>
     <message>
-        <source>The sheet seems to lie on its side: turn it if that is so.</source>
+        <source>The sheet seems to be on its side: turn it if that is so.</source>
         <translation>La lámina parece estar de lado: gírala si es así.</translation>
     </message>
     <message>
@@ -5874,7 +5874,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
-        <source>the bands lie elsewhere</source>
+        <source>the bands are elsewhere</source>
         <translation>las bandas están en otro lugar</translation>
     </message>
     <message>
@@ -6137,7 +6137,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>No se dice nada de esta lámina hasta que pongas sus esquinas.</translation>
     </message>
     <message>
-        <source>Nothing is told of this sheet until it lies upright.</source>
+        <source>Nothing is told of this sheet until it is upright.</source>
         <translation>No se dice nada de esta lámina hasta que esté derecha.</translation>
     </message>
     <message>

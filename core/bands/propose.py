@@ -168,7 +168,7 @@ def _doubt(
     if chosen is not None and chosen.step < 0:
         return translate(
             "bands",
-            "What lies below is lighter than the sky: snow or water, or more sky? "
+            "What is below is lighter than the sky: snow or water, or more sky? "
             "Check the horizon line.",
         )
     if _varies_sideways(grid, mask, profile):

@@ -44,14 +44,14 @@ def _text(key: str, check: SheetCheck, photo: Photo, number: int) -> str | None:
     if key == "corners unsure":
         return translate(
             "command line",
-            "The corners of the painting are not sure. See whether they lie where they were "
+            "The corners of the painting are not sure. See whether they are where they were "
             "found, and give better ones if not: {option}.",
         ).format(option=_options("--corners", _pixels(check, photo), AS_FOUND, number))
     if key == "turn" and check.better_turn is not None:
         if (check.better_turn - check.turned) % 4 == 2:
-            seen = translate("command line", "The sheet seems to lie upside down.")
+            seen = translate("command line", "The sheet seems to be upside down.")
         else:
-            seen = translate("command line", "The sheet seems to lie on its side.")
+            seen = translate("command line", "The sheet seems to be on its side.")
         cure = translate("command line", "If it does, check it again with {option}.").format(
             option=_options("--turned", str(check.better_turn), "0", number)
         )

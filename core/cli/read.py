@@ -157,7 +157,7 @@ def _refuse_lines_below(
         raise UsageError(
             translate(
                 "command line",
-                "The line {y:g} lies below the horizon, found at {horizon:.2f}: "
+                "The line {y:g} is below the horizon, found at {horizon:.2f}: "
                 "say with --horizon where the sky ends.",
             ).format(y=below[0], horizon=found)
         )

@@ -99,7 +99,7 @@ def check_size(width: int, height: int, limit: int = MAX_PIXELS) -> None:
 def damaged() -> str:
     """The sentence for a file whose content makes no sense."""
     return translate(
-        "photo", "This picture file is damaged: copy or download it again, or save it anew."
+        "photo", "This picture file is damaged: copy or download it again, or save it again."
     )
 
 

@@ -35,7 +35,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     does = {
         "new": translate("command line", "begin a class set with a sky photo and a list of codes"),
         "add": translate("command line", "bring pictures, studies or whole folders in"),
-        "place": translate("command line", "say whose a picture is, or lay it aside"),
+        "place": translate("command line", "say whose a picture is, or put it aside"),
         "check": translate("command line", "check every sheet that was not checked yet"),
         "show": translate("command line", "tell what is in, what is to be placed, what was hard"),
         "table": translate("command line", "write the mark list as CSV or XLSX"),

@@ -1,4 +1,4 @@
-"""Say whose a picture is, or lay it aside."""
+"""Say whose a picture is, or put it aside."""
 
 from __future__ import annotations
 

@@ -107,11 +107,11 @@ def _strength_try(kind: Kind, bands: list[BandCheck]) -> str:
         return translate("sheet", "Add water to the mix, and try it on a scrap of paper first.")
     if kind == (0, -1):
         return translate(
-            "sheet", "Mix afresh from fewer paints, with a clean brush and clean water."
+            "sheet", "Mix again from fewer paints, with a clean brush and clean water."
         )
     if kind == (-1, -1):
         return translate(
-            "sheet", "Mix afresh from fewer paints, in clean water and a little more of it."
+            "sheet", "Mix again from fewer paints, in clean water and a little more of it."
         )
     opposite = _complement(bands)
     if opposite is None and len(bands) > 1:
@@ -168,7 +168,7 @@ def _hue_text(facts: Facts, number: int, band: BandCheck, steps: float) -> str:
         ).format(letter=band.letter, hue=family_name(found), touch=touch)
     return translate(
         "sheet",
-        "Band {letter} is {hue} where the photo has {wanted}. Mix it afresh, and add {touch} "
+        "Band {letter} is {hue} where the photo has {wanted}. Mix it again, and add {touch} "
         "little by little.",
     ).format(letter=band.letter, hue=family_name(found), wanted=family_name(wanted), touch=touch)
 

@@ -85,7 +85,7 @@ def judge_light(flat: Flat, lit: Lit, scan: bool) -> tuple[Light, bool]:
                 "shadow",
                 translate(
                     "sheet",
-                    "A shadow lies across the sheet, so left and right are not compared: take "
+                    "A shadow falls across the sheet, so left and right are not compared: take "
                     "the photo again in even light.",
                 ),
             )
@@ -198,7 +198,7 @@ def orientation_notices(orientation: Orientation) -> list[Notice]:
             Notice(
                 "turn",
                 translate(
-                    "sheet", "The sheet seems to lie upside down: turn it round if that is so."
+                    "sheet", "The sheet seems to be upside down: turn it round if that is so."
                 ),
             )
         ]
@@ -206,7 +206,7 @@ def orientation_notices(orientation: Orientation) -> list[Notice]:
         return [
             Notice(
                 "turn",
-                translate("sheet", "The sheet seems to lie on its side: turn it if that is so."),
+                translate("sheet", "The sheet seems to be on its side: turn it if that is so."),
             )
         ]
     if orientation.other_sky:

@@ -105,7 +105,7 @@ def _meanings(quality: Quality) -> dict[int, str]:
                 10: translate("sheet", "every line is where the photo has it"),
                 7: translate("sheet", "the lines are a little high or low"),
                 4: translate("sheet", "the lines are clearly high or low"),
-                1: translate("sheet", "the bands lie elsewhere"),
+                1: translate("sheet", "the bands are elsewhere"),
             }
         case _:
             assert_never(quality)

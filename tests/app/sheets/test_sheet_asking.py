@@ -52,7 +52,7 @@ def test_another_sky_is_no_question_while_the_corners_are_being_set() -> None:
 def test_a_sheet_upside_down_waits_until_it_is_turned() -> None:
     check = replace(sheet_check(), better_turn=2, notices=(Notice("turn", "Upside down?"),))
     view = findings_view(Study(), Told(check), "0")
-    assert texts(view) == ["Nothing is told of this sheet until it lies upright."]
+    assert texts(view) == ["Nothing is told of this sheet until it is upright."]
 
 
 ROW = ChangeRow("value", "A", "matches", "matches", "stayed")
