@@ -107,7 +107,8 @@ def failed() -> str:
     """What is said of a picture whose check ended in a way nobody foresaw."""
     return translate(
         "class set",
-        "This picture could not be checked: save it again as a JPEG, or photograph the sheet again.",
+        "This picture could not be checked: save it again as a JPEG, or photograph the sheet "
+        "again.",
     )
 
 
