@@ -1,6 +1,6 @@
 """Single words and short forms: hue families, classes, value and intensity, for tables and cards.
 
-Keys ("red-orange") are what the program reckons with; the text shown comes from here alone.
+Keys ("red-orange") are what the program works with; the text shown comes from here alone.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """How much of each mix to prepare before the sheet is wet.
 
-No published figure was found for the paint a wash takes. The default is reckoned from what paper
+No published figure was found for the paint a wash takes. The default is computed from what paper
 can hold: a sheet of 300 g/m2 absorbs 300 to 400 mL/m2 at most, of which a wash on a wetted sheet
 takes about a fifth. A rule of thumb: a class that weighs its board before and after (one gram is
 one millilitre) can put its own figure in its place.

@@ -17,6 +17,8 @@ from PIL import Image
 import sample_scenes
 from app.main import main
 from core.bands.lines import Bands
+from core.paint.box.box import TWELVE_PAN, Box
+from core.paint.box.box_file import save_box
 from core.pictures import PictureStore
 from core.study import SheetEntry, Study, study_of
 from core.study_file.document import study_to_bytes
@@ -77,6 +79,16 @@ def test_plan_of_a_photo_with_another_box(card, tmp_path) -> None:
     out = tmp_path / "plan.pdf"
     assert card(DUSK, "-o", str(out), "--box", "primary")[0] == 0
     assert "six-colour split primary box" in pdf_text(out.read_bytes())
+
+
+@pytest.mark.parametrize("scene", ["fell", "marsh", "pines"])
+def test_plan_with_a_box_that_tones_nothing_down(card, tmp_path, scene) -> None:
+    """Ultramarine and crimson once ended in KeyError: "too dull"."""
+    box, out = tmp_path / "two.json", tmp_path / "plan.pdf"
+    save_box(Box("Two", TWELVE_PAN.only(("ultramarine", "crimson")).paints), box)
+    code, _, err = card(str(sample_scenes.path(scene)), "-o", str(out), "--box", str(box))
+    assert (code, err) == (0, "")
+    assert "Duller than the box can reach" in pdf_text(out.read_bytes())
 
 
 def test_every_kind_of_a_study(card, tmp_path, lesson) -> None:
