@@ -34,7 +34,7 @@ class Workspace:
     pictures : PictureStore
         The bytes of the photo and the sheets, by the digest the study names them with.
     files : StudyFiles
-        Where the study lies on disk.
+        Where the study is on disk.
     boxes : SavedBoxes
         The teacher's own paint boxes.
     cards : CardControl

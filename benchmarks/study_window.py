@@ -1,7 +1,7 @@
 """A study with a 12 megapixel photo and two sheets, saved, opened and kept aside in the window.
 
 What saving takes beyond writing the same bytes, what opening takes beyond decoding the photo, how
-long after a change it lies in the data folder, and how long the window stood still meanwhile.
+long after a change it is in the data folder, and how long the window stood still meanwhile.
 
     python benchmarks/study_window.py [--runs 5]
 """

@@ -71,7 +71,7 @@ def path(name: str) -> Path:
     KeyError
         No scene has this name.
     """
-    # Both a checkout and an installed wheel lie unpacked on the disk.
+    # Both a checkout and an installed wheel are unpacked on the disk.
     return Path(str(resources.files(__name__).joinpath(str(_entries()[name]["file"]))))
 
 

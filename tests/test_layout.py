@@ -1,4 +1,4 @@
-"""The house rules that a machine can check: what lies where, and who may import whom."""
+"""The house rules that a machine can check: what is where, and who may import whom."""
 
 from __future__ import annotations
 

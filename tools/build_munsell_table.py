@@ -65,7 +65,7 @@ def munsell_vectors(linear: Floats) -> NDArray[np.complex128]:
     Raises
     ------
     RuntimeError
-        A colour lies outside the renotation: the table would have a hole.
+        A colour is outside the renotation: the table would have a hole.
     """
     adapted = linear_to_XYZ(linear) @ D65_TO_C.T
     value = munsell_value(np.clip(adapted[:, 1] * 100, 0, 100))

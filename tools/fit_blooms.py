@@ -3,7 +3,7 @@
     python tools/fit_blooms.py
 
 Simulated sheets (tests/simulator) of the seeds below: plain ones, and ones whose washes were laid
-in streaks and clouds, whose pale patches are no blooms. A candidate is a bloom when it lies on one
+in streaks and clouds, whose pale patches are no blooms. A candidate is a bloom when it is on one
 and has about its size; those that only touch one count neither way. The weights
 of `core.sheet.painted.blooms` are a logistic regression with a small penalty, blooms and others
 weighing alike. The constant is then lowered by hand: a false alarm costs more than a miss.

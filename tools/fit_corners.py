@@ -4,7 +4,7 @@
 
 Simulated sheets (tests/simulator): plain ones, some with the tape left on, some in shadow, of the
 seeds below. Of each photo the best few proposals of both looks are checked; a proposal is right
-when its worst corner lies within 2% of the side. One along the tape's outer edge looks right in
+when its worst corner is within 2% of the side. One along the tape's outer edge looks right in
 every way but that it is tape, which `core.sheet.light.tape` tells: it counts neither way. The
 weights of `core.sheet.find.evidence` are a logistic regression with a small penalty; the wrong ones
 are many, so right and wrong weigh alike.

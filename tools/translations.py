@@ -37,7 +37,7 @@ def gather(catalogue: Path) -> None:
 
 
 def run(command: list[str]) -> None:
-    """Run one of Qt's tools, which lie beside Python, from the project's top folder."""
+    """Run one of Qt's tools, which are beside Python, from the project's top folder."""
     tool = Path(sys.executable).parent / command[0]
     found = [str(tool) if tool.exists() else command[0], *command[1:]]
     result = subprocess.run(found, cwd=ROOT, capture_output=True, text=True, check=False)

@@ -1,4 +1,4 @@
-"""What lies still behind the lines: wall, photo and veil, drawn once for a view of it."""
+"""What is still behind the lines: wall, photo and veil, drawn once for a view of it."""
 
 from __future__ import annotations
 

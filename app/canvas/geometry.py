@@ -1,4 +1,4 @@
-"""Where photo, lines and grips lie on the canvas: plain arithmetic, no Qt.
+"""Where photo, lines and grips are on the canvas: plain arithmetic, no Qt.
 
 Heights of the photo are fractions, 0 top .. 1 bottom, as in `core.bands.lines`; the canvas counts
 in pixels. "Edge i" is the lower edge of band i: a line, or for the last band the horizon.

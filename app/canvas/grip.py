@@ -112,7 +112,7 @@ class Grip(QDoubleSpinBox):
 
     @property
     def tag_height(self) -> float:
-        """Height of the tag alone, in pixels; its middle lies on the line's row."""
+        """Height of the tag alone, in pixels; its middle is on the line's row."""
         return float(look().type.grow(_OPEN_HEIGHT if self.opened else GRIP_HEIGHT))
 
     def sizeHint(self) -> QSize:

@@ -202,7 +202,7 @@ class PhotoView(QWidget):
         paint_veil_words(painter, ground, look().type.font("control", FIRST), words)
 
     def _drawn_parts(self) -> _Parts:
-        """Lines and letters as they lie now."""
+        """Lines and letters as they are now."""
         if self._bands is None:
             return _Parts()
         left, top, right, bottom = self._viewport.visible

@@ -1,6 +1,6 @@
 """A laid-out page: what is drawn where, as a list that can be painted, previewed and tested.
 
-A card is first laid out and then painted. The list says of every piece where it lies, so that a
+A card is first laid out and then painted. The list says of every piece where it is, so that a
 test can ask whether anything overlaps or is cut, and printing can go piece by piece.
 """
 
@@ -28,12 +28,12 @@ class Piece:
     Attributes
     ----------
     rect : QRectF
-        Where it lies, in units.
+        Where it is, in units.
     paint : callable
     view : object
         What it shows.
     layer : "piece" or "ground"
-        Pieces never overlap; the ground (lines, frames) lies beneath them.
+        Pieces never overlap; the ground (lines, frames) is beneath them.
     text : str
         What it says, where it is text.
     """

@@ -46,7 +46,7 @@ class Paper:
 
     @property
     def inside(self) -> QRectF:
-        """What lies within the margins, in units."""
+        """What is within the margins, in units."""
         margin, codes = MARGIN_MM * MM, self.codes_mm * MM
         return self.rect.adjusted(margin, margin + codes, -margin, -margin - codes)
 

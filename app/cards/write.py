@@ -57,7 +57,7 @@ def put_line(
     Returns
     -------
     QRectF
-        Where it lies: exactly as wide as the text.
+        Where it is: exactly as wide as the text.
     """
     runs = as_runs(words, weight)
     wide = line_width(runs, size)

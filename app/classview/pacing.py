@@ -56,7 +56,7 @@ class Pacing(QObject):
         self.changed.emit()
 
     def go(self, by: int) -> None:
-        """Go on (+1) or back (-1); before the first step lies the beginning."""
+        """Go on (+1) or back (-1); before the first step is the beginning."""
         at = -1 if self.present is None else self.present
         at = min(max(at + by, -1), len(self.steps) - 1)
         if at != self.present:

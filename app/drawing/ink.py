@@ -129,7 +129,7 @@ def haloed(
 def disc(
     painter: QPainter, centre: QPointF, radius: float, fill: str, edge: str, width: float
 ) -> None:
-    """A filled disc whose edge lies inside `radius`."""
+    """A filled disc whose edge is inside `radius`."""
     painter.setPen(QPen(QColor(edge), width))
     painter.setBrush(QColor(fill))
     inside = radius - width / 2
@@ -163,7 +163,7 @@ def lettered_disc(
 ) -> None:
     """A letter on a disc within a white and a black ring; chosen has two rings more.
 
-    `radius` is that of the black ring; the chosen rings lie outside it. `size` is the letter's,
+    `radius` is that of the black ring; the chosen rings are outside it. `size` is the letter's,
     as a fraction of the radius. A band's second colour is smaller, its letter less so.
     """
     if second:

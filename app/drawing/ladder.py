@@ -93,7 +93,7 @@ class LadderGeometry:
     letter_radius: float
     letters: tuple[QPointF, ...]
     true: tuple[QPointF, ...]
-    """Where each value lies on the edge of the bar."""
+    """Where each value is on the edge of the bar."""
     text: float
     ends: tuple[QRectF, QRectF]
     """Boxes of the words at white and at black."""

@@ -109,7 +109,7 @@ class TagView:
 
 
 def paint_badge(painter: QPainter, rect: QRectF, view: BadgeView) -> None:
-    """A badge as large as `rect`; the rings of a chosen one lie outside by 0.27 of its radius."""
+    """A badge as large as `rect`; the rings of a chosen one are outside by 0.27 of its radius."""
     radius = min(rect.width(), rect.height()) / 2
     with kept(painter):
         lettered_disc(
@@ -125,7 +125,7 @@ def paint_badge(painter: QPainter, rect: QRectF, view: BadgeView) -> None:
 
 
 def paint_chip(painter: QPainter, rect: QRectF, view: ChipView) -> None:
-    """A chip filling `rect`; a frame lies around it."""
+    """A chip filling `rect`; a frame is around it."""
     unit = max(min(rect.width(), rect.height()) / 64, 0.02)
     with kept(painter):
         if view.colour is None:

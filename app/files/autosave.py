@@ -39,7 +39,7 @@ class Autosave(QObject):
     Signals
     -------
     kept()
-        The study as it was lies in the data folder.
+        The study as it was is in the data folder.
     """
 
     kept = Signal()
@@ -134,7 +134,7 @@ class Autosave(QObject):
 
     def _done(self, taken_over: Recovered | None) -> None:
         if taken_over is self._taken_over:
-            self._taken_over = None  # its own copy lies there now
+            self._taken_over = None  # its own copy is there now
         self._told = False
         self._notices.withdraw(_TOPIC)
         self.kept.emit()

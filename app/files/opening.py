@@ -60,7 +60,7 @@ class Opener(QObject):
         )
 
     def paste(self) -> None:
-        """Open what lies in the clipboard."""
+        """Open what is in the clipboard."""
         mime = QGuiApplication.clipboard().mimeData()
         if mime is None or not self.open_mime(mime):
             self._notices.problem(

@@ -1,4 +1,4 @@
-"""Where the study lies on disk, and the lock that says so to other windows."""
+"""Where the study is on disk, and the lock that says so to other windows."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ log = logging.getLogger(__name__)
 
 @dataclass(frozen=True)
 class Place:
-    """Where a study lies.
+    """Where a study is.
 
     Attributes
     ----------
@@ -54,7 +54,7 @@ class Whereabouts(QObject):
 
     @property
     def place(self) -> Place:
-        """Where the study lies now."""
+        """Where the study is now."""
         return self._place
 
     @property
@@ -74,7 +74,7 @@ class Whereabouts(QObject):
             return True, None
 
     def put(self, place: Place, lock: OpenLock | None) -> None:
-        """The study lies at `place` from now on, and `lock` is held for it."""
+        """The study is at `place` from now on, and `lock` is held for it."""
         if lock is not self._lock:
             self.let_go()
         self._lock = lock

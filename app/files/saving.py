@@ -81,7 +81,7 @@ class Saver(QObject):
         self._waiting.append(act)
 
     def save(self, then: Act | None = None) -> None:
-        """Save where the study lies; asks where when it lies nowhere yet.
+        """Save where the study is; asks where when it is nowhere yet.
 
         Parameters
         ----------
@@ -96,7 +96,7 @@ class Saver(QObject):
             self._write(place.path, place.stamp, lock if free else None, then)
 
     def save_as(self, then: Act | None = None) -> None:
-        """Ask for a place and save there; the study lies there from now on."""
+        """Ask for a place and save there; the study is there from now on."""
         path = files_ask.ask_save_path(self._window, self._suggestion())
         if path is None:
             return

@@ -64,7 +64,7 @@ def arrived(file: FromFile) -> Arrived:
 
 
 class StudyFiles(QObject):
-    """Where the study lies on disk, and the ways there.
+    """Where the study is on disk, and the ways there.
 
     Signals
     -------

@@ -39,7 +39,7 @@ class PlanPanel(QWidget):
     print_asked()
         The plan as a card.
     closed()
-        Only where it lies over the page.
+        Only where it is over the page.
     """
 
     sheet_chosen = Signal(int)
@@ -93,7 +93,7 @@ class PlanPanel(QWidget):
         self._lay_out()
 
     def set_overlay(self, overlay: bool) -> None:
-        """Whether it lies over the page and can be closed."""
+        """Whether it is over the page and can be closed."""
         self.close_button.setVisible(overlay)
 
     def set_view(self, view: PlanView) -> None:

@@ -13,7 +13,7 @@ VERDICTS: dict[str, VerdictKind] = {"matches": "matches", "close": "close", "far
 
 
 SMALLER_AT_MOST = 0.85
-"""How much smaller a mix may be written so that no paint's name is parted."""
+"""How much smaller a mix may be written so that no paint's name is split."""
 
 
 def held_together(mix: str) -> str:

@@ -1,4 +1,4 @@
-"""Where the parts of the Read page lie: left photo and spoken words, right charts and table."""
+"""Where the parts of the Read page are: left photo and spoken words, right charts and table."""
 
 from __future__ import annotations
 

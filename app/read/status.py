@@ -17,7 +17,7 @@ from core.words import colour_sentence_part
 
 
 class StatusLine(QWidget):
-    """Says the most pressing of three things: what runs, what lies under the mouse, a doubt."""
+    """Says the most pressing of three things: what runs, what is under the mouse, a doubt."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)

@@ -152,7 +152,7 @@ class Reader(QObject):
         study : Study
             Without bands they are proposed; those it has stay as they are.
         saved : bool
-            False where it lies on no disk as it is.
+            False where it is on no disk as it is.
         data : bytes, optional
             The photo's bytes as they were given, where the store does not have them yet.
         """

@@ -85,7 +85,7 @@ class SheetBoard(QWidget):
 
     @property
     def shape(self) -> BoardShape:
-        """Where the pictures lie, in this widget."""
+        """Where the pictures are, in this widget."""
         top = look().type.grow(_TITLES)
         area = QRectF(0, top, self.width(), max(self._most - top - PHOTO_CLEAR, 60))
         return board_shape(area, self._view.aspect, self._view.text)
@@ -97,7 +97,7 @@ class SheetBoard(QWidget):
         return 0.62 * gap, min(0.2 * width, 4.4 * self._view.text)
 
     def place_at(self, x: float, y: float) -> int | None:
-        """Which sheet's column a point lies in; None over the sky."""
+        """Which sheet's column a point is in; None over the sky."""
         shape = self.shape
         for index in (1, 0):
             if x >= shape.pictures[index + 1].left() - shape.gap / 2:

@@ -1,4 +1,4 @@
-"""What lies under a sheet's picture: a question if there is one, then its bands or a lock."""
+"""What is under a sheet's picture: a question if there is one, then its bands or a lock."""
 
 from __future__ import annotations
 

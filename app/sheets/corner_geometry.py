@@ -16,7 +16,7 @@ WHOLE: Corners = ((0.04, 0.04), (0.96, 0.04), (0.96, 0.96), (0.04, 0.96))
 """Where corners begin when nothing was found."""
 
 _OUTSIDE = 0.05
-"""How far outside the photo a corner may lie, as a share of its sides."""
+"""How far outside the photo a corner may be, as a share of its sides."""
 
 
 @dataclass(frozen=True)
@@ -55,7 +55,7 @@ class PhotoOnScreen:
         return self.left + self.room_width / 2, self.top + self.room_height / 2
 
     def to_screen(self, point: Point) -> Point:
-        """Where a point of the photo, in fractions, lies on the screen."""
+        """Where a point of the photo, in fractions, is on the screen."""
         dx = (point[0] - 0.5) * self.width * self.scale
         dy = (point[1] - 0.5) * self.height * self.scale
         for _ in range(self.turned % 4):
@@ -63,7 +63,7 @@ class PhotoOnScreen:
         return self.middle[0] + dx, self.middle[1] + dy
 
     def to_photo(self, point: Point) -> Point:
-        """Which point of the photo lies there: `to_screen` undone."""
+        """Which point of the photo is there: `to_screen` undone."""
         dx, dy = point[0] - self.middle[0], point[1] - self.middle[1]
         for _ in range(self.turned % 4):
             dx, dy = dy, -dx

@@ -35,7 +35,7 @@ class Document(QObject):
     unsaved_changed(unsaved: bool)
         The study differs from what was saved or begun, or no longer does.
     begun()
-        Another study lies here now; the undo stack is empty.
+        Another study is here now; the undo stack is empty.
     """
 
     study_changed = Signal(object, object)
@@ -66,7 +66,7 @@ class Document(QObject):
         ----------
         study : Study
         saved : bool
-            False where it lies on no disk as it is: recovered work, a copy.
+            False where it is on no disk as it is: recovered work, a copy.
         """
         self._fills.clear()
         self.stack.clear()
@@ -110,7 +110,7 @@ class Document(QObject):
         self.stack.push(_Edit(self, text, self._study, after, gesture))
 
     def mark_saved(self) -> None:
-        """The study as it is now lies on disk."""
+        """The study as it is now is on disk."""
         self.stack.setClean()
 
     @Slot(bool)

@@ -106,7 +106,7 @@ def config_folder() -> Path:
 
 
 def settings_file(folder: Path | None = None) -> Path:
-    """Where the preferences lie in a configuration folder, the user's if none is named."""
+    """Where the preferences are in a configuration folder, the user's if none is named."""
     return (folder or config_folder()) / "settings.json"
 
 

@@ -24,7 +24,7 @@ _PAD = 12
 
 @dataclass(frozen=True)
 class Hint:
-    """A sentence about a place in the window; the tag lies on `side` of it."""
+    """A sentence about a place in the window; the tag is on `side` of it."""
 
     text: str
     anchor: QPoint

@@ -133,7 +133,7 @@ class WheelWidget(_BandChart):
 
     @property
     def layout_now(self) -> WheelGeometry | None:
-        """Where everything lies at the widget's present size."""
+        """Where everything is at the widget's present size."""
         if self._geometry is None and self._view is not None:
             self._geometry = wheel_geometry(self._area(), self._view)
         return self._geometry
@@ -210,7 +210,7 @@ class LadderWidget(_BandChart):
 
     @property
     def layout_now(self) -> LadderGeometry | None:
-        """Where everything lies at the widget's present size."""
+        """Where everything is at the widget's present size."""
         if self._geometry is None and self._view is not None:
             self._geometry = ladder_geometry(QRectF(self.rect()), self._view)
         return self._geometry

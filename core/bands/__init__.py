@@ -1,4 +1,4 @@
-"""Bands: proposing the lines of a sky, editing them, and reading what lies between them.
+"""Bands: proposing the lines of a sky, editing them, and reading what is between them.
 
 May import `photo`, `reading` and `colour`.
 """

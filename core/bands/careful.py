@@ -1,7 +1,7 @@
 """A band's colour as it is said and mixed: a colour that exists in the band.
 
 The median of each channel can be a colour nobody sees where cloud and sky share a band. The
-geometric median, the point with the least summed distance to all pixels, lies in the larger of
+geometric median, the point with the least summed distance to all pixels, is in the larger of
 the two. Where the eye sees two colours, each is the geometric median of its own pixels.
 """
 

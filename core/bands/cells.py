@@ -26,7 +26,7 @@ _FINER = 3
 """Pixels looked at along each side of a cell, at most."""
 
 _BESIDE = 0.03
-"""How far apart, as a share of the width, two cells lie that are compared across an edge."""
+"""How far apart two cells compared across an edge are, as a share of the width."""
 
 _LEAST_COVER = 0.5
 """A cell with less sky than this share says nothing."""

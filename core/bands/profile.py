@@ -164,7 +164,7 @@ def _snapped(profile: Profile, line: float) -> float:
     steps[half:-half] = np.linalg.norm(
         profile.work[2 * half :] - profile.work[: -2 * half], axis=1
     ) / (2 * half * pitch * 100)
-    # The middle of steps[i] lies at the top of row i.
+    # The middle of steps[i] is at the top of row i.
     near = np.flatnonzero(np.abs(y - line) <= _SNAP_REACH)
     around = np.flatnonzero(np.abs(y - line) <= 2.5 * _SNAP_REACH)
     if len(near) == 0:

@@ -36,7 +36,7 @@ class Candidate:
     score : float
         How well it parts the photo; larger is better, the units are the working space's.
     step : float
-        Working-space units between what lies above and below it, over most of its length;
+        Working-space units between what is above and below it, over most of its length;
         negative where the upper side is the darker; 0 for the whole picture.
     rougher : float
         How much rougher the lower side is: log of the ratio of textures; 0 for the whole picture.
@@ -104,7 +104,7 @@ def find_sky(
 
 
 def _minus_inner_edges(candidate: Candidate, found: list[Candidate]) -> Candidate:
-    """Doubt a sky that holds another good skyline: what lies below land is water, not sky."""
+    """Doubt a sky that holds another good skyline: what is below land is water, not sky."""
     inner = [
         other.score - _CLEAR
         for other in found

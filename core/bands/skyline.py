@@ -19,7 +19,7 @@ DARK_ABOVE = 0.25
 
 
 def edge_strengths(grid: Grid) -> tuple[Floats32, Floats32]:
-    """How strong an edge lies above each cell.
+    """How strong an edge is above each cell.
 
     Returns
     -------

@@ -212,7 +212,7 @@ class BandStats:
         return readings
 
     def _find(self, top: float, bottom: float) -> Twofold:
-        """Whether two colours lie between two heights: looked for once for each pair of rows."""
+        """Whether two colours are between two heights: looked for once for each pair of rows."""
         rows = self._cells.rows_between(top, bottom)
         if rows not in self._found:
             self._found[rows] = find_two(self._cells, *rows)

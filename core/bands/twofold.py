@@ -1,6 +1,6 @@
 """Does a band hold two colours, and which? Only where the eye would say so.
 
-Two colours are two groups of cells that lie apart (few cells have a colour between) and that meet
+Two colours are two groups of cells that are apart (few cells have a colour between) and that meet
 at edges (the colour changes over a short way). A graded wash has no edges and grain has no groups.
 """
 
@@ -29,7 +29,7 @@ _TOLD_APART = 0.74
 _EDGE_AND_GROUPS = 0.5
 _GROUPS_COUNT = 2.0
 """The change across an edge, as a share of the way from one colour to the other, and how far the
-spread explained lies above 0.75: what one lacks the other may make up for. On drawn skies clouds
+spread explained is above 0.75: what one lacks the other may make up for. On drawn skies clouds
 score 0.54 to 1.4, slopes, glows and grain up to 0.33."""
 
 _LEAST_EDGE = 0.3
@@ -49,7 +49,7 @@ _LEAST_STEP = 8.0
 
 _BINS = 64
 CORE = 0.3
-"""How far, as a share of the way to the other colour, a pixel may lie off its own and still show
+"""How far, as a share of the way to the other colour, a pixel may be off its own and still show
 that colour rather than an edge."""
 
 
@@ -64,7 +64,7 @@ class Two:
     main, second : ndarray, shape (3,)
         Working space, at the band's middle height.
     start, way : ndarray, shape (3,)
-        Where the first lies among colours without the band's steps, and the way to the second.
+        Where the first is among colours without the band's steps, and the way to the second.
     level : bool
         Whether the steps from row to row were left out to tell them apart.
     soft : bool
@@ -80,7 +80,7 @@ class Two:
     soft: bool
 
     def places(self, work: Floats32, steps: Floats32) -> Floats32:
-        """How far colours, shape (n, 3), lie from the main colour (0) to the second (1).
+        """How far colours, shape (n, 3), are from the main colour (0) to the second (1).
 
         Parameters
         ----------
@@ -136,7 +136,7 @@ def find_two(cells: Cells, first: int, last: int) -> Twofold:
 
 @dataclass(frozen=True, eq=False)
 class _Split:
-    """Colours parted in two.
+    """Colours split in two.
 
     Attributes
     ----------
@@ -146,7 +146,7 @@ class _Split:
         Of the second group.
     start, way : ndarray, shape (3,)
     explained : float
-        Share of the spread along the way that lies between the groups.
+        Share of the spread along the way that is between the groups.
     """
 
     places: Floats32
@@ -197,7 +197,7 @@ def _split(colours: Floats32, weights: Floats32) -> _Split | None:
 
 
 def _cut(along: Floats32, weights: Floats32) -> Bools:
-    """Which points lie beyond the cut that leaves the two parts most different."""
+    """Which points are beyond the cut that leaves the two parts most different."""
     low, high = float(along[weights > 0].min()), float(along[weights > 0].max())
     bins = ((along - low) * (_BINS / max(high - low, 1e-6))).astype(np.intp)
     np.clip(bins, 0, _BINS - 1, out=bins)
@@ -210,7 +210,7 @@ def _cut(along: Floats32, weights: Floats32) -> Bools:
 
 
 def _is_told_apart(split: _Split) -> bool:
-    """Whether the two groups are large enough, and lie apart."""
+    """Whether the two groups are large enough, and are apart."""
     small = min(split.share, 1 - split.share)
     apart = float(np.linalg.norm(split.way))
     return small >= LEAST_SHARE and apart >= APART and split.explained >= _TOLD_APART

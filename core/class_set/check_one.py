@@ -76,7 +76,7 @@ class Outcome:
 
 
 def check_one(job: Job, reference: Reference) -> Outcome:
-    """Check a picture; one that lies turned is turned and checked again.
+    """Check a picture; one that is turned is turned and checked again.
 
     What is wrong with the picture becomes the outcome's sentence: one bad picture does not stop
     the others.

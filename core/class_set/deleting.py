@@ -1,4 +1,4 @@
-"""Removing a class set: only what it wrote, whatever else lies in its folder.
+"""Removing a class set: only what it wrote, whatever else is in its folder.
 
 A file is the class set's when its name and its content both say so. No link is followed, and a
 link is never removed.

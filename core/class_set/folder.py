@@ -175,7 +175,7 @@ def create_folder(
     photo : bytes
         The exercise's photo, stripped.
     data_folder : Path
-        The user's data folder of the program: locks lie there.
+        The user's data folder of the program: locks are there.
 
     Raises
     ------

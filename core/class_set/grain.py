@@ -16,7 +16,7 @@ WIDTH, HEIGHT = 128, 88
 
 SAME = 0.4
 """Correlation from which two paintings are the same: see DEVELOPERS.md for how far both kinds
-lie from it."""
+are from it."""
 
 _SMOOTH = 5.0  # pixels: what is wider is light, or a wash
 _ROW = 49  # pixels: bands lie across, but not quite level

@@ -1,7 +1,7 @@
 """The class set as one frozen value.
 
 What the teacher decided and what was read from the pictures is kept; whose a picture is follows
-from both and is worked out anew each time (`core.class_set.placing`), so the two cannot differ.
+from both and is worked out again each time (`core.class_set.placing`), so the two cannot differ.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""What a printed code says: whose, and which sheet or worksheet page it lies on.
+"""What a printed code says: whose, and which sheet or worksheet page it is on.
 
 The text is `GW`, the class list's tag, the student's number and a kind: a number alone, so a
 ticket that is found tells nobody anything.

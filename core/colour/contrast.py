@@ -2,7 +2,7 @@
 
 Source: W3C, Web Content Accessibility Guidelines 2.2 (2023), "relative luminance" and
 "contrast ratio"; the luminance's toe is written 0.04045 as in IEC 61966-2-1 (the guideline
-prints both 0.03928 and 0.04045; no 8-bit colour lies between them).
+prints both 0.03928 and 0.04045; no 8-bit colour is between them).
 """
 
 from __future__ import annotations

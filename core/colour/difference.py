@@ -33,7 +33,7 @@ def delta_E_2000(Lab1: ArrayLike, Lab2: ArrayLike) -> Floats:
     Source: G. Sharma, W. Wu, E. N. Dalal, 2005, "The CIEDE2000 color-difference formula:
     implementation notes, supplementary test data, and mathematical observations", Color
     Research and Application 30(1), 21-30, equations 2 to 22. Their rules where a hue is
-    undefined or two hues lie across the seam are kept.
+    undefined or two hues are across the seam are kept.
     """
     Lab1 = np.asarray(Lab1, dtype=np.float64)
     Lab2 = np.asarray(Lab2, dtype=np.float64)

@@ -81,7 +81,7 @@ def _corners() -> tuple[NDArray[np.intp], NDArray[np.intp]]:
     """Steps in the flat table to the second and third corner of a pixel's tetrahedron.
 
     The index tells the order of the three parts within a cell: 4 if red >= green, plus 2 if
-    green >= blue, plus 1 if red >= blue. The second corner lies one step along the greatest
+    green >= blue, plus 1 if red >= blue. The second corner is one step along the greatest
     part, the third one step short of the far corner along the least.
     """
     nodes, _ = _table()

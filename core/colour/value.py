@@ -58,7 +58,7 @@ def munsell_value(Y: ArrayLike) -> Floats:
 
 
 def value_of_Y(Y: Floats) -> Floats:
-    """`munsell_value` of percents known to lie within 0..100.
+    """`munsell_value` of percents known to be within 0..100.
 
     Newton's steps from a table's answer; the error squares with each.
     """

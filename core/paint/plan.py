@@ -99,7 +99,7 @@ def plan_mixes(
 
 
 def _with_lender(band: BandMix, bands: Sequence[BandMix]) -> BandMix:
-    """Which band's mix may lie between two that go grey: a third colour is one the plan has."""
+    """Which band's mix may be between two that go grey: a third colour is one the plan has."""
     meeting = band.meets_below
     if meeting is None or meeting.keep_between is None:
         return band

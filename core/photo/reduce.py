@@ -15,7 +15,7 @@ def wanted_factor(
 ) -> int:
     """By which whole number a picture is divided to have at most `max_pixels`.
 
-    A narrow panorama may keep twice as many, since its rows decide how exactly a line can lie.
+    A narrow panorama may keep twice as many, since its rows decide how exactly a line can be.
 
     Parameters
     ----------

@@ -1,7 +1,7 @@
 """What a picture's numbers mean: a curve for each channel, and the colours of its primaries.
 
 Everything meets in linear light with the primaries of sRGB, not clipped: there colours may be
-averaged, and there one sees whether a colour lies outside sRGB.
+averaged, and there one sees whether a colour is outside sRGB.
 """
 
 from __future__ import annotations

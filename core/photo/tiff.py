@@ -1,6 +1,6 @@
 """TIFF: Pillow reads the common kinds, tifffile those with decimal numbers.
 
-A camera's raw file is a TIFF too, but what lies in it openly is a thumbnail: it is refused.
+A camera's raw file is a TIFF too, but what is in it openly is a thumbnail: it is refused.
 """
 
 from __future__ import annotations

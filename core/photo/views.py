@@ -68,7 +68,7 @@ def values_view(pixels: Pixels) -> Pixels:
 def step_values(steps: int) -> tuple[float, ...]:
     """The Munsell values that stand for the steps of a value scale, dark to light.
 
-    Each lies in the middle of its step: of 5 steps the values 1, 3, 5, 7, 9.
+    Each is in the middle of its step: of 5 steps the values 1, 3, 5, 7, 9.
     """
     return tuple((index + 0.5) * 10 / steps for index in range(steps))
 
@@ -128,7 +128,7 @@ def squint_view(pixels: Pixels, strength: float) -> Pixels:
     # A wide blur does not need every pixel: averaging blocks first saves most of the work.
     block = max(1, int(sigma / 2))
     small = _shrink(srgb8_to_linear(pixels), block)
-    # One more block on each side, so that the outermost pixels lie between two middles as well.
+    # One more block on each side, so that the outermost pixels are between two middles as well.
     small = np.pad(small, ((1, 1), (1, 1), (0, 0)), mode="edge")
     # Blocks blur too: the box by (n^2 - 1) / 12, the lines drawn between them by n^2 / 6.
     blurred = (block**2 - 1) / 12 + block**2 / 6 if block > 1 else 0

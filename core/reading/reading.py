@@ -73,7 +73,7 @@ class ColourReading:
 
 @dataclass(frozen=True)
 class SecondColour:
-    """What lies between a band's main colour: a cloud, or a glow between clouds.
+    """What is between a band's main colour: a cloud, or a glow between clouds.
 
     Attributes
     ----------
@@ -104,9 +104,9 @@ class BandReading:
     left, centre, right : ColourReading or None
         Its thirds.
     spread : float
-        How far the band's pixels lie from its colour, in delta E 2000.
+        How far the band's pixels are from its colour, in delta E 2000.
     stacked : bool
-        Whether two colours lie above each other in it, so that one more line would part them.
+        Whether two colours are above each other in it, so that one more line would split them.
     clipped_share : float
         Share of its pixels, 0..1, in which a channel stands at its end.
     pixel_share : float

@@ -33,7 +33,7 @@ CHROMA_PER_STEP: MappingProxyType[str, float] = MappingProxyType(
 """Munsell chroma that a clean wash gains with each step of value below white paper.
 
 From the film of the measured paints, single and in pairs, between value 8 and 9 (rounded); what
-they give is worked out anew in `tests/core/test_tint.py`."""
+they give is worked out again in `tests/core/test_tint.py`."""
 
 MOST_CHROMA = 11.0
 """No wash is more intense than full paint; yellow comes there while it is still light."""

@@ -113,7 +113,7 @@ class HueReading:
     family : Family or None
         None when the colour is near neutral.
     also : str or None
-        The neighbour family, when the hue lies close to its bound.
+        The neighbour family, when the hue is close to its bound.
     leaning : str or None
         The family a near neutral leans to; None when it has no hue at all, or a family.
     neutral : "white", "grey", "black" or None
@@ -132,7 +132,7 @@ class HueReading:
 
 
 def _place(hue: float) -> tuple[Family, float, float]:
-    """Family, its width, and how far into it the hue lies, as a share of the width."""
+    """Family, its width, and how far into it the hue is, as a share of the width."""
     hue = hue % 100
     index = bisect_right(_BOUNDS, hue) - 1  # -1 is the last family, which crosses the seam
     start = _BOUNDS[index]
@@ -152,7 +152,7 @@ def family_of(hue: float) -> Family:
 def wheel_deg(hue: float) -> float:
     """Angle on the wheel of a Munsell hue in hundred-steps.
 
-    Piecewise linear: the middle of each family lies at its wedge's middle and each bound at the
+    Piecewise linear: the middle of each family is at its wedge's middle and each bound at the
     wedge's edge, so that a marker always stands in the wedge it is named by.
 
     Returns

@@ -172,7 +172,7 @@ class HardEdge:
     full : bool
         It runs across (nearly) the whole width.
     letters : tuple of str
-        The two bands it lies between, or the one it lies in.
+        The two bands it is between, or the one it is in.
     cause : str
         "dried before the next wash", "stiff or dry brush", or "wash ran out and dried".
     """

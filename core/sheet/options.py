@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 Point = tuple[float, float]
 Corners = tuple[Point, Point, Point, Point]
-"""Top left, top right, bottom right, bottom left as they lie in the photo; may lie outside it."""
+"""Top left, top right, bottom right, bottom left as they are in the photo; may be outside it."""
 
 
 @dataclass(frozen=True)

@@ -95,7 +95,7 @@ class SheetCheck:
 
     @property
     def readable(self) -> bool:
-        """Whether lines and bands mean anything: the painting was found and lies upright."""
+        """Whether lines and bands mean anything: the painting was found and is upright."""
         keys = {notice.key for notice in self.notices}
         return self.better_turn is None and "corners not found" not in keys
 

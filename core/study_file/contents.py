@@ -1,4 +1,4 @@
-"""What lies in a study file, and how much of it may."""
+"""What is in a study file, and how much of it may."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ _PICTURE_NAME = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,120}", re.ASCII)
 
 @dataclass(frozen=True)
 class Contents:
-    """What lies in a study file.
+    """What is in a study file.
 
     Attributes
     ----------

@@ -13,7 +13,7 @@ from core.files import PRIVATE_FILE, make_private_folder
 class OpenLock:
     """Says to other windows of this user that a study is open here.
 
-    The lock lies in a folder of the user's own data folder, never beside the study, so that
+    The lock is in a folder of the user's own data folder, never beside the study, so that
     nothing stray is left on a shared drive and a folder that may only be read is no trouble.
     """
 

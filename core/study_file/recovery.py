@@ -171,7 +171,7 @@ def set_aside(data_folder: Path, key: str) -> Path | None:
     Returns
     -------
     Path or None
-        Where it lies now; None where it could not be moved, and stays.
+        Where it is now; None where it could not be moved, and stays.
     """
     folder = data_folder / "unsaved" / key
     when = datetime.fromtimestamp(_last_change(folder))

@@ -16,7 +16,7 @@ FORMAT = "gradewash study"
 
 Fraction = Annotated[float, Meta(ge=0, le=1)]
 Near = Annotated[float, Meta(ge=-2, le=3)]
-"""A corner may lie outside the photo, within reason."""
+"""A corner may be outside the photo, within reason."""
 
 Key = Annotated[str, Meta(max_length=120)]
 Letter = Annotated[str, Meta(pattern="^[A-Z]$")]

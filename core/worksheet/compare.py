@@ -21,7 +21,7 @@ from core.worksheet.worksheet import QUALITIES, OwnScores, Quality
 Direction = Literal["seen closer", "measured closer", "alike"]
 
 TELLS = 2
-"""Whole points own and measured must lie apart before a direction is named: one point is at most
+"""Whole points own and measured must be apart before a direction is named: one point is at most
 a third of a tolerance (`core.sheet.findings.scores`), less than a photo of a sheet can tell."""
 
 
@@ -58,7 +58,7 @@ def shown_score(score: float | None) -> int | None:
 
 
 def direction(own: int | None, measured: int | None) -> Direction | None:
-    """Which of the two lies closer to the photo; None while one is missing.
+    """Which of the two is closer to the photo; None while one is missing.
 
     >>> direction(8, 5), direction(5, 8), direction(6, 7)
     ('seen closer', 'measured closer', 'alike')

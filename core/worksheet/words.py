@@ -40,7 +40,7 @@ def anchor_word(score: int) -> str:
 
 
 def nearest_anchor(score: int) -> int:
-    """The score with words that lies nearest.
+    """The score with words that is nearest.
 
     >>> [nearest_anchor(score) for score in range(1, 11)]
     [1, 1, 4, 4, 4, 7, 7, 7, 10, 10]

@@ -185,7 +185,7 @@ def long_findings(count: int) -> CardData:
 
 
 def overlaps(page: Page) -> list[tuple[str, str]]:
-    """Pairs of pieces that lie on each other, by their texts or painters."""
+    """Pairs of pieces that are on each other, by their texts or painters."""
     pieces = [piece for piece in page.pieces if piece.layer == "piece"]
     found = []
     for one, other in combinations(pieces, 2):

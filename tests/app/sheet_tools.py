@@ -40,9 +40,9 @@ def painted(
     Parameters
     ----------
     raised : float
-        By so much of the height every line lies too high.
+        By so much of the height every line is too high.
     turn : int
-        Quarter turns it lies turned by.
+        Quarter turns it is turned by.
     seen_whole : bool
         False for a photo of plain paper, in which nothing can be found.
     """

@@ -228,7 +228,7 @@ def test_the_lesson_is_on_the_screen(make_view, drawn, size):
 
 
 def inside(texts, size):
-    """Every text is on the screen, and no two of those that begin alike lie over each other."""
+    """Every text is on the screen, and no two of those that begin alike are over each other."""
     for text, height, left, right, y in texts:
         assert left >= 0, text
         assert right <= size[0], text

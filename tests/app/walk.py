@@ -102,7 +102,7 @@ def cut_off(root: QWidget) -> list[str]:
 
 
 def outside(root: QWidget) -> list[str]:
-    """Visible controls that lie partly outside what holds them, unless that can be scrolled."""
+    """Visible controls that are partly outside what holds them, unless that can be scrolled."""
     found = []
     for widget in controls(root):
         at, rect = widget, QRect(QPoint(0, 0), widget.size())
@@ -110,7 +110,7 @@ def outside(root: QWidget) -> list[str]:
             rect.translate(at.pos())
             at = at.parentWidget()
             if isinstance(at.parentWidget(), QAbstractScrollArea):
-                break  # a viewport: what lies outside can be scrolled to
+                break  # a viewport: what is outside can be scrolled to
             if not at.rect().adjusted(-1, -1, 1, 1).contains(rect):
                 found.append(f"{described(widget)} in {described(at)}")
                 break
@@ -118,7 +118,7 @@ def outside(root: QWidget) -> list[str]:
 
 
 def assert_whole(root: QWidget, qtbot) -> None:
-    """No text is cut off and no control lies outside, once the layout has come to rest.
+    """No text is cut off and no control is outside, once the layout has come to rest.
 
     A column settles in several turns of the event loop, since wide words ask for more room.
     """

@@ -142,7 +142,7 @@ def test_greys_of_the_standard_are_near_neutral(centroids):
         if name.split(",")[0].lower().split()[-1] in ("white", "gray", "black")
     }
     assert len(greys) == 33
-    # One in twenty may fall on the other side: two of the centroids lie on the bound itself.
+    # One in twenty may fall on the other side: two of the centroids are on the bound itself.
     assert np.mean([hue.family is None for hue in greys.values()]) >= 0.95
     for name in ("White", "Light Gray", "Medium Gray", "Dark Gray", "Black"):
         plain = next(hue for key, hue in greys.items() if key.split(",")[0] == name)

@@ -58,7 +58,7 @@ def test_the_carried_samples_are_what_they_should_be(samples, keys):
 def test_held_out_mixtures_of_the_carried_paints(samples):
     """Strict: the fit sees four fifths of the mixtures and starts from single paints alone.
 
-    On all 13 paints 93.2 to 93.7% lie within 5 and the median is 1.42 to 1.44; these seven are
+    On all 13 paints 93.2 to 93.7% are within 5 and the median is 1.42 to 1.44; these seven are
     the harder ones (cobalt, lemon and prussian), so a little is given away here.
     """
     truth = spectrum_to_Lab(samples.R)

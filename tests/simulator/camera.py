@@ -38,7 +38,7 @@ class Shot:
     tape : linear RGB or None
         Tape still on, of this colour, covering the border.
     turn : int
-        Quarter turns the sheet lies turned by, clockwise.
+        Quarter turns the sheet is turned by, clockwise.
     """
 
     size: tuple[int, int] = (1600, 1200)

@@ -1,6 +1,6 @@
 """A class's evening: the same sky painted by many, each with a ticket beside the sheet.
 
-The ticket lies in the sheet's own plane, 60 by 26 mm with a 20 mm code, on paper 297 mm wide.
+The ticket is in the sheet's own plane, 60 by 26 mm with a 20 mm code, on paper 297 mm wide.
 """
 
 from __future__ import annotations

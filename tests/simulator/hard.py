@@ -15,7 +15,7 @@ CELLS = len(BANDS) * len(QUALITIES) - 1
 
 POPULATION = 400
 _PLANTED = {("A", "value"): 1.4, ("A", "intensity"): -1.3, ("C", "placement"): -1.4}
-"""Tolerances the class as a whole is off by; one student lies about 1 either side of it."""
+"""Tolerances the class as a whole is off by; one student is about 1 either side of it."""
 
 
 def cells() -> list[tuple[str, str]]:

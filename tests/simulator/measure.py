@@ -17,7 +17,7 @@ from core.sheet.result import SheetCheck
 from simulator.scenes import Scene
 
 FOUND = 0.02
-"""A rectangle is found when its worst corner lies within this share of the side."""
+"""A rectangle is found when its worst corner is within this share of the side."""
 SAME_HEIGHT = 0.015
 FULL = 0.75
 
@@ -116,7 +116,7 @@ def edge_tallies(
 ) -> tuple[Tally, Tally]:
     """Hard edges across the full width, and those over a part of it.
 
-    Transitions whose true width lies within `leave_out` count neither way.
+    Transitions whose true width is within `leave_out` count neither way.
     """
     truth = [(y, max(0.0, a), min(1.0, b)) for y, a, b in scene.hard]
     said = [(edge.at, edge.start, edge.end, edge.full) for edge in check.hard_edges]

@@ -99,7 +99,7 @@ class Painting:
 def wash_density(shares: Floats, washes: tuple[Wash, ...]) -> Floats:
     """Optical density (n, 3) over paper white of washes run together, by the film model.
 
-    `shares` (n, bands) says how much of each band's wash lies there.
+    `shares` (n, bands) says how much of each band's wash is there.
     """
     keys = measured_paints().keys
     loads = np.array([[wash.get(key, 0.0) * half_load_ml(key) for key in keys] for wash in washes])

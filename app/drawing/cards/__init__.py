@@ -1,4 +1,4 @@
 """Drawings that only the printed cards use.
 
-May import what lies loose in `drawing`, and `wheel`; `app.cards` imports it.
+May import what is loose in `drawing`, and `wheel`; `app.cards` imports it.
 """

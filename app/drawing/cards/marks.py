@@ -46,7 +46,7 @@ class WritingView:
     Attributes
     ----------
     spacing : float
-        From line to line, in the painter's units; the first lies that far below the top.
+        From line to line, in the painter's units; the first is that far below the top.
     pen : float
     """
 
@@ -105,7 +105,7 @@ def paint_writing(painter: QPainter, rect: QRectF, view: WritingView) -> None:
 
 
 def paint_box(painter: QPainter, rect: QRectF, view: BoxView) -> None:
-    """An empty box whose edge lies within `rect`."""
+    """An empty box whose edge is within `rect`."""
     with kept(painter):
         pen = QPen(QColor(BLACK), view.pen)
         pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)

@@ -37,7 +37,7 @@ class PhotoView:
         Tops of the bands and the horizon, as fractions of the photo's height.
     letters : tuple of str
     below : str
-        Said of what lies below the horizon; empty says nothing.
+        Said of what is below the horizon; empty says nothing.
     px : float
         A pixel of the screen's drawing, in the painter's units.
     text : float
@@ -56,7 +56,7 @@ class PhotoView:
 
 
 def photo_rect(rect: QRectF, view: PhotoView) -> QRectF:
-    """Where the picture lies: as large as fits right of the gutter, at the top left."""
+    """Where the picture is: as large as fits right of the gutter, at the top left."""
     width, height = rect.width() - view.gutter, rect.height()
     aspect = view.image.width() / max(view.image.height(), 1)
     width, height = min(width, height * aspect), min(height, width / aspect)

@@ -1,4 +1,4 @@
-"""Where everything lies in the class view: lengths are fractions of the screen's height."""
+"""Where everything is in the class view: lengths are fractions of the screen's height."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
 """Drawings of the Mix page: parts, swatches, strips, ladders, meetings.
 
-May import what lies loose in `drawing`; `app.mix`, cards and the guide import it.
+May import what is loose in `drawing`; `app.mix`, cards and the guide import it.
 """

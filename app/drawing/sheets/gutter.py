@@ -66,7 +66,7 @@ def _apart(
 ) -> tuple[list[LineOnSheet], list[float]]:
     """From the top down, the numbers in the order of their lines, so that each stays by its own.
 
-    Where "cannot tell" would touch a number it leaves its place: a line far off may lie beyond
+    Where "cannot tell" would touch a number it leaves its place: a line far off may be beyond
     its neighbour.
     """
     numbers = [(line, y) for line, y in zip(said, wanted, strict=True) if line.arrow]

@@ -62,7 +62,7 @@ class BandRowView:
     ink, second_ink, ground : str
         Colours of the page.
     wall : bool
-        A strip of wall lies under badge and chips; on white paper there is none.
+        A strip of wall is under badge and chips; on white paper there is none.
     badge_width, chip_width : float or None
         Where the column is narrow; None takes what the text's size gives.
     """

@@ -1,4 +1,4 @@
-"""The sky and two sheets side by side: what is shown of them, and where each lies."""
+"""The sky and two sheets side by side: what is shown of them, and where each is."""
 
 from __future__ import annotations
 
@@ -126,7 +126,7 @@ class BoardView:
 
 @dataclass(frozen=True)
 class BoardShape:
-    """Where the pictures lie: the sky's first, all equal and level."""
+    """Where the pictures are: the sky's first, all equal and level."""
 
     pictures: tuple[QRectF, ...]
     gap: float
@@ -134,7 +134,7 @@ class BoardShape:
 
 
 def board_shape(rect: QRectF, aspect: float, text: float, count: int = 3) -> BoardShape:
-    """Where `count` pictures lie in `rect`: their columns share the width, the height limits them.
+    """Where `count` pictures are in `rect`: their columns share the width, the height limits them.
 
     Parameters
     ----------

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 Box = tuple[float, float, float, float]
 """Left, top, right, bottom."""
 
-# Directions a tag may lie in from its mark, the liked ones first.
+# Directions a tag may be in from its mark, the liked ones first.
 _WAYS = (
     (0.75, -1.0), (-0.75, -1.0), (0.75, 1.0), (-0.75, 1.0),
     (1.5, 0.0), (-1.5, 0.0), (0.0, -1.4), (0.0, 1.4),
@@ -45,7 +45,7 @@ def place_tags(
     -------
     tuple of (x, y) or None
         In the order given. Where nothing fits, the place that covers least is taken; None for
-        a tag that would lie on another: a small picture has room for the first ones only.
+        a tag that would be on another: a small picture has room for the first ones only.
     """
     placed: list[Box] = []
     centres: list[tuple[float, float] | None] = []

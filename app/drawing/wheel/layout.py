@@ -1,4 +1,4 @@
-"""Where everything on the wheel lies: shared by painting and hit-testing."""
+"""Where everything on the wheel is: shared by painting and hit-testing."""
 
 from __future__ import annotations
 

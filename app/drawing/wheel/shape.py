@@ -33,7 +33,7 @@ class WheelMarker:
     ----------
     letter : str
     wheel_deg : float or None
-        Clockwise from yellow; None has no direction at all and lies in the middle.
+        Clockwise from yellow; None has no direction at all and is in the middle.
     place : float
         Distance from the middle as a fraction of the disc, from `intensity_place`:
         a marker stands in the ring whose word it is given.

@@ -16,7 +16,7 @@ _WORD_DIRECTIONS: Final = (
     *(320, 40, 220, 140, 330, 30, 210, 150, 310, 50, 230, 130, 340, 20, 200, 160),
     *(0, 180, 300, 60, 240, 120),
 )
-# Where each word may lie, as fractions of the disc: the middle of its ring first.
+# Where each word may be, as fractions of the disc: the middle of its ring first.
 _WORD_PLACES: Final = ((0.29, 0.32, 0.26), (0.56, 0.53, 0.60), (0.85, 0.80, 0.88))
 # Clearance beyond this, in fractions of R, is no better: so the words stay where they are.
 _ENOUGH: Final = 0.03

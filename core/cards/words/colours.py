@@ -102,5 +102,5 @@ def no_sky_text() -> str:
 
 
 def not_sky_word() -> str:
-    """What lies below the horizon."""
+    """What is below the horizon."""
     return translate("cards", "not sky")

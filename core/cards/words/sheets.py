@@ -89,7 +89,7 @@ def waits_text() -> str:
 
 
 def unreadable_text() -> str:
-    """In place of what was measured of a sheet that was not found, or lies turned."""
+    """In place of what was measured of a sheet that was not found, or is turned."""
     return translate(
         "cards", "Nothing was measured: set this sheet's corners on the Sheets page, or turn it."
     )

@@ -1,4 +1,4 @@
-"""A mix: paints in whole parts, and how much of it lies on the paper."""
+"""A mix: paints in whole parts, and how much of it is on the paper."""
 
 from __future__ import annotations
 

@@ -15,7 +15,7 @@ Verdict = Literal["matches", "close", "far"]
 Fault = Literal["too weak", "too dark", "too light", "too dull", "too intense"]
 
 MATCHES_WITHIN, CLOSE_WITHIN = 3.0, 6.0
-"""Delta E 2000. Nine in ten held-out mixtures lie within 2.9 of what the model said, so a nearer
+"""Delta E 2000. Nine in ten held-out mixtures are within 2.9 of what the model said, so a nearer
 prediction cannot be told from a match."""
 
 MainHue = Literal["yellow", "orange", "red", "violet", "blue", "green"]

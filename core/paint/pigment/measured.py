@@ -83,7 +83,7 @@ def load_reflectance(load_ml: ArrayLike) -> Floats:
     Returns
     -------
     ndarray, shape (..., 41), float64
-        0..1 at 380..780 nm; the bare paper where nothing lies.
+        0..1 at 380..780 nm; the bare paper where nothing is.
     """
     data = measured_paints()
     hundredths = np.asarray(load_ml, float) * 100

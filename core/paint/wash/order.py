@@ -51,7 +51,7 @@ class WorkStep:
     uneven : bool
         One mix, but now stronger, now weaker on the way down.
     outwards : bool
-        The lightest band lies between others: laying goes on to both sides of it.
+        The lightest band is between others: laying goes on to both sides of it.
     """
 
     stage: Stage
@@ -75,7 +75,7 @@ class Order:
         paper only.
     steps : tuple of WorkStep
     turn_sheet : bool
-        The first band lies at the bottom: working upside down lets the wash run from light
+        The first band is at the bottom: working upside down lets the wash run from light
         to dark.
     """
 
@@ -161,7 +161,7 @@ def _joint(one: int, other: int) -> Joint:
 
 
 def _joints(letters: Sequence[str], wet: Sequence[str]) -> set[Joint]:
-    """Where two painted bands touch: no bare paper lies between."""
+    """Where two painted bands touch: no bare paper is between."""
     place = {letter: number for number, letter in enumerate(letters)}
     return {(i, i + 1) for i in range(len(wet) - 1) if place[wet[i + 1]] - place[wet[i]] == 1}
 

@@ -1,4 +1,4 @@
-"""Finding: where in the picture the painted rectangle lies, and how sure that is.
+"""Finding: where in the picture the painted rectangle is, and how sure that is.
 
 May import result and options; `findings` and `check` import it.
 """

@@ -1,6 +1,6 @@
 """Checking one proposed rectangle against the picture: paint inside, one even paper all round.
 
-What is looked at lies within a few hundredths of the side around the proposed edge. Paint only
+What is looked at is within a few hundredths of the side around the proposed edge. Paint only
 darkens its paper, so outside must be no darker; the paper outside has one tint and runs on
 smoothly; at a true corner both sides end, and beyond it is nothing but paper.
 """
@@ -63,7 +63,7 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
         return np.asarray(np.nanmedian(strip(places, distances).reshape(4, -1, 3), axis=1))
 
     with warnings.catch_warnings():
-        warnings.simplefilter("ignore", RuntimeWarning)  # what lies outside the photo is NaN
+        warnings.simplefilter("ignore", RuntimeWarning)  # what is outside the photo is NaN
         outer, inner = cells(_OUTSIDE), cells(_INSIDE)
         seen = np.isfinite(outer).all(axis=-1)
         if seen.mean() < 0.25:

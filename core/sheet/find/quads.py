@@ -155,7 +155,7 @@ def _plausible(quads: Floats, shape: tuple[int, int]) -> NDArray[np.bool_]:
     inside = (quads.min(axis=1) > [-0.08 * w, -0.08 * h]) & (
         quads.max(axis=1) < [1.08 * w, 1.08 * h]
     )
-    # Lines of a pair may cross over: then the quadrilateral lies inside out.
+    # Lines of a pair may cross over: then the quadrilateral is inside out.
     upright = (quads[:, 1:3, 0].min(1) > quads[:, ::3, 0].max(1)) & (
         quads[:, 2:, 1].min(1) > quads[:, :2, 1].max(1)
     )

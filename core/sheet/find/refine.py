@@ -58,7 +58,7 @@ def _fit_side(
     # The edge is where the paint's share of the profile ends: area under the clipped curve.
     paper_share = np.clip(along, 0, 1).mean(axis=1)
     crossing = offset[-1] - paper_share * (offset[-1] - offset[0])
-    # The area counts ends that lie beyond the median plateaus evenly, so it is unbiased.
+    # The area counts ends that are beyond the median plateaus evenly, so it is unbiased.
     weight = np.sqrt(size2) / (np.sqrt(size2) + 4.0)
     return _robust_line(run * length, crossing, weight, a, direction, outward)
 

@@ -60,7 +60,7 @@ def _rows(first: SheetCheck, second: SheetCheck) -> list[ChangeRow]:
 
 
 def _outcome(before: float, after: float, least: float) -> Outcome:
-    """Whether something got smaller; what lies within 1 is no difference at all."""
+    """Whether something got smaller; what is within 1 is no difference at all."""
     change = max(after, 1.0) - max(before, 1.0)
     if change <= -least:
         return "improved"

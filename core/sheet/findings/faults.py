@@ -10,7 +10,7 @@ from core.sheet.painted.edges import RawEdge, find_edges
 from core.sheet.painted.photo_has import has_bloom, has_edge
 from core.sheet.result import Bloom, HardEdge
 
-_AT_LINE = 0.035  # of the height: an edge this near a line lies on it
+_AT_LINE = 0.035  # of the height: an edge this near a line is on it
 _SAME_PLACE = 0.04  # an edge of the reference this near is the sky's own
 
 
@@ -54,7 +54,7 @@ def edges_in_bands(
 
 
 def _own_edges(reference: Reference, bands: Bands) -> list[float]:
-    """Where the reference's own hard edges would lie on the sheet: lines move with lines."""
+    """Where the reference's own hard edges would be on the sheet: lines move with lines."""
     should, at = reference.bands.edges, bands.edges
     moved = []
     for edge in reference.edges:

@@ -1,6 +1,6 @@
 """A shadow with a sharp edge, as a phone casts it: told from the border, followed into the paint.
 
-Such a shadow takes the same share of the light wherever it lies. Two levels of light along the
+Such a shadow takes the same share of the light wherever it is. Two levels of light along the
 border give that share; inside, its edge is where all channels change by just that much at once,
 which paint over paint hardly ever does.
 """
@@ -19,14 +19,14 @@ _LEAST_BLOCKS = 8
 _LEVEL = 0.03  # what may be left of the border, with the step, for it to be two levels of light
 _ROWS = 160
 _STRIP = (0.015, 0.035)  # inside the paint, where the border's level is known, shares of height
-_NEAR_EDGE = 0.03  # a block this near to one of the other level may lie across the edge
+_NEAR_EDGE = 0.03  # a block this near to one of the other level may be across the edge
 _ALIKE, _MOST_ALIKE = 0.25, 0.6  # of the step; share of the edge inside that must be alike
 
 
 def two_levels(
     places: Floats, logs: Floats, terms: Floats
 ) -> tuple[NDArray[np.bool_], Floats] | None:
-    """Whether the border lies at two levels of light.
+    """Whether the border is at two levels of light.
 
     Parameters
     ----------
@@ -40,7 +40,7 @@ def two_levels(
     Returns
     -------
     (n,) bool, (3,) float64
-        Which blocks lie in the shadow, and the step into it (negative); None if there are not two.
+        Which blocks are in the shadow, and the step into it (negative); None if there are not two.
     """
     level = logs.mean(axis=1)
     order = np.sort(level)
@@ -66,7 +66,7 @@ def two_levels(
 
 
 def shaded_part(flat: Flat, places: Floats, dark: NDArray[np.bool_], step: Floats) -> Floats | None:
-    """How far each pixel of the painting lies in the shadow, (H, W), 0..1; None if its edge is
+    """How far each pixel of the painting is in the shadow, (H, W), 0..1; None if its edge is
     not found in the paint."""
     from scipy.ndimage import gaussian_filter, zoom  # deferred: start-up time
 

@@ -28,7 +28,7 @@ class Flat:
     Attributes
     ----------
     linear : (H + 2 m, W + 2 m, 3) float32
-        With the margin; what lies outside the photo repeats its edge.
+        With the margin; what is outside the photo repeats its edge.
     seen : (H + 2 m, W + 2 m) bool
         False outside the photo.
     margin : int

@@ -20,7 +20,7 @@ def shows_tape(flat: Flat) -> bool:
 
 
 def _is_frame(flat: Flat) -> bool:
-    """Whether the corners lie on the tape's outer edge: one tint all round, others further in."""
+    """Whether the corners are on the tape's outer edge: one tint all round, others further in."""
     rim: list[Floats] = []
     inner: list[Floats] = []
     for side in range(4):

@@ -1,7 +1,7 @@
 """How alike two skies are, whatever the strength of the paint and a few per cent of a line's place.
 
 A whole sheet painted too pale, too strong or photographed too bright is the same sky still: its
-paint lies in the same order, only so much more or less of it. So the photo's profile is tried at
+paint is in the same order, only so much more or less of it. So the photo's profile is tried at
 many strengths (Beer's law: the optical density of a thin wash grows with its paint), each is laid
 along the sheet's with lines free to move a little, and the nearest counts.
 """
@@ -18,7 +18,7 @@ STRENGTHS = np.exp(np.linspace(np.log(0.36), np.log(2.5), 20))
 """What is tried, times the photo's own."""
 
 _ROWS = 100
-_REACH = 9  # rows, of 100, a line may lie off
+_REACH = 9  # rows, of 100, a line may be off
 _MOVE = 0.6  # cost of lying one row further off than the row before, working units
 _CAP = 14.0  # one band in quite another colour has only so much say
 _CHROMAS = ((0.62, 0.8), (0.78, 0.35), (1.0, 0.0), (1.28, 0.35))
@@ -80,7 +80,7 @@ def likeness(reference: Floats, sheet: Floats) -> Likeness:
 
 def _laid_along(wanted: Floats, found: Floats) -> Floats:
     """Mean distance (strengths,) of the rows of `found` (rows, 3) from `wanted` (strengths,
-    rows, 3), by dynamic programming over how far each row lies off."""
+    rows, 3), by dynamic programming over how far each row is off."""
     rows = len(found)
     width = 2 * _REACH + 1
     apart = np.full((len(wanted), rows, width), 1e3)

@@ -58,14 +58,14 @@ class Line:
 def density_of(profile: Floats) -> Floats:
     """Optical densities (natural log, times 20) of a profile in working colours.
 
-    Paint adds up in density, so the half-way point of a wash lies there whatever its softness;
-    in the working space a wide step from dark to pale would seem to lie too low.
+    Paint adds up in density, so the half-way point of a wash is there whatever its softness;
+    in the working space a wide step from dark to pale would seem to be too low.
     """
     return -20.0 * np.log(np.clip(W_to_linear(profile), 0.004, 1.2))
 
 
 def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> tuple[Line, ...]:
-    """Where each line of the reference lies on the sheet.
+    """Where each line of the reference is on the sheet.
 
     Parameters
     ----------
@@ -82,7 +82,7 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
     answer = []
     for k, line in enumerate(lines):
         contrast = min(_step_between(own, k), _step_between(its, k))
-        # A line that lies in its transition is where it should be. One put a little beside it is
+        # A line that is in its transition is where it should be. One put a little beside it is
         # compared with the transition's middle; where the fit slides far off, the fit is in doubt.
         beside = float(own.at[k]) - line
         beside = float(np.sign(beside)) * min(max(abs(beside) - _ON_IT, 0.0), _SLIDE)

@@ -1,4 +1,4 @@
-"""Whether the sheet lies upright, and whether it is the same sky at all."""
+"""Whether the sheet is upright, and whether it is the same sky at all."""
 
 from __future__ import annotations
 
@@ -11,11 +11,11 @@ from core.sheet.match.likeness import likeness
 from core.sheet.match.order import profile_of
 from core.sheet.match.reference import Reference, side_colours
 
-_BETTER = 0.6  # another way up must lie at most this share of the present distance away
+_BETTER = 0.6  # another way up must be at most this share of the present distance away
 _LEAST_GAIN = 2.5  # and so many working units nearer
 OTHER_SKY = 6.2
 """Working units between the rows, at the strength that suits best, from which another order of
-hues or other lines are likelier than a beginner's: on pairs of 37 skies nine in ten lie further
+hues or other lines are likelier than a beginner's: on pairs of 37 skies nine in ten are further
 apart, on sheets of the same sky with washes half a step off and lines 5% off one in fifty."""
 _LIGHT_LEFT = 1.4  # times as far where the light could not be undone
 _MIRRORED_SIDES = 2.0  # working units between left and right for a mirror to show
@@ -23,18 +23,18 @@ _MIRRORED_SIDES = 2.0  # working units between left and right for a mirror to sh
 
 @dataclass(frozen=True)
 class Orientation:
-    """How the sheet seems to lie.
+    """Which way up the sheet seems to be.
 
     Attributes
     ----------
     turn : int
-        Further quarter turns clockwise that fit better; 0 when it lies right.
+        Further quarter turns clockwise that fit better; 0 when it is upright.
     mirrored : bool
     other_sky : bool
     distance : float
         Mean distance of the rows, working units, at the strength that suits best.
     strength : float
-        Paint on the sheet over what the photo has, as it lies.
+        Paint on the sheet over what the photo has, the way up it is.
     """
 
     turn: int

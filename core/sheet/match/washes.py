@@ -77,7 +77,7 @@ def washes_of(reference: Floats, lines: tuple[float, ...], sheet: Floats, white:
 
 
 def _span(rows: Floats) -> float:
-    """How far the rows lie from their middle at most, twice, strays left out."""
+    """How far the rows are from their middle at most, twice, strays left out."""
     middle = np.median(rows, axis=0)
     return 2.0 * float(np.quantile(np.linalg.norm(rows - middle, axis=1), 0.92))
 

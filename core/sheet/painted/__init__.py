@@ -1,4 +1,4 @@
-"""The paint: its edges, strokes, blooms and pale corners, from how much of it lies where.
+"""The paint: its edges, strokes, blooms and pale corners, from how much of it is where.
 
 May import result and options; `match`, `findings` and `check` import it.
 """

@@ -104,10 +104,10 @@ _ALONG = np.linspace(-0.9, 0.6, 16)
 def _measure(
     smooth: Floats, noise: Floats, y: float, x: float, r: float
 ) -> tuple[tuple[float, float, float], Floats] | None:
-    """Where a bloom's rim lies around (y, x), and how it looks; None without a rim to see.
+    """Where a bloom's rim is around (y, x), and how it looks; None without a rim to see.
 
     Density is followed outwards in many directions: a bloom is pale inside, and has a rim darker
-    than what lies further out, at about the same distance all around.
+    than what is further out, at about the same distance all around.
     """
     from scipy.ndimage import map_coordinates, median_filter  # deferred: start-up time
 

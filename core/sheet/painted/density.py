@@ -1,4 +1,4 @@
-"""How much paint lies at each place of a straightened sheet."""
+"""How much paint is at each place of a straightened sheet."""
 
 from __future__ import annotations
 

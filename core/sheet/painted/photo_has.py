@@ -24,13 +24,13 @@ OWN_BLOOM = 0.35
 _ROWS = 256
 _STRIPS = 32
 _GAP = 0.010  # of the height, on either side of an edge
-_NEAR = 0.045  # of the height: how far an edge may lie beside its place
+_NEAR = 0.045  # of the height: how far an edge may be beside its place
 _FLOOR = 0.06  # density: paint too thin to see has no meaningful ratio
 
 
 @dataclass(frozen=True, eq=False)
 class PhotoSky:
-    """The photo's sky in densities, what lies in front of it filled from its rows.
+    """The photo's sky in densities, what is in front of it filled from its rows.
 
     Attributes
     ----------
@@ -140,7 +140,7 @@ def _even(density: Floats) -> Floats:
 
 
 def _paleness(even: Floats, x: float, y: float, radius: float) -> float:
-    """How much paler the inside of a circle is than what lies round it."""
+    """How much paler the inside of a circle is than what is round it."""
     h, w = even.shape
     cy, cx, r = y * h, x * w, radius * h
     low, high = max(0, int(cy - 2 * r)), min(h, int(cy + 2 * r) + 2)

@@ -1,6 +1,6 @@
 """How sharp an edge is: its mean profile, measured along its course.
 
-Columns are shifted so that the edge lies level, and their median shows the change from above to
+Columns are shifted so that the edge is level, and their median shows the change from above to
 below almost without grain. A smooth step on a gentle trend is fitted to it.
 """
 

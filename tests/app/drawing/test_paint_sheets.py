@@ -85,7 +85,7 @@ def test_lines_stand_where_they_are_and_dashes_where_they_should_be() -> None:
     assert seen[row(0.6) - 1 : row(0.6) + 2, middle].max() == 255
     assert tuple(seen[row(0.45), middle]) == (200, 180, 60)
     assert tuple(seen[row(0.66), middle]) == (200, 180, 60)
-    # In the gutter the dashes lie at the sky's line, and an arrow between.
+    # In the gutter the dashes are at the sky's line, and an arrow between.
     gutter = slice(round(sky.right()) + 8, round(sheet.left()) - 2)
     assert seen[row(0.66) - 1 : row(0.66) + 2, gutter].min() < 60  # between two pixel rows
     arrow = round(sheet.left() - 2.0 * 13)
@@ -167,7 +167,7 @@ def test_a_band_without_colour_has_dashed_chips() -> None:
 def test_the_lens_shows_the_corner_in_its_middle_turned_or_not() -> None:
     pixels = np.zeros((120, 160, 3), np.uint8)
     pixels[:] = (180, 170, 160)
-    pixels[:60, :80] = (40, 60, 200)  # its corner lies in the photo's middle
+    pixels[:60, :80] = (40, 60, 200)  # its corner is in the photo's middle
     picture = Pyramid.of(image_of(pixels))
     outline = ((0.5, 0.5), (0.9, 0.5), (0.9, 0.9), (0.5, 0.9))
     where = {0: (70, 70), 1: (130, 70), 2: (130, 130), 3: (70, 130)}
@@ -189,7 +189,7 @@ def test_handles_and_hints_draw_something() -> None:
 
 
 def test_words_in_the_gutter_keep_clear_of_each_other(qapp) -> None:
-    """A line far off lies beyond its neighbour of which nothing can be told."""
+    """A line far off is beyond its neighbour of which nothing can be told."""
     lines = (LineOnSheet(None, "cannot tell"), LineOnSheet(0.28, "17% high", True))
     sheet = PictureOnBoard(flat((200, 180, 60)), lines=lines)
     sky = PictureOnBoard(flat((200, 180, 60)))

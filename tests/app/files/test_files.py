@@ -37,7 +37,7 @@ def chosen(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 @pytest.fixture
 def saved_window(sky_window: Window, chosen: Path, qtbot) -> Window:
-    """A window whose study lies at `chosen`."""
+    """A window whose study is at `chosen`."""
     save_and_wait(sky_window, qtbot)
     return sky_window
 

@@ -97,7 +97,7 @@ def test_a_swatch_is_drawn_out_or_dashed(qapp) -> None:
     missing = drawn(paint_swatch, SwatchView())
     assert colour(missing, 250, 80) == "#ededed"
     edge = {colour(missing, x, 3) for x in range(500)}
-    assert len(edge) > 1  # dashes and what lies between
+    assert len(edge) > 1  # dashes and what is between
 
 
 def test_a_named_bar_has_a_cell_a_part_and_its_names_never_touch(qapp) -> None:

@@ -200,7 +200,7 @@ def test_an_upside_down_sheet_is_asked_about_and_turned_with_one_click(page, win
     wait_for_checks(window, qtbot)
     strip = page.columns[0].strip
     assert "upside down" in strip.view.text
-    # Nothing is measured of a sheet that lies wrong.
+    # Nothing is measured of a sheet that is wrong.
     assert page.board.view.sheets[0].lines == ()
     assert not page.columns[0].bands.isVisible()
     assert not any("upside down" in item.text for item in page.findings.sentences.items)

@@ -17,7 +17,7 @@ from core.class_set.ticket import Ticket
 
 @pytest.fixture(autouse=True)
 def own_data(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    """A data folder of its own, where locks lie."""
+    """A data folder of its own, where locks are."""
     for name in ("XDG_DATA_HOME", "LOCALAPPDATA", "HOME"):
         monkeypatch.setenv(name, str(tmp_path / "home"))
 

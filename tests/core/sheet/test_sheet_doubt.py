@@ -82,7 +82,7 @@ def test_what_the_light_may_do_to_a_very_pale_corner_is_not():
 
 
 def test_a_copy_with_a_line_that_cannot_be_told_gets_no_complaint():
-    """Its widest line lies in a melt of a quarter of the height, and another cannot be told."""
+    """Its widest line is in a melt of a quarter of the height, and another cannot be told."""
     one = cases.copied(1011)
     photo = open_photo(one.jpeg, name="sheet.jpg")
     check = check_sheet(photo, measure.reference_of(one), SheetOptions(scan=one.shot.scan))

@@ -79,7 +79,7 @@ SKY_LINES = (0.25, 0.42, 0.7)
 @pytest.mark.parametrize("likeness", [0.5, 0.6, 0.7, 0.8, 0.9, 1.0])
 @pytest.mark.parametrize("band", [0, 1])
 def test_a_line_between_washes_painted_alike_is_never_told_far_off_its_place(band, likeness):
-    # One wash comes out almost as its neighbour: the line may seem to lie where the next one is.
+    # One wash comes out almost as its neighbour: the line may seem to be where the next one is.
     painted = [np.asarray(wash) for wash in SKY]
     painted[band] = (1 - likeness) * painted[band] + likeness * painted[band + 1]
     how = {"widths": (0.12, 0.12, 0.02), "leans": (0.0, 0.0, 0.0)}

@@ -17,7 +17,7 @@ LINES = (1 / 3, 2 / 3)
 
 
 def picture(bands, thin=None):
-    """Three bands over paper white, linear; `thin` (240,) is how much paint lies across."""
+    """Three bands over paper white, linear; `thin` (240,) is how much paint is across."""
     linear = np.repeat(np.asarray(bands), 100, axis=0)[:, None] * np.ones((1, 240, 1))
     return linear if thin is None else linear ** np.asarray(thin)[None, :, None]
 
