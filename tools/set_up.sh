@@ -2,6 +2,7 @@
 # libraries are there. What cannot be installed here is named in one line, and we stop.
 #
 #   set_up run     what Gradewash needs
+#   set_up speech  the same, with what reads aloud
 #   set_up test    the same, with the tools of the tests
 
 say() { printf '%s\n' "$*" >&2; }
@@ -88,7 +89,9 @@ stamp_of() {
 }
 
 install_packages() {
-    # What the tests need includes what Gradewash needs.
+    # Speech, once it is there, stays and keeps the version of the rest.
+    [ "$1" = run ] && [ -e "$venv/gradewash-speech" ] && set -- speech
+    # What the tests need includes all of it.
     for kind in "$1" test; do
         if [ "$(cat "$venv/gradewash-$kind" 2>/dev/null)" = "$(stamp_of "$kind")" ]; then
             return
@@ -97,6 +100,7 @@ install_packages() {
     say "Installing the Python packages that Gradewash needs (a few minutes, only this once) ..."
     case $1 in
         test) what="$root[dev]" ;;
+        speech) what="$root[speech]" ;;
         *) what=$root ;;
     esac
     "$venv/bin/python" -m pip install --disable-pip-version-check --no-input -q -e "$what" \
