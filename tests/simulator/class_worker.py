@@ -18,14 +18,14 @@ def main(where: Path) -> None:
     """Work in the class set below `where`, with the pictures below it."""
     with open_folder(where / "7b", where / "data") as folder:
         print("ready", flush=True)
+        files = files_in([where / "in"])
         start = int(folder.class_set.entry(1).marking.mark or 0)
         for step in itertools.count(start + 1):
-            for told in bring_in(folder, files_in([where / "in"])):
+            for told in bring_in(folder, [files[step % len(files)]]):
                 print(f"added{told.digest[:8]} {told.digest}", flush=True)
-            digests = [each.digest for each in folder.class_set.brought]
-            for number, digest in enumerate(digests):
-                slot = Slot(1 + (number + step) % 4, step % 2)
-                folder.save(edits.place(folder.class_set, digest, slot))
+                slot = Slot(1 + step % 4, step % 2)
+                folder.save(edits.place(folder.class_set, told.digest, slot))
+                print(f"placed{slot.number}{slot.index} {told.digest}", flush=True)
             marking = folder.class_set.entry(1).marking
             marked = edits.with_marking(folder.class_set, 1, replace(marking, mark=str(step)))
             folder.save(marked)

@@ -293,34 +293,38 @@ def test_kills_lose_nothing_acknowledged(tmp_path: Path) -> None:
     with made_folder(tmp_path):
         pass
     pictures(tmp_path / "in", *(Ticket(TAG, k, "1") for k in (1, 2, 3, 4)))
-    told: dict[str, str] = {}
     for _ in range(8):
-        told |= killed_once(tmp_path, rng.uniform(0.0, 0.5))
+        told = killed_once(tmp_path, rng.randrange(6), rng.uniform(0.0, 0.1))
         with open_folder(tmp_path / "7b", tmp_path / "data") as again:
             assert_all_kept(again, told)
 
 
-def killed_once(where: Path, seconds: float) -> dict[str, str]:
-    """Let the worker work for a while, kill it, and give what it had told."""
+def killed_once(where: Path, steps: int, seconds: float) -> list[tuple[str, str]]:
+    """Let the worker tell some steps and go on a little, kill it, and give what it had told."""
     command = [sys.executable, "-m", "simulator.class_worker", str(where)]
     paths = os.pathsep.join([str(ROOT), str(ROOT / "tests"), str(ROOT / "tests" / "core")])
     env = {**os.environ, "PYTHONPATH": paths}
     with subprocess.Popen(command, stdout=subprocess.PIPE, text=True, env=env) as worker:
         assert worker.stdout is not None
         assert worker.stdout.readline() == "ready\n"
+        begun = [worker.stdout.readline() for _ in range(steps)]
         time.sleep(seconds)
         worker.send_signal(signal.SIGKILL)
-        lines = worker.stdout.read().split("\n")[:-1]  # the last may be torn
-    return dict(line.split(" ", 1) for line in lines)
+        lines = "".join([*begun, worker.stdout.read()]).split("\n")[:-1]  # the last may be torn
+    return [(what, value) for what, value in (line.split(" ", 1) for line in lines)]
 
 
-def assert_all_kept(folder: ClassFolder, told: dict[str, str]) -> None:
+def assert_all_kept(folder: ClassFolder, told: list[tuple[str, str]]) -> None:
+    """Every step told is there, and no picture is there twice."""
     held = {each.digest for each in folder.class_set.brought}
-    for what, value in told.items():
+    assert len(held) == len(folder.class_set.brought)
+    for what, value in told:
         if what.startswith("added"):
             assert value in held
             folder.read_picture(value)
-        elif what == "mark":
-            marks = int(folder.class_set.entry(1).marking.mark or -1)
-            assert marks >= int(value)
-    assert len(held) == len(folder.class_set.brought)
+        if what == "mark":
+            assert int(folder.class_set.entry(1).marking.mark) >= int(value)
+    if told and told[-1][0].startswith("placed"):
+        # What is saved next, told or not, is a mark: this place must still be held.
+        number, index = map(int, told[-1][0].removeprefix("placed"))
+        assert folder.class_set.picture(told[-1][1]).hand == Slot(number, index)
