@@ -1676,8 +1676,8 @@
         <translation>guardar, revisar y calificar las láminas de toda una clase</translation>
     </message>
     <message>
-        <source>the sky photo, or a study with its lines and paints</source>
-        <translation>la foto del cielo, o un estudio con sus líneas y pinturas</translation>
+        <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students&apos; work</source>
+        <translation>la foto del cielo, un estudio con sus líneas y pinturas, u otra carpeta de clase: su foto, líneas y pinturas, sin el trabajo de sus estudiantes</translation>
     </message>
     <message>
         <source>a code for each student: a range, a list with commas, a file with one a line, or another class set, whose tickets then serve again</source>

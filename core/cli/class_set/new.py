@@ -6,7 +6,7 @@ import argparse
 from dataclasses import replace
 from pathlib import Path
 
-from core.class_set.folder import create_folder, holds_class_set, read_class_set
+from core.class_set.folder import create_folder, holds_class_set, read_class_set, read_picture
 from core.class_set.model import new_class_set
 from core.class_set.students import (
     ClassList,
@@ -32,9 +32,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     add_folder(parser)
     parser.add_argument(
         "--photo",
-        metavar="PHOTO|STUDY",
+        metavar="PHOTO|STUDY|FOLDER",
         required=True,
-        help=translate("command line", "the sky photo, or a study with its lines and paints"),
+        help=translate(
+            "command line",
+            "the sky photo, a study with its lines and paints, or another class set: its photo, "
+            "lines and paints, without its students' work",
+        ),
     )
     parser.add_argument(
         "--codes",
@@ -63,8 +67,44 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Make the folder, say what is in it."""
-    folder, source = Path(args.folder), Path(args.photo)
+    folder = Path(args.folder)
     class_list = _class_list(args)
+    exercise, photo, notices = _exercise(args)
+    class_set = new_class_set(args.title, class_list, exercise)
+    create_folder(folder, class_set, photo, data_folder()).close()
+    for notice in notices:
+        say(notice)
+    students = count_text(
+        translate("command line", "{n} student"),
+        translate("command line", "{n} students"),
+        len(class_list.students),
+    )
+    bands = count_text(
+        translate("command line", "{n} band"),
+        translate("command line", "{n} bands"),
+        0 if exercise.bands is None else exercise.bands.count,
+    )
+    say(
+        translate(
+            "command line",
+            "Made {folder}: {students}, {bands}. Print the tickets with gradewash card {folder} "
+            "--kind tickets -o tickets.pdf, then bring in pictures with gradewash class add.",
+        ).format(folder=shown_name(folder), students=students, bands=bands)
+    )
+    _warn(class_list)
+    return 0
+
+
+def _exercise(args: argparse.Namespace) -> tuple[Study, bytes, tuple[str, ...]]:
+    """What all share, the bytes of its photo, and what is to be said of it.
+
+    One student's sheets and words stay out of it.
+    """
+    source = Path(args.photo)
+    if source.is_dir() and holds_class_set(source):
+        exercise = read_class_set(source).exercise
+        assert exercise.photo is not None, "a class set has a photo"
+        return exercise, read_picture(source, exercise.photo.digest), ()
     found = opened(source)
     report = read.read_file(found, args)
     if found.study is not None:
@@ -81,30 +121,8 @@ def run(args: argparse.Namespace) -> int:
         store = PictureStore()
         picture = store.add(shown_name(source), found.data)
         study, photo = study_of(picture), store[picture.digest]
-    exercise = _exercise(replace(study, bands=report.sky.bands))
-    class_set = new_class_set(args.title, class_list, exercise)
-    create_folder(folder, class_set, photo, data_folder()).close()
-    for notice in report.notices:
-        say(notice)
-    students = count_text(
-        translate("command line", "{n} student"),
-        translate("command line", "{n} students"),
-        len(class_list.students),
-    )
-    bands = count_text(
-        translate("command line", "{n} band"),
-        translate("command line", "{n} bands"),
-        report.sky.bands.count,
-    )
-    say(
-        translate(
-            "command line",
-            "Made {folder}: {students}, {bands}. Print the tickets with gradewash card {folder} "
-            "--kind tickets -o tickets.pdf, then bring in pictures with gradewash class add.",
-        ).format(folder=shown_name(folder), students=students, bands=bands)
-    )
-    _warn(class_list)
-    return 0
+    exercise = replace(study, bands=report.sky.bands, sheets=(None, None), worksheet=Worksheet())
+    return exercise, photo, report.notices
 
 
 def _class_list(args: argparse.Namespace) -> ClassList:
@@ -112,11 +130,6 @@ def _class_list(args: argparse.Namespace) -> ClassList:
     if other.is_dir() and holds_class_set(other):
         return read_class_set(other).class_list
     return class_list_of(codes_from(args.codes), names_too=args.names)
-
-
-def _exercise(study: Study) -> Study:
-    """What all share: one student's sheets and words stay out of it."""
-    return replace(study, sheets=(None, None), worksheet=Worksheet())
 
 
 def _warn(class_list: ClassList) -> None:
