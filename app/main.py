@@ -15,6 +15,9 @@ from typing import TYPE_CHECKING
 
 import core.cli
 import sample_scenes
+from app.screen import need_a_screen
+from core.cli.layout import complain
+from core.errors import UsageError
 
 if TYPE_CHECKING:
     from core.study_file.opening import FromFile
@@ -41,6 +44,11 @@ def main(argv: Sequence[str] | None = None) -> int:
     if arguments and (arguments[0] in known or _means_command(arguments)):
         return core.cli.run(arguments, COMMANDS)
     path = Path(arguments[0]) if arguments else None
+    try:
+        need_a_screen()
+    except UsageError as error:
+        complain(str(error))
+        return 2
     sample = sample_scenes.DEFAULT if path is None else None
     early = open_early(path or sample_scenes.path(sample_scenes.DEFAULT))
     # deferred: start-up time - the photo is already being opened while Qt is imported

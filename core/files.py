@@ -11,8 +11,10 @@ import contextlib
 import errno
 import hashlib
 import os
+import signal
 import stat
 import sys
+import threading
 from collections.abc import Iterator
 from pathlib import Path
 from typing import IO
@@ -99,6 +101,11 @@ def write_file(path: Path, data: bytes, *, private: bool = False, durable: bool 
         The folder is gone, full, or may not be written, or something that is no file has the
         name; nothing was changed. `BlockingIOError` when another save of the same file runs.
     """
+    with _clearing_up_after_interrupts():
+        _write(path, data, private, durable)
+
+
+def _write(path: Path, data: bytes, private: bool, durable: bool) -> None:
     target = behind_link(path)
     with _names_as_os_errors():
         mode = _mode_for(target, private)
@@ -191,6 +198,22 @@ def clear_aside(path: Path) -> None:
             aside.unlink(missing_ok=True)
         else:
             _remove_leftover(aside)
+
+
+@contextlib.contextmanager
+def _clearing_up_after_interrupts() -> Iterator[None]:
+    """Ctrl+C ends the program at once, but while a file is written it leaves nothing behind."""
+    if (
+        threading.current_thread() is not threading.main_thread()
+        or signal.getsignal(signal.SIGINT) is not signal.SIG_DFL
+    ):
+        yield
+        return
+    signal.signal(signal.SIGINT, signal.default_int_handler)
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGINT, signal.SIG_DFL)
 
 
 @contextlib.contextmanager

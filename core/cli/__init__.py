@@ -8,11 +8,14 @@ May import everything of `core`; `app.main` imports it.
 
 from __future__ import annotations
 
+import contextlib
+import errno
 import os
 import sys
 from collections.abc import Mapping, Sequence
 from importlib import import_module
 
+from core.cli.layout import complain
 from core.cli.parser import Parser
 from core.errors import GradewashError, UsageError
 from core.i18n import translate
@@ -45,23 +48,63 @@ def run(argv: Sequence[str], extra: Mapping[str, str] | None = None) -> int:
         What the process should exit with: 0; 2 after an error, which stands on stderr
         in one line; 130 when interrupted.
     """
-    if hasattr(sys.stdout, "reconfigure"):
-        # A terminal that lacks a character shows another; it is no reason to stop.
-        sys.stdout.reconfigure(errors="replace")
+    _prepare_output()
     try:
         code = _run(list(argv), {**COMMANDS, **(extra or {})})
         sys.stdout.flush()
         return code
     except GradewashError as error:
-        print(f"gradewash: {' '.join(str(error).split())}", file=sys.stderr)
+        complain(str(error))
         return 2
     except KeyboardInterrupt:
         return 130
     except BrokenPipeError:
         # Whoever read our output has seen enough (`gradewash read sky.jpg | head -1`).
-        # Python would complain once more while closing stdout.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        _drop_output()
         return 0
+    except OSError as error:
+        if error.errno not in _OUTPUT_FAILED:
+            raise
+        _drop_output()
+        complain(
+            translate(
+                "command line",
+                "Not all could be written out, because the output is closed or full. A file that "
+                "was to be saved is saved.",
+            )
+        )
+        return 2
+    except MemoryError:
+        complain(
+            translate(
+                "command line",
+                "There is not enough memory for this: close other programs and try again.",
+            )
+        )
+        return 2
+
+
+_OUTPUT_FAILED = (errno.ENOSPC, errno.EDQUOT, errno.EFBIG, errno.EBADF, errno.EIO, errno.EINVAL)
+
+
+def _prepare_output() -> None:
+    """Make sure that there is an output, and that no character stops it."""
+    if sys.stdout is None:
+        # Whoever started us closed it. Its number must not be taken by a file that is opened
+        # next; what is written there fails, and that is then told.
+        handle = os.open(os.devnull, os.O_RDONLY)
+        if handle != 1:
+            os.dup2(handle, 1)
+        sys.stdout = os.fdopen(1, "w", closefd=False)
+    if hasattr(sys.stdout, "reconfigure"):
+        # A terminal that lacks a character shows another; it is no reason to stop.
+        sys.stdout.reconfigure(errors="replace")
+
+
+def _drop_output() -> None:
+    # Python would complain once more while closing it.
+    with contextlib.suppress(OSError, ValueError):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _run(argv: list[str], commands: Mapping[str, str]) -> int:

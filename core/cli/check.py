@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 import json
-import math
 from pathlib import Path
 
 from core.cli import read
@@ -21,6 +20,9 @@ from core.pipeline import change_between, reference_of
 from core.reading.quality import CHANGES, ChangeFirst
 from core.sheet import check_sheet
 from core.sheet.result import Corners, SheetOptions
+
+_NEAR = (-2.0, 3.0)
+"""A corner may lie outside the photo by so many of its sides, as in a study."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -144,12 +146,17 @@ def _corners(text: str, width: int, height: int) -> Corners:
         numbers = [float(piece) for piece in text.replace(";", ",").split(",")]
     except ValueError:
         numbers = []
-    if len(numbers) != 8 or not all(math.isfinite(number) for number in numbers):
+    sides = (width, height) * 4
+    near = all(
+        _NEAR[0] * side <= number <= _NEAR[1] * side
+        for number, side in zip(numbers, sides, strict=False)
+    )
+    if len(numbers) != 8 or not near:
         raise UsageError(
             translate(
                 "command line",
                 "--corners {text} does not list four corners: give eight numbers with commas "
-                "between, x and y in pixels from the top left corner clockwise.",
+                "between, x and y in pixels from the top left corner clockwise, near the photo.",
             ).format(text=text)
         )
     a, b, c, d = ((x / width, y / height) for x, y in zip(numbers[::2], numbers[1::2], strict=True))

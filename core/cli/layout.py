@@ -5,6 +5,7 @@ What goes into a file or another program is not folded: there a sentence is one 
 
 from __future__ import annotations
 
+import contextlib
 import re
 import shutil
 import sys
@@ -89,3 +90,10 @@ def plain(text: str) -> str:
     'red ?[31malert'
     """
     return "".join(c if c.isprintable() or c == "\n" else "?" for c in text)
+
+
+def complain(text: str) -> None:
+    """Say what is wrong: one line on the error channel, if there is one."""
+    if sys.stderr is not None:
+        with contextlib.suppress(OSError):
+            print(f"gradewash: {plain(' '.join(text.split()))}", file=sys.stderr, flush=True)

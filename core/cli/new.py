@@ -73,14 +73,14 @@ def run(args: argparse.Namespace) -> int:
     study = study_of(store.add(name, found.data), report.sky.bands)
     if title is not None:
         study = with_title(study, title)
-    # Told before it is saved: whoever reads it may go away, and the file is then not there.
+    # Saved before anything is said: whoever reads that may go away.
+    write_bytes(target, study_to_bytes(study, store))
     for notice in report.notices:
         say(notice)
     for reading in report.sky.readings:
         say(band_sentence(reading, Wording()))
     if may_name_somebody(name):
         say(not_kept_sentence(name))
-    write_bytes(target, study_to_bytes(study, store))
     say(translate("command line", "Saved {name}.").format(name=shown_name(target)))
     return 0
 

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from core.cli.layout import plain
+from core.cli.layout import complain
 from core.errors import GradewashError
 from core.file_sentences import shown_name
 from core.study_file.opening import FromFile, open_file
@@ -24,7 +23,7 @@ def opened(path: Path) -> FromFile:
     with naming(shown_name(path)):
         found = open_file(path)
     if found.damage:
-        print(f"gradewash: {shown_name(path)}: {plain(found.damage)}", file=sys.stderr)
+        complain(f"{shown_name(path)}: {found.damage}")
     return found
 
 

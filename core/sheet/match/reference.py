@@ -61,6 +61,10 @@ class Reference:
     sky: PhotoSky
 
 
+LEAST_SIDE = 16
+"""Pixels of a sky's width and height: below that there is nothing to compare."""
+
+
 def make_reference(
     photo: Photo,
     bands: Bands,
@@ -82,13 +86,21 @@ def make_reference(
     Raises
     ------
     SheetError
-        A band without any sky.
+        A band without any sky, or a sky of a few pixels.
     """
     if any(reading.colour is None for reading in readings):
         raise SheetError(
             translate("sheet", "A band of the photo holds no sky: move its lines, then check.")
         )
     rows = max(1, min(len(photo.pixels), round(bands.horizon * len(photo.pixels))))
+    if min(rows, photo.pixels.shape[1]) < LEAST_SIDE:
+        raise SheetError(
+            translate(
+                "sheet",
+                "The sky of this photo is too small to check a sheet against it: take a photo "
+                "whose sky is at least {least} pixels wide and tall.",
+            ).format(least=LEAST_SIDE)
+        )
     picture, mask = photo.pixels[:rows], sky_mask[:rows]
     lines = tuple(line / bands.horizon for line in bands.lines)
     small, small_mask = thinned(picture, _ROWS), thinned(mask, _ROWS)
