@@ -27,6 +27,7 @@ from app.widgets.buttons import EdgeButton, IconButton, InkButton
 from app.widgets.focus import FocusRing
 from core.cards import CardData, Kind
 from core.cards.file import write_card
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.progress import Progress, ShouldStop
 from core.study_file.opening import SUFFIX
@@ -118,7 +119,7 @@ class CardDialog(QDialog):
 
         def work(progress: Progress, should_stop: ShouldStop) -> str:
             write_card(path, pdf_of(drawn.pages, drawn.title, progress, should_stop))
-            return path.name
+            return shown_name(path)
 
         self._writing.run(work, self._saved, self._failed)
         self._follow()

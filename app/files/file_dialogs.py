@@ -10,6 +10,7 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from app.files.brought import as_on_disk
 from core.i18n import translate
 from core.study_file.opening import SUFFIX
 
@@ -65,7 +66,7 @@ def ask_to_open(parent: QWidget, title: str, folder: Path, *kinds: FileKind) -> 
     """A file to open; None when the user thinks better of it."""
     lines = ";;".join(kind.line for kind in kinds)
     path, _ = QFileDialog.getOpenFileName(parent, title, str(folder), lines)
-    return Path(path) if path else None
+    return as_on_disk(Path(path)) if path else None
 
 
 def ask_to_save(parent: QWidget, title: str, suggestion: Path, kind: FileKind) -> Path | None:

@@ -91,6 +91,27 @@ def ask_open_elsewhere(parent: QWidget, name: str, read_only: Act, copy: Act) ->
     )
 
 
+def ask_which(parent: QWidget, count: int, name: str, first: Act, all_of_them: Act | None) -> None:
+    """When several files were brought, and one can be open."""
+    line = translate("files", "You brought {count} files.").format(count=count)
+    if all_of_them is None:
+        text = translate(
+            "files",
+            "One study or photo is open at a time. The sheets of a whole class go into a class "
+            "set.",
+        )
+        more: tuple[Answer, ...] = ()
+    else:
+        text = translate(
+            "files",
+            "One study or photo is open at a time. If these are the sheets of a class, put them "
+            "into a class set.",
+        )
+        more = (Answer(translate("files", "Put all into a &class set"), all_of_them),)
+    only = translate("files", "&Open {name} alone").format(name=name.replace("&", "&&"))
+    _ask(parent, line, text, Answer(only, first), *more, Answer(translate("files", "Cancel")))
+
+
 def _ask(parent: QWidget, line: str, sentence: str, *answers: Answer) -> None:
     Question(parent, line, sentence, answers).open()
 

@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from concurrent.futures import Future
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QMimeData, QObject, QUrl
+from PySide6.QtCore import QMimeData, QObject
 from PySide6.QtGui import QGuiApplication, QImage
 from PySide6.QtWidgets import QWidget
 
 import sample_scenes
 from app.files import files_ask
+from app.files.brought import image_in, paths_in
 from app.files.pasted import png_of
 from app.files.recent import Recent
 from app.files.study_files import Arrived, StudyFiles, arrived
 from app.services.notices import Notices
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.photo import open_photo
 from core.progress import Progress, ShouldStop
@@ -33,6 +36,8 @@ class Opener(QObject):
         self._window = parent
         self._notices = notices
         self.recent = recent
+        self.take_many: Callable[[tuple[Path, ...]], object] | None = None
+        """What to do with several files, where somebody can: a class set."""
 
     def choose(self) -> None:
         """Ask for a file."""
@@ -71,30 +76,28 @@ class Opener(QObject):
             )
 
     def open_mime(self, mime: QMimeData) -> bool:
-        """Open the first file or picture in `mime`; False when there is none."""
-        path = first_path(mime)
-        if path is not None:
-            self.open_path(path)
-            return True
-        if mime.hasImage():
-            image = QImage(mime.imageData())
+        """Open the file or picture in `mime`, asking where it holds several; False without any."""
+        paths = paths_in(mime)
+        image = image_in(mime)
+        if len(paths) > 1:
+            files_ask.ask_which(
+                self._window,
+                len(paths),
+                shown_name(paths[0]),
+                partial(self.open_path, paths[0]),
+                None if self.take_many is None else partial(self.take_many, paths),
+            )
+        elif paths:
+            self.open_path(paths[0])
+        elif image is not None:
             name = translate("opening", "pasted picture")
             self._files.open(partial(_open_image, image, name))
-            return True
-        return False
-
-
-def first_path(mime: QMimeData) -> Path | None:
-    """The first local file in what was dropped or copied."""
-    for url in mime.urls() if mime.hasUrls() else ():
-        if QUrl(url).isLocalFile():
-            return Path(url.toLocalFile())
-    return None
+        return bool(paths) or image is not None
 
 
 def can_open(mime: QMimeData) -> bool:
     """Whether `open_mime` has something to try."""
-    return first_path(mime) is not None or mime.hasImage()
+    return bool(paths_in(mime)) or mime.hasImage()
 
 
 def _open_path(path: Path, progress: Progress, should_stop: ShouldStop) -> Arrived:

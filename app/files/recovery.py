@@ -12,6 +12,7 @@ from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.study_file.recovery import Recovered
 
@@ -45,7 +46,7 @@ def place_words(path: Path | None) -> str:
     """Where the work had been saved before."""
     if path is None:
         return translate("recovery", "It was never saved.")
-    return translate("recovery", "Its last saved version is {name}.").format(name=path.name)
+    return translate("recovery", "Its last saved version is {name}.").format(name=shown_name(path))
 
 
 class RecoveryDialog(QDialog):

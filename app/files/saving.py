@@ -104,7 +104,7 @@ class Saver(QObject):
         if not free:
             self._notices.problem(
                 translate("files", "{name} is open in another window; choose another name.").format(
-                    name=path.name
+                    name=shown_name(path)
                 )
             )
             return
@@ -124,7 +124,7 @@ class Saver(QObject):
             return
         before = self._document.study
         study = self._titled(before, path)
-        pictures, self._name = self._pictures, path.name
+        pictures, self._name = self._pictures, shown_name(path)
 
         def work(progress: Progress, should_stop: ShouldStop) -> Stamp:
             from core.study_file.document import study_to_bytes  # deferred: start-up time
@@ -138,6 +138,7 @@ class Saver(QObject):
 
         def done(stamp: Stamp) -> None:
             self._whereabouts.put(Place(path, stamp), lock)
+            self._notices.settle()
             self._mark(before, study)
             self._recent.add(path)
             self.saved.emit(path)
@@ -150,7 +151,7 @@ class Saver(QObject):
             if isinstance(error, _ChangedOnDisk):
                 files_ask.ask_changed_on_disk(
                     self._window,
-                    path.name,
+                    shown_name(path),
                     overwrite=partial(self._write, path, None, lock, then),
                     elsewhere=partial(self.save_as, then),
                 )

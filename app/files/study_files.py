@@ -27,7 +27,7 @@ from app.services.photo_jobs import OpenedPhoto, for_screen
 from app.services.reader import Reader
 from app.state.document import Document
 from app.state.tasks import Latest, Work
-from core.file_sentences import shown_path
+from core.file_sentences import shown_name, shown_path
 from core.files import clear_aside
 from core.i18n import translate
 from core.pictures import (
@@ -221,7 +221,7 @@ class StudyFiles(QObject):
             return
         files_ask.ask_open_elsewhere(
             self._window,
-            path.name,
+            shown_name(path),
             read_only=lambda: self._put_study(found, Place(path, found.file.stamp, True)),
             copy=lambda: self._put_study(found, Place(), saved=False),
         )
@@ -249,6 +249,7 @@ class StudyFiles(QObject):
         more: Mapping[str, bytes] | None = None,
     ) -> None:
         self._whereabouts.put(place, lock)
+        self._notices.settle()
         # Nothing can be undone any more, so only the new study's pictures are wanted.
         self._pictures.take_over(more or {})
         self._pictures.keep_only(digests_of(study))

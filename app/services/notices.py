@@ -45,10 +45,12 @@ class Notices(QObject):
     -------
     shown(notice: Notice)
     withdrawn(topic: str)
+    settled()
     """
 
     shown = Signal(object)
     withdrawn = Signal(str)
+    settled = Signal()
 
     def problem(self, text: str) -> None:
         """Something failed."""
@@ -76,6 +78,10 @@ class Notices(QObject):
             raise error
         self.problem(sentence_of(error))
 
+    def settle(self) -> None:
+        """Something has succeeded since: what failed before is of no interest any more."""
+        self.settled.emit()
+
     def withdraw(self, topic: str) -> None:
         """What notices of this topic said no longer holds."""
         self.withdrawn.emit(topic)
@@ -90,6 +96,7 @@ class NoticeDisplay(QObject):
         self._notice: Notice | None = None
         notices.shown.connect(self._show)
         notices.withdrawn.connect(self._withdraw)
+        notices.settled.connect(self._settle)
         bar.action_asked.connect(self._act)
         bar.closed.connect(self._forget)
 
@@ -105,6 +112,12 @@ class NoticeDisplay(QObject):
 
     def _withdraw(self, topic: str) -> None:
         if self._notice is not None and topic and self._notice.topic == topic:
+            self._forget()
+            self._bar.clear()
+
+    def _settle(self) -> None:
+        # One with a topic tells of something that lasts, and whoever showed it takes it away.
+        if self._notice is not None and self._notice.kind == "problem" and not self._notice.topic:
             self._forget()
             self._bar.clear()
 

@@ -10,8 +10,8 @@ from PySide6.QtCore import QMimeData, QObject, Signal
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QWidget
 
+from app.files.brought import image_in, paths_in
 from app.files.file_dialogs import any_files, ask_to_open, photos
-from app.files.opening import first_path
 from app.files.pasted import png_of
 from app.services.notices import Notices
 from app.services.photo_jobs import for_screen
@@ -19,6 +19,8 @@ from app.services.sheet_jobs import SheetJobs
 from app.state.document import Document
 from app.state.tasks import Latest
 from core.errors import PhotoError
+from core.file_sentences import shown_name, why_not_read
+from core.files import TooLargeError, read_file
 from core.i18n import translate
 from core.photo import open_photo
 from core.pictures import Picture, PictureStore
@@ -75,14 +77,12 @@ class SheetAdder(QObject):
 
     def add_mime(self, index: int, mime: QMimeData) -> bool:
         """Add the first file or picture in `mime`; False when there is none."""
-        path = first_path(mime)
-        if path is not None:
-            self.add_path(index, path)
-            return True
-        if mime.hasImage():
-            self._add(index, partial(_from_image, QImage(mime.imageData())))
-            return True
-        return False
+        paths, image = paths_in(mime), image_in(mime)
+        if paths:
+            self.add_path(index, paths[0])
+        elif image is not None:
+            self._add(index, partial(_from_image, image))
+        return bool(paths) or image is not None
 
     def cancel(self, index: int) -> None:
         """Call off the reading of a picture."""
@@ -132,6 +132,7 @@ class SheetAdder(QObject):
             text = translate("undo", "replace sheet {number}")
         entry = SheetEntry(picture, SheetOptions())
         self._document.change(text.format(number=index + 1), with_sheet(study, index, entry))
+        self._notices.settle()
         self.added.emit(index)
 
 
@@ -151,21 +152,19 @@ def _from_path(path: Path) -> tuple[str, bytes]:
             translate(
                 "sheets page",
                 "{name} is a study, not a picture of a sheet: open it from the Study menu.",
-            ).format(name=path.name)
+            ).format(name=shown_name(path))
         )
     try:
-        if path.stat().st_size > MOST_PICTURE:
-            raise PhotoError(
-                translate(
-                    "sheets page",
-                    "{name} is too large to be kept in the study: save a smaller copy as a JPEG.",
-                ).format(name=path.name)
-            )
-        return path.name, path.read_bytes()
-    except (OSError, ValueError):
-        # Where the bytes cannot be had, this knows the sentence.
-        open_photo(path)
-        raise
+        return shown_name(path), read_file(path, MOST_PICTURE)
+    except TooLargeError as error:
+        raise PhotoError(
+            translate(
+                "sheets page",
+                "{name} is too large to be kept in the study: save a smaller copy as a JPEG.",
+            ).format(name=shown_name(path))
+        ) from error
+    except OSError as error:
+        raise PhotoError(why_not_read(path, error)) from error
 
 
 def _from_image(image: QImage) -> tuple[str, bytes]:

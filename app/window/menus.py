@@ -13,6 +13,7 @@ from app.files.opening import Opener
 from app.files.study_files import StudyFiles
 from app.state.settings import TEXT_SIZES, Preferences
 from app.widgets.actions import make_action
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.reading.percent import percent_text
 
@@ -50,7 +51,7 @@ def _list_recent(menu: QMenu, opener: Opener) -> None:
     paths = opener.recent.paths()
     for path in paths:
         # An ampersand in a file name is no key.
-        name = path.name.replace("&", "&&")
+        name = shown_name(path).replace("&", "&&")
         action = make_action(menu, name, partial(opener.open_path, path))
         action.setToolTip(str(path))
         menu.addAction(action)

@@ -47,6 +47,7 @@ from app.window.preferences import PreferencesControl
 from app.window.warmup import Warmup
 from app.window.window_menus import Commands, WindowMenus
 from app.workspace import Page, Workspace
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.study import with_title
@@ -221,7 +222,9 @@ class Window(QMainWindow):
             shown = translate("window", "{title}, read-only").format(title=title)
         self.header.show_title(shown, unsaved)
         if path is not None and path.stem != title:
-            shown = translate("window", "{title} ({file})").format(title=shown, file=path.name)
+            shown = translate("window", "{title} ({file})").format(
+                title=shown, file=shown_name(path)
+            )
         name = translate("window", "Gradewash")
         shown = shown.replace("[*]", "[ * ]")  # Qt's own mark
         self.setWindowTitle(f"{shown}[*] - {name}" if shown else f"{name}[*]")
