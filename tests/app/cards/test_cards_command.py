@@ -127,7 +127,7 @@ def test_worksheet_filled_and_blank(card, tmp_path, lesson) -> None:
         ),
         ([DUSK, "--kind", "poster", "-o", "{}/x.pdf"], "--kind poster is not known"),
         ([DUSK, "--paper", "a5", "-o", "{}/x.pdf"], "--paper a5 is not known"),
-        ([DUSK, "-o", "{}/gone/x.pdf"], "There is no folder for x.pdf"),
+        ([DUSK, "-o", "{}/gone/x.pdf"], "make it first"),
         ([DUSK, "-o", "{}"], "is a folder"),
         (["{}/none.gradewash", "-o", "{}/x.pdf"], "There is no file none.gradewash"),
         (["{}/none.jpg", "-o", "{}/x.pdf"], "There is no file none.jpg"),
