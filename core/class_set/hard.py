@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import assert_never
 
 from core.class_set.spread import Spread
 from core.i18n import translate
@@ -104,19 +105,21 @@ def _step(group: list[Spread], later: Sequence[Spread]) -> Hard:
 
 def _way(one: Spread) -> str:
     up = one.direction > 0
-    words = {
-        "hue": (
-            translate("class set", "turned clockwise on the wheel"),
-            translate("class set", "turned anticlockwise on the wheel"),
-        ),
-        "value": (translate("class set", "lighter"), translate("class set", "darker")),
-        "intensity": (
-            translate("class set", "more intense"),
-            translate("class set", "duller"),
-        ),
-        "placement": (translate("class set", "too low"), translate("class set", "too high")),
-    }[one.quality]
-    return words[0] if up else words[1]
+    match one.quality:
+        case "hue":
+            if up:
+                return translate("class set", "turned clockwise on the wheel")
+            return translate("class set", "turned anticlockwise on the wheel")
+        case "value":
+            return translate("class set", "lighter") if up else translate("class set", "darker")
+        case "intensity":
+            if up:
+                return translate("class set", "more intense")
+            return translate("class set", "duller")
+        case "placement":
+            return translate("class set", "too low") if up else translate("class set", "too high")
+        case _:
+            assert_never(one.quality)
 
 
 def _teach(one: Spread) -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from core.class_set.model import ClassSet, State
 from core.class_set.placing import Placement
 from core.class_set.ticket import Slot
@@ -24,10 +26,16 @@ def state_of(class_set: ClassSet, placement: Placement, number: int, index: int)
 
 def state_word(state: State) -> str:
     """A state in the user's language; "not yet" where nothing is in and nothing was said."""
-    return {
-        "": translate("class set", "not yet"),
-        "in": translate("class set", "in time"),
-        "late": translate("class set", "late"),
-        "missing": translate("class set", "missing"),
-        "excused": translate("class set", "excused"),
-    }[state]
+    match state:
+        case "":
+            return translate("class set", "not yet")
+        case "in":
+            return translate("class set", "in time")
+        case "late":
+            return translate("class set", "late")
+        case "missing":
+            return translate("class set", "missing")
+        case "excused":
+            return translate("class set", "excused")
+        case _:
+            assert_never(state)

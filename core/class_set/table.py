@@ -9,13 +9,17 @@ import csv
 import io
 import re
 from collections.abc import Mapping, Sequence
+from typing import Literal, assert_never, get_args
 
 from core.class_set.model import ClassSet
 from core.class_set.placing import Placement
 from core.class_set.standing import state_of, state_word
 from core.errors import ClassSetError
 from core.i18n import translate
-from core.reading.quality import QUALITIES
+from core.reading.quality import QUALITIES, Quality
+
+Plain = Literal["code", "id", "sheet1", "sheet2", "strength", "next_step", "remark", "mark"]
+"""The columns that stand once."""
 
 COLUMNS: tuple[str, ...] = (
     "code",
@@ -92,25 +96,55 @@ def mark_list(
 
 def heading(column: str) -> str:
     """What stands over a column."""
-    if column.startswith("own_"):
-        _, quality, n = column.split("_")
-        words = {
-            "hue": translate("class set", "own hue, sheet {n}"),
-            "value": translate("class set", "own value, sheet {n}"),
-            "intensity": translate("class set", "own intensity, sheet {n}"),
-            "placement": translate("class set", "own placement, sheet {n}"),
-        }
-        return words[quality].format(n=n)
-    return {
-        "code": translate("class set", "code"),
-        "id": translate("class set", "id"),
-        "sheet1": translate("class set", "sheet 1"),
-        "sheet2": translate("class set", "sheet 2"),
-        "strength": translate("class set", "strength"),
-        "next_step": translate("class set", "next step"),
-        "remark": translate("class set", "remark"),
-        "mark": translate("class set", "mark"),
-    }[column]
+    own = {own_column(quality, n): (quality, n) for n in (1, 2) for quality in QUALITIES}
+    if column in own:
+        return own_heading(*own[column])
+    plain: tuple[Plain, ...] = get_args(Plain)
+    return next(plain_heading(one) for one in plain if one == column)
+
+
+def own_column(quality: Quality, n: int) -> str:
+    """The name of the column of an own score on sheet 1 or 2."""
+    return f"own_{quality}_{n}"
+
+
+def own_heading(quality: Quality, n: int) -> str:
+    """What stands over an own score on sheet 1 or 2."""
+    match quality:
+        case "hue":
+            text = translate("class set", "own hue, sheet {n}")
+        case "value":
+            text = translate("class set", "own value, sheet {n}")
+        case "intensity":
+            text = translate("class set", "own intensity, sheet {n}")
+        case "placement":
+            text = translate("class set", "own placement, sheet {n}")
+        case _:
+            assert_never(quality)
+    return text.format(n=n)
+
+
+def plain_heading(column: Plain) -> str:
+    """What stands over any other column."""
+    match column:
+        case "code":
+            return translate("class set", "code")
+        case "id":
+            return translate("class set", "id")
+        case "sheet1":
+            return translate("class set", "sheet 1")
+        case "sheet2":
+            return translate("class set", "sheet 2")
+        case "strength":
+            return translate("class set", "strength")
+        case "next_step":
+            return translate("class set", "next step")
+        case "remark":
+            return translate("class set", "remark")
+        case "mark":
+            return translate("class set", "mark")
+        case _:
+            assert_never(column)
 
 
 def table_as_csv(rows: Rows) -> bytes:

@@ -13,6 +13,11 @@ from typing import Any, get_args
 
 import pytest
 
+from core.class_set import hard, table
+from core.class_set.model import State
+from core.class_set.spread import Spread
+from core.class_set.standing import state_word
+from core.class_set.table import Plain
 from core.lesson import asking
 from core.lesson.lesson import Question
 from core.paint.box.box import TWELVE_PAN
@@ -46,6 +51,10 @@ from core.worksheet import words as worksheet_words
 from core.worksheet.words import Prompt
 
 ROOT = Path(__file__).parents[2]
+
+
+def class_way(quality: Quality, up: int) -> str:
+    return hard._way(Spread("A", quality, (2.0 * up,) * 3, True))
 
 
 def meeting(note: MeetingNote) -> str:
@@ -118,6 +127,13 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
         lambda key: compare.change_sentence(Change((), "blooms", key)),
     ),
     "question to the class": (Question, lambda key: asking.question_text(key, Wording())),
+    "state of a sheet": (State, state_word),
+    "column of a mark list": (Plain, table.plain_heading),
+    "column of own scores": (Quality, lambda key: table.own_heading(key, 1)),
+    **{
+        f"way of the class, {up}": (Quality, lambda key, up=up: class_way(key, up))
+        for up in (1, -1)
+    },
     **{
         f"meaning of a score of {score}": (
             Quality,
