@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING, Literal
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.files.place import Whereabouts
+from app.files.storing import PhotoStorer
 from app.services.notices import Notice, Notices
-from app.services.reader import Reader
 from app.state.document import Document
 from app.state.tasks import Latest
 from core.errors import StudyFileError
@@ -47,7 +47,7 @@ class Autosave(QObject):
     def __init__(
         self,
         document: Document,
-        reader: Reader,
+        storer: PhotoStorer,
         pictures: PictureStore,
         notices: Notices,
         whereabouts: Whereabouts,
@@ -56,7 +56,7 @@ class Autosave(QObject):
     ) -> None:
         super().__init__(parent)
         self._document = document
-        self._reader = reader
+        self._storer = storer
         self._pictures = pictures
         self._notices = notices
         self._whereabouts = whereabouts
@@ -71,7 +71,7 @@ class Autosave(QObject):
         self._timer.timeout.connect(self._keep)
         document.study_changed.connect(self._later)
         document.unsaved_changed.connect(self._on_unsaved)
-        reader.photo_kept.connect(self._later)
+        storer.stored.connect(self._later)
 
     @property
     def waiting(self) -> bool:
@@ -102,7 +102,7 @@ class Autosave(QObject):
             self._go_on()
 
     def _keep(self) -> None:
-        if not self._document.unsaved or self._reader.keeping:
+        if not self._document.unsaved or self._storer.running:
             return  # told again once the photo's bytes are there
         self._wish = "keep"
         self._go_on()

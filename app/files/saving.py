@@ -13,8 +13,8 @@ from PySide6.QtWidgets import QWidget
 from app.files import files_ask
 from app.files.place import Place, Whereabouts
 from app.files.recent import Recent
+from app.files.storing import PhotoStorer
 from app.services.notices import Notice, Notices
-from app.services.reader import Reader
 from app.state.document import Document
 from app.state.tasks import Latest
 from core.errors import StudyFileError
@@ -48,7 +48,7 @@ class Saver(QObject):
     def __init__(
         self,
         document: Document,
-        reader: Reader,
+        storer: PhotoStorer,
         pictures: PictureStore,
         notices: Notices,
         recent: Recent,
@@ -57,7 +57,7 @@ class Saver(QObject):
     ) -> None:
         super().__init__(window)
         self._document = document
-        self._reader = reader
+        self._storer = storer
         self._pictures = pictures
         self._notices = notices
         self._recent = recent
@@ -69,7 +69,7 @@ class Saver(QObject):
         self._work = Latest(self)
         self._work.busy.connect(lambda share: self._show_busy())
         self._work.idle.connect(lambda: notices.withdraw(_TOPIC))
-        reader.photo_kept.connect(self._photo_kept)
+        storer.stored.connect(self._photo_stored)
 
     @property
     def running(self) -> bool:
@@ -119,7 +119,7 @@ class Saver(QObject):
         if self._work.running:
             self.afterwards(again)
             return
-        if self._reader.keeping:
+        if self._storer.running:
             self._once_kept = again
             return
         before = self._document.study
@@ -187,7 +187,7 @@ class Saver(QObject):
         for act in waiting:
             act()
 
-    def _photo_kept(self) -> None:
+    def _photo_stored(self) -> None:
         act, self._once_kept = self._once_kept, None
         if act is not None:
             act()

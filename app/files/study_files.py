@@ -22,6 +22,7 @@ from app.files.last_box import LastBox
 from app.files.place import Place, Whereabouts, may_write
 from app.files.recent import Recent
 from app.files.saving import Saver
+from app.files.storing import PhotoStorer
 from app.services.notices import Notices
 from app.services.photo_jobs import OpenedPhoto, for_screen
 from app.services.reader import Reader
@@ -70,9 +71,13 @@ class StudyFiles(QObject):
     -------
     place_changed()
         The path, or whether it may be written.
+    busy(text: str, share: float), idle()
+        A file has been opening for 0.3 s and more, and no longer is.
     """
 
     place_changed = Signal()
+    busy = Signal(str, float)
+    idle = Signal()
 
     def __init__(
         self,
@@ -98,9 +103,15 @@ class StudyFiles(QObject):
         self._whereabouts = Whereabouts(data_folder, self)
         self._whereabouts.changed.connect(self.place_changed)
         self._looking = Latest(self)
-        self.saver = Saver(document, reader, pictures, notices, recent, self._whereabouts, window)
+        self._opening = Latest(self)
+        self._opening.busy.connect(
+            lambda share: self.busy.emit(translate("files", "Opening"), share)
+        )
+        self._opening.idle.connect(self.idle)
+        self._storer = storer = PhotoStorer(document, pictures, notices, self)
+        self.saver = Saver(document, storer, pictures, notices, recent, self._whereabouts, window)
         self.autosave = Autosave(
-            document, reader, pictures, notices, self._whereabouts, data_folder, self
+            document, storer, pictures, notices, self._whereabouts, data_folder, self
         )
 
     @property
@@ -178,7 +189,7 @@ class StudyFiles(QObject):
             else:
                 self.leaving(partial(self._begin_photo, found, title, None))
 
-        self._reader.open(work, done)
+        self._opening.run(work, done, self._notices.failed)
 
     def _begin_empty(self) -> None:
         self._untouched = self._last_box.empty_study()
@@ -248,12 +259,18 @@ class StudyFiles(QObject):
         data: bytes | None = None,
         more: Mapping[str, bytes] | None = None,
     ) -> None:
+        self._opening.cancel()
+        self._storer.cancel()
         self._whereabouts.put(place, lock)
         self._notices.settle()
         # Nothing can be undone any more, so only the new study's pictures are wanted.
         self._pictures.take_over(more or {})
         self._pictures.keep_only(digests_of(study))
-        self._reader.show(opened, study, saved=saved, data=data)
+        self._reader.put_away()
+        self._document.begin(study, saved)
+        self._reader.show(opened)
+        if data is not None and study.photo is not None:
+            self._storer.store(study.photo, data)
 
     # Unsaved work of a window that was cut off
 
@@ -307,4 +324,4 @@ class StudyFiles(QObject):
             self.autosave.take_over(recovered)
             self._tell_damage(found)
 
-        self._reader.open(work, done)
+        self._opening.run(work, done, self._notices.failed)

@@ -172,8 +172,9 @@ class ReadPage(Page):
         reader.readings_changed.connect(lambda readings: self._show_readings())
         self._workspace.planner.plan_changed.connect(lambda plan: self._follow_plan())
         reader.doubt_changed.connect(self.status.show_doubt)
-        reader.busy.connect(self.status.show_busy)
-        reader.idle.connect(self.status.show_idle)
+        for work in (self._workspace.files, reader):
+            work.busy.connect(self.status.show_busy)
+            work.idle.connect(self.status.show_idle)
         self._pictures.ready.connect(self._show_picture)
         self._pictures.busy.connect(
             lambda share: self.status.show_busy(translate("read page", "Making the picture"), share)

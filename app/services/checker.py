@@ -86,8 +86,7 @@ class Checker(QObject):
         reader.readings_changed.connect(lambda readings: self._ask())
         reader.photo_changed.connect(lambda opened: self._forget_photo())
         reader.photo_closed.connect(self._forget_photo)
-        for signal in (reader.idle, reader.photo_kept):
-            signal.connect(self._ask)
+        reader.idle.connect(self._ask)
 
     # What there is
 

@@ -1,14 +1,12 @@
 """Keeps the open photo, and its readings in step with the study's lines.
 
-The photo is opened, its bands proposed and read in workers. While a line moves the readings come
+The bands are proposed and read in workers. While a line moves the readings come
 from histograms, fast enough for every mouse move; once it rests a worker reads with care.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
-from typing import Any
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -21,15 +19,13 @@ from app.services.photo_jobs import (
     reading_with_care,
 )
 from app.state.document import Document
-from app.state.tasks import Latest, Work
+from app.state.tasks import Latest
 from core.bands.lines import Bands
 from core.i18n import translate
 from core.photo import Photo
-from core.pictures import Picture, PictureStore
 from core.pipeline import SkyReading
-from core.progress import Progress, ShouldStop
 from core.reading.reading import BandReading
-from core.study import Study, with_bands
+from core.study import with_bands
 
 REST_MS = 250
 """A line that has not moved for so long rests, and its bands are read with care."""
@@ -51,8 +47,6 @@ class Reader(QObject):
     photo_changed(opened: OpenedPhoto)
     photo_closed()
         There is no photo any more.
-    photo_kept()
-        The photo's bytes are in the store and the study names them, or they cannot be kept.
     sky_changed(veil: Pyramid | None)
         What counts as sky; None while nobody knows.
     rivals_changed(rivals: tuple[float, ...])
@@ -65,7 +59,6 @@ class Reader(QObject):
 
     photo_changed = Signal(object)
     photo_closed = Signal()
-    photo_kept = Signal()
     sky_changed = Signal(object)
     rivals_changed = Signal(object)
     doubt_changed = Signal(str)
@@ -76,19 +69,15 @@ class Reader(QObject):
     def __init__(
         self,
         document: Document,
-        pictures: PictureStore,
         notices: Notices,
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
         self._document = document
-        self._pictures = pictures
         self._notices = notices
         self.opened: OpenedPhoto | None = None
         self.sky: SkyReading | None = None
         self._proposed: Proposed | None = None
-        self._opening = self._place(lambda: translate("reader", "Opening"))
-        self._keeping = Latest(self)
         self._proposing = self._place(lambda: translate("reader", "Looking for the bands"))
         self._careful = self._place(lambda: translate("reader", "Reading the bands"))
         self._rest = QTimer(self, singleShot=True, interval=REST_MS)
@@ -107,61 +96,28 @@ class Reader(QObject):
 
     @property
     def working(self) -> bool:
-        """Whether a photo is being opened, kept, proposed for or read, or will be shortly."""
-        places = (self._opening, self._keeping, self._proposing, self._careful)
-        return self._rest.isActive() or any(place.running for place in places)
+        """Whether bands are being proposed or read, or will be shortly."""
+        return self._rest.isActive() or self._proposing.running or self._careful.running
 
-    @property
-    def keeping(self) -> bool:
-        """Whether the photo's bytes are on their way into the store."""
-        return self._keeping.running
+    def put_away(self) -> None:
+        """Stop reading and forget the photo: another study takes its place."""
+        for place in (self._proposing, self._careful):
+            place.cancel()
+        self._rest.stop()
+        self.opened, self._proposed, self.sky = None, None, None
+        self._notices.withdraw(_TOPIC)
 
-    def open(
-        self,
-        work: Work,
-        done: Callable[[Any], None],
-        failed: Callable[[Exception], None] | None = None,
-    ) -> None:
-        """Open something else; what is open stays until `done` calls `show`.
-
-        Parameters
-        ----------
-        work : callable
-            Runs in a worker; the photo's decoding, mostly.
-        done : callable
-            Takes what it gives, in the GUI thread.
-        failed : callable, optional
-            Takes the exception instead of the notice bar.
-        """
-        self._opening.run(work, done, failed or self._notices.failed)
-
-    def show(
-        self,
-        opened: OpenedPhoto | None,
-        study: Study,
-        *,
-        saved: bool = True,
-        data: bytes | None = None,
-    ) -> None:
-        """Make this the study, and its photo the one that is read.
+    def show(self, opened: OpenedPhoto | None) -> None:
+        """Read the photo of the study that has begun.
 
         Parameters
         ----------
         opened : OpenedPhoto or None
-            Of the study's photo; None where it has none.
-        study : Study
-            Without bands they are proposed; those it has stay as they are.
-        saved : bool
-            False where it is on no disk as it is.
-        data : bytes, optional
-            The photo's bytes as they were given, where the store does not have them yet.
+            None where it has none. A study without bands has them proposed; those it has stay
+            as they are.
         """
-        for place in (self._opening, self._keeping, self._proposing, self._careful):
-            place.cancel()
-        self._rest.stop()
-        self.opened, self._proposed, self.sky = opened, None, None
-        self._notices.withdraw(_TOPIC)
-        self._document.begin(study, saved)
+        self.put_away()
+        self.opened = opened
         if opened is None:
             self.photo_closed.emit()
         else:
@@ -174,9 +130,7 @@ class Reader(QObject):
             return
         if opened.photo.notices:
             self._notices.note(" ".join(opened.photo.notices), _TOPIC)
-        if data is not None and study.photo is not None:
-            self._keep(study.photo, data)
-        bands = study.bands
+        bands = self._document.study.bands
         if bands is None:
             self._propose(None, None, self._take_as_beginning)
         else:
@@ -206,24 +160,6 @@ class Reader(QObject):
         place.busy.connect(lambda share: self.busy.emit(text(), share))
         place.idle.connect(self.idle)
         return place
-
-    def _keep(self, photo: Picture, data: bytes) -> None:
-        """Put the photo's bytes into the store, and their digest into the study."""
-
-        def work(progress: Progress, should_stop: ShouldStop) -> Picture:
-            return self._pictures.add(photo.name, data)
-
-        def done(kept: Picture) -> None:
-            self._document.complete(
-                lambda study: replace(study, photo=kept) if study.photo == photo else study
-            )
-            self.photo_kept.emit()
-
-        def failed(error: Exception) -> None:
-            self.photo_kept.emit()
-            self._notices.failed(error)
-
-        self._keeping.run(work, done, failed)
 
     def _propose(
         self, count: int | None, horizon: float | None, take: Callable[[Proposed], None]

@@ -65,7 +65,7 @@ class Window(QMainWindow):
         self.document = Document(self)
         self.notices = Notices(self)
         self.pictures = PictureStore()
-        self.reader = Reader(self.document, self.pictures, self.notices, self)
+        self.reader = Reader(self.document, self.notices, self)
         recent = Recent(self._folder)
         data = data or (self._folder / "data" if folder else data_folder())
         boxes = SavedBoxes(self._folder / "boxes")

@@ -166,7 +166,7 @@ def test_saving_waits_for_the_photos_bytes(window, chosen, qtbot, tmp_path) -> N
     path = draw_sky(tmp_path / "sky.png")
     with qtbot.waitSignal(window.reader.photo_changed):
         window.opener.open_path(path)
-    assert window.reader.keeping
+    assert window.files._storer.running
     save_and_wait(window, qtbot)
     assert study_from_bytes(chosen.read_bytes()).study.photo.digest
 
