@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Generic, TypeVar
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
@@ -27,19 +28,75 @@ from app.drawing.wheel.wheel import paint_wheel_bands, paint_wheel_ground
 from app.look import look
 from core.i18n import translate
 
+View = TypeVar("View", WheelView, LadderView)
+Geometry = TypeVar("Geometry", WheelGeometry, LadderGeometry)
 
-class _BandChart(QWidget):
-    """Choosing a band by mouse and by arrow keys."""
+
+class _BandChart(QWidget, Generic[View, Geometry]):
+    """A view of the bands; one is chosen by mouse and by arrow keys."""
 
     band_chosen = Signal(int)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, name: str, across: QSizePolicy.Policy, parent: QWidget | None) -> None:
         super().__init__(parent)
+        self._view: View | None = None
+        self._geometry: Geometry | None = None
+        self._still: QPixmap | None = None
+        self._still_key: object = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setProperty("ground", "wall")
-        self._still: QPixmap | None = None
-        self._still_key: object = None
+        self.setSizePolicy(across, QSizePolicy.Policy.Expanding)
+        self.setAccessibleName(name)
+
+    def set_view(self, view: View | None, description: str = "") -> None:
+        """Show a view; `description` is what a screen reader says of it."""
+        self._view = view
+        self._geometry = None
+        if self.accessibleDescription() != description:
+            self.setAccessibleDescription(description)
+        self.update()
+
+    @property
+    def layout_now(self) -> Geometry | None:
+        """Where everything is at the widget's present size."""
+        if self._geometry is None and self._view is not None:
+            self._geometry = self._lay_out(QRectF(self.rect()), self._view)
+        return self._geometry
+
+    def resizeEvent(self, event: QEvent) -> None:
+        self._geometry = None
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        view, geometry = self._view, self.layout_now
+        if view is None or geometry is None:
+            return
+        ground = self._ground(
+            self._ground_key(view), lambda on: self._paint_ground(on, view, geometry)
+        )
+        painter = QPainter(self)
+        painter.drawPixmap(0, 0, ground)
+        self._paint_bands(painter, view, geometry)
+        painter.end()
+
+    def _lay_out(self, area: QRectF, view: View) -> Geometry:
+        raise NotImplementedError
+
+    def _ground_key(self, view: View) -> object:
+        """All of the view that the ground depends on."""
+        raise NotImplementedError
+
+    def _paint_ground(self, painter: QPainter, view: View, geometry: Geometry) -> None:
+        raise NotImplementedError
+
+    def _paint_bands(self, painter: QPainter, view: View, geometry: Geometry) -> None:
+        raise NotImplementedError
+
+    def _marks_of(self, view: View) -> tuple[WheelMarker, ...] | tuple[LadderMark, ...]:
+        raise NotImplementedError
+
+    def _hit_in(self, geometry: Geometry, point: QPointF) -> int | None:
+        raise NotImplementedError
 
     def _ground(self, key: object, paint: Callable[[QPainter], None]) -> QPixmap:
         """What stays while the bands move, drawn once for each key, size and look."""
@@ -56,13 +113,14 @@ class _BandChart(QWidget):
         return self._still
 
     def _chosen(self) -> int | None:
-        raise NotImplementedError
+        return self._view.chosen if self._view is not None else None
 
     def _hit(self, point: QPointF) -> int | None:
-        raise NotImplementedError
+        geometry = self.layout_now
+        return self._hit_in(geometry, point) if geometry is not None else None
 
     def _marks(self) -> tuple[WheelMarker, ...] | tuple[LadderMark, ...]:
-        raise NotImplementedError
+        return self._marks_of(self._view) if self._view is not None else ()
 
     def _count(self) -> int:
         """How many bands have a mark: second colours come after them."""
@@ -97,7 +155,7 @@ class _BandChart(QWidget):
             self.band_chosen.emit(self._band(wanted))
 
 
-class WheelWidget(_BandChart):
+class WheelWidget(_BandChart[WheelView, WheelGeometry]):
     """The painter's wheel with one marker a band.
 
     Signals
@@ -107,20 +165,7 @@ class WheelWidget(_BandChart):
     """
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._view: WheelView | None = None
-        self._geometry: WheelGeometry | None = None
-        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setSizePolicy(policy)
-        self.setAccessibleName(translate("wheel", "Colour wheel"))
-
-    def set_view(self, view: WheelView | None, description: str = "") -> None:
-        """Show a view; `description` is what a screen reader says of it."""
-        self._view = view
-        self._geometry = None
-        if self.accessibleDescription() != description:
-            self.setAccessibleDescription(description)
-        self.update()
+        super().__init__(translate("wheel", "Colour wheel"), QSizePolicy.Policy.Expanding, parent)
 
     def sizeHint(self) -> QSize:
         return QSize(310, 310)
@@ -128,39 +173,23 @@ class WheelWidget(_BandChart):
     def minimumSizeHint(self) -> QSize:
         return QSize(160, 160)
 
-    def _area(self) -> QRectF:
-        return QRectF(self.rect())
+    def _lay_out(self, area: QRectF, view: WheelView) -> WheelGeometry:
+        return wheel_geometry(area, view)
 
-    @property
-    def layout_now(self) -> WheelGeometry | None:
-        """Where everything is at the widget's present size."""
-        if self._geometry is None and self._view is not None:
-            self._geometry = wheel_geometry(self._area(), self._view)
-        return self._geometry
+    def _ground_key(self, view: WheelView) -> object:
+        return (view.colours, view.names, view.lit, view.muted, view.show_names, view.px)
 
-    def resizeEvent(self, event: QEvent) -> None:
-        self._geometry = None
+    def _paint_ground(self, painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+        paint_wheel_ground(painter, view, geometry)
 
-    def paintEvent(self, event: QPaintEvent) -> None:
-        view, geometry = self._view, self.layout_now
-        if view is None or geometry is None:
-            return
-        key = (view.colours, view.names, view.lit, view.muted, view.show_names, view.px)
-        ground = self._ground(key, lambda on: paint_wheel_ground(on, view, geometry))
-        painter = QPainter(self)
-        painter.drawPixmap(0, 0, ground)
+    def _paint_bands(self, painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
         paint_wheel_bands(painter, view, geometry)
-        painter.end()
 
-    def _marks(self) -> tuple[WheelMarker, ...]:
-        return self._view.markers if self._view is not None else ()
+    def _marks_of(self, view: WheelView) -> tuple[WheelMarker, ...]:
+        return view.markers
 
-    def _chosen(self) -> int | None:
-        return self._view.chosen if self._view is not None else None
-
-    def _hit(self, point: QPointF) -> int | None:
-        geometry = self.layout_now
-        return wheel_hit(geometry, point) if geometry is not None else None
+    def _hit_in(self, geometry: WheelGeometry, point: QPointF) -> int | None:
+        return wheel_hit(geometry, point)
 
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent) and self._view is not None:
@@ -175,7 +204,7 @@ class WheelWidget(_BandChart):
         return super().event(event)
 
 
-class LadderWidget(_BandChart):
+class LadderWidget(_BandChart[LadderView, LadderGeometry]):
     """The value ladder with one letter a band.
 
     Signals
@@ -185,20 +214,7 @@ class LadderWidget(_BandChart):
     """
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._view: LadderView | None = None
-        self._geometry: LadderGeometry | None = None
-        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
-        self.setSizePolicy(policy)
-        self.setAccessibleName(translate("ladder", "Value ladder"))
-
-    def set_view(self, view: LadderView | None, description: str = "") -> None:
-        """Show a view; `description` is what a screen reader says of it."""
-        self._view = view
-        self._geometry = None
-        if self.accessibleDescription() != description:
-            self.setAccessibleDescription(description)
-        self.update()
+        super().__init__(translate("ladder", "Value ladder"), QSizePolicy.Policy.Preferred, parent)
 
     def sizeHint(self) -> QSize:
         across = self._view is not None and self._view.across
@@ -208,21 +224,11 @@ class LadderWidget(_BandChart):
         across = self._view is not None and self._view.across
         return QSize(200, 110) if across else QSize(78, 160)
 
-    @property
-    def layout_now(self) -> LadderGeometry | None:
-        """Where everything is at the widget's present size."""
-        if self._geometry is None and self._view is not None:
-            self._geometry = ladder_geometry(QRectF(self.rect()), self._view)
-        return self._geometry
+    def _lay_out(self, area: QRectF, view: LadderView) -> LadderGeometry:
+        return ladder_geometry(area, view)
 
-    def resizeEvent(self, event: QEvent) -> None:
-        self._geometry = None
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        view, geometry = self._view, self.layout_now
-        if view is None or geometry is None:
-            return
-        key = (
+    def _ground_key(self, view: LadderView) -> object:
+        return (
             view.white_is,
             view.ends,
             view.across,
@@ -231,21 +237,18 @@ class LadderWidget(_BandChart):
             view.tag_text,
             view.letter_px,
         )
-        ground = self._ground(key, lambda on: paint_ladder_ground(on, view, geometry))
-        painter = QPainter(self)
-        painter.drawPixmap(0, 0, ground)
+
+    def _paint_ground(self, painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
+        paint_ladder_ground(painter, view, geometry)
+
+    def _paint_bands(self, painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
         paint_ladder_bands(painter, view, geometry)
-        painter.end()
 
-    def _marks(self) -> tuple[LadderMark, ...]:
-        return self._view.marks if self._view is not None else ()
+    def _marks_of(self, view: LadderView) -> tuple[LadderMark, ...]:
+        return view.marks
 
-    def _chosen(self) -> int | None:
-        return self._view.chosen if self._view is not None else None
-
-    def _hit(self, point: QPointF) -> int | None:
-        geometry = self.layout_now
-        return ladder_hit(geometry, point) if geometry is not None else None
+    def _hit_in(self, geometry: LadderGeometry, point: QPointF) -> int | None:
+        return ladder_hit(geometry, point)
 
 
 def _preview() -> QWidget:
