@@ -68,7 +68,7 @@ def photo_view(
         image,
         bands.edges if shown and bands else (),
         bands.letters if shown and bands else (),
-        words.not_sky_word(),
+        words.label("not sky"),
         px=0.24 * MM,
         text=11 * PT,
         gutter=gutter if shown else 0.0,
@@ -92,7 +92,7 @@ def put_figures(page: Page, data: CardData, top: float, height: float, *, bw: bo
     if captioned:
         middle = wheel_rect.center().x()
         y = wheel_rect.bottom() + 1.0 * MM
-        put_line(page, middle, y, words.wheel_caption(), NOTE, align=0.5, colour=GREY)
+        put_line(page, middle, y, words.label("wheel"), NOTE, align=0.5, colour=GREY)
     width = wheel_rect.left() - GAP - area.left()
     _put_photo(page, data, QRectF(area.left(), top, width, height), bw=bw)
 

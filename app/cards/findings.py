@@ -135,7 +135,7 @@ def _put_board(flow: Flow, data: CardData, measure: Measure, *, bw: bool) -> Non
 
 
 def _put_picture_heads(page: Page, data: CardData, lefts: list[float], y: float) -> None:
-    put_line(page, lefts[0], y, words.photo_word(), BODY, weight=FIRST)
+    put_line(page, lefts[0], y, words.label("photo"), BODY, weight=FIRST)
     for index, left in enumerate(lefts[1:]):
         title = put_line(page, left, y, sheet_title(index), BODY, weight=FIRST)
         date = data.study.worksheet.pages[index].date
@@ -189,7 +189,7 @@ HEADS: Final = 1.22 * NOTE + 1.0 * MM
 def _put_table_heads(page: Page, data: CardData, y: float) -> float:
     area = page.paper.inside
     shape = table_shape(area)
-    put_line(page, shape.lefts[0], y, words.photo_word(), NOTE, colour=GREY)
+    put_line(page, shape.lefts[0], y, words.label("photo"), NOTE, colour=GREY)
     for index, check in enumerate(data.checks):
         if check is not None:
             left = shape.lefts[index + 1]

@@ -112,7 +112,7 @@ def band_rows(data: CardData, *, bw: bool) -> tuple[BandRow, ...]:
         rows.append(
             BandRow(
                 reading.letter,
-                words.no_sky_text()
+                words.label("no sky")
                 if colour is None
                 else words.hue_pieces(colour, data.wording)[0],
                 "" if colour is None else words.scales_short(colour, data.wording),

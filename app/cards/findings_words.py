@@ -61,12 +61,12 @@ def _sentences(data: CardData, index: int) -> list[tuple[str, str]]:
     """Icon and text."""
     check = data.checks[index]
     if check is None:
-        return [("minus", words.no_sheet_text())]
+        return [("minus", words.label("no sheet"))]
     if not data.is_open(index):
         missing = data.study.worksheet.pages[index].scores.missing
-        return [("lock", f"{words.waits_text()} {waiting_sentence(missing, True)}")]
+        return [("lock", f"{words.label('waits')} {waiting_sentence(missing, True)}")]
     if not check.readable:
-        return [("info", words.unreadable_text())]
+        return [("info", words.label("unreadable"))]
     return [_item(finding) for finding in check.findings]
 
 
@@ -101,15 +101,15 @@ def put_scores(flow: Flow, data: CardData, measure: Measure) -> None:
     half = (area.width() - 6 * MM) / 2
     change = _change_items(data)
     table = line_height(HEADING) + 1.0 * MM + 2 * line_height(NOTE) + 4 * 5.4 * MM
-    note = paragraph_height(words.scores_note(), NOTE, half)
+    note = paragraph_height(words.label("second opinion"), NOTE, half)
     list_height = line_height(HEADING) + 1.0 * MM + _list_height(change, half, measure.size)
     height = max(table + note + 1.0 * MM, list_height)
     flow.need(height)
     page, top = flow.page, flow.y
     y = _put_score_table(page, data, area.left(), top, half, measure.size)
-    put_paragraph(page, area.left(), y, half, words.scores_note(), NOTE, colour=GREY)
+    put_paragraph(page, area.left(), y, half, words.label("second opinion"), NOTE, colour=GREY)
     x = area.left() + half + 6 * MM
-    y = top + put_heading(page, x, top, words.change_heading(), HEADING)
+    y = top + put_heading(page, x, top, words.label("change"), HEADING)
     _put_list(page, x, y, half, change, measure.size)
     flow.y = top + height + measure.gap
 
@@ -117,7 +117,7 @@ def put_scores(flow: Flow, data: CardData, measure: Measure) -> None:
 def _put_score_table(
     page: Page, data: CardData, x: float, y: float, width: float, size: float
 ) -> float:
-    y += put_heading(page, x, y, words.scores_heading(), HEADING)
+    y += put_heading(page, x, y, words.label("scores"), HEADING)
     first, pitch = x + 0.44 * width, 0.16 * width
     # Right ends of four columns: own and measured of each sheet.
     ends = [first, first + 1.1 * pitch, first + 2.35 * pitch, first + 3.45 * pitch]
@@ -125,8 +125,8 @@ def _put_score_table(
         left, right = ends[2 * index], ends[2 * index + 1]
         put_line(page, right, y, sheet_title(index), NOTE, align=1.0, weight=FIRST)
         low = y + line_height(NOTE)
-        put_line(page, left, low, words.own_word(), NOTE, align=1.0, colour=GREY)
-        put_line(page, right, low, words.measured_word(), NOTE, align=1.0, colour=GREY)
+        put_line(page, left, low, words.label("own"), NOTE, align=1.0, colour=GREY)
+        put_line(page, right, low, words.label("measured"), NOTE, align=1.0, colour=GREY)
     y += 2 * line_height(NOTE) + 0.3 * MM
     for quality in QUALITIES:
         put_rule(page, x, y, width, THIN, RULE)
@@ -151,11 +151,11 @@ def _put_score_table(
 
 def _change_items(data: CardData) -> list[tuple[str, str]]:
     if data.checks[0] is None or data.checks[1] is None:
-        return [("minus", words.next_change_text())]
+        return [("minus", words.label("next change"))]
     if not (data.is_open(0) and data.is_open(1)):
-        return [("lock", words.waits_text())]
+        return [("lock", words.label("waits"))]
     if data.change is None:
-        return [("info", words.no_change_text())]
+        return [("info", words.label("no change yet"))]
     items = [_item(finding) for finding in data.change.findings]
     if data.change.intended is None:
         items.insert(0, ("minus", change_reminder(None)))
@@ -172,14 +172,14 @@ def put_remark(flow: Flow, data: CardData) -> None:
     remark = data.study.worksheet.remark.strip()
     if not remark:
         flow.need(heading + 2 * WRITING)
-        flow.y += put_heading(flow.page, area.left(), flow.y, words.remark_heading(), HEADING)
+        flow.y += put_heading(flow.page, area.left(), flow.y, words.label("remark"), HEADING)
         count = min(int((flow.room + 2 * MM) / WRITING), 6)
         rect = QRectF(area.left(), flow.y - 2 * MM, area.width(), count * WRITING)
         flow.page.put(rect, paint_writing, WritingView(WRITING, THIN), layer="ground")
         return
     lines = broken(as_runs(remark), SECOND_BODY, area.width())
     flow.need(heading + min(len(lines), 3) * line_height(SECOND_BODY))
-    flow.y += put_heading(flow.page, area.left(), flow.y, words.remark_heading(), HEADING)
+    flow.y += put_heading(flow.page, area.left(), flow.y, words.label("remark"), HEADING)
     for line in lines:
         flow.need(line_height(SECOND_BODY))
         put_line(flow.page, area.left(), flow.y, line, SECOND_BODY)

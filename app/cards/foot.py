@@ -24,7 +24,7 @@ def put_foot(page: Page, number: int = 1, total: int = 1) -> None:
     ruler = QRectF(area.left(), area.bottom() - 2.6 * MM, RULER_MM * MM, 2.6 * MM)
     page.put(ruler, paint_ruler, RulerView(10, MEDIUM_PEN))
     y = area.bottom() - line_height(NOTE)
-    put_line(page, ruler.right() + 3 * MM, y, words.ruler_text(), NOTE, colour=GREY)
+    put_line(page, ruler.right() + 3 * MM, y, words.label("ruler"), NOTE, colour=GREY)
     if total > 1:
         text = words.page_text(number, total)
         put_line(page, area.right(), y, text, NOTE, align=1.0, colour=GREY)

@@ -254,7 +254,7 @@ def _put_notes(page: Page, y: float) -> None:
     count = int((bottom - y - heading + 2 * MM) / WRITING)
     if count < 3:
         return
-    y += put_heading(page, area.left(), y, words.notes_title()) - 2 * MM
+    y += put_heading(page, area.left(), y, words.label("notes")) - 2 * MM
     rect = QRectF(area.left(), y, area.width(), count * WRITING)
     page.put(rect, paint_writing, WritingView(WRITING, THIN), layer="ground")
 
@@ -272,7 +272,7 @@ def _row(
     amount = plan.amounts.bands[number]
     down = length_number(amount.ends_mm, data.wording.units)
     if colour is None or planned is None:
-        return RowView(reading.letter, words.no_sky_text(), down_mm=down)
+        return RowView(reading.letter, words.label("no sky"), down_mm=down)
     hue, near = words.hue_pieces(colour, data.wording)
     row = RowView(
         letter=reading.letter,

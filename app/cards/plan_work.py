@@ -74,7 +74,7 @@ def work_height(work: Work) -> float:
 def put_work(page: Page, work: Work, y: float) -> float:
     """Draw it from `y` down; gives the lower end."""
     left = page.paper.inside.left()
-    y += put_heading(page, left, y, words.order_title(), HEADING)
+    y += put_heading(page, left, y, words.label("order"), HEADING)
     for number, text in enumerate(work.steps, start=1):
         line = line_height(work.size)
         page.put(QRectF(left, y + (line - TICK) / 2, TICK, TICK), paint_box, BoxView(MEDIUM_PEN))

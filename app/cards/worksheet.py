@@ -159,10 +159,10 @@ def _put_figures(page: Page, data: CardData, index: int, top: float, *, bw: bool
     ladder = QRectF(area.right() - LADDER, top, LADDER, FIGURES)
     page.put(ladder, paint_ladder, marks_without_hue(ladder_view((), data.wording, px=PX)))
     width = ladder.left() - 6 * MM - x
-    y = top + put_heading(page, x, top, words.scores_title())
+    y = top + put_heading(page, x, top, words.label("own scores"))
     y += put_paragraph(page, x, y, width, words.scores_advice(index), SECOND_BODY)
     y += 2.0 * MM
-    put_paragraph(page, x, y, width, words.value_scale_caption(), NOTE, colour=GREY)
+    put_paragraph(page, x, y, width, words.label("value scale"), NOTE, colour=GREY)
     return top + FIGURES
 
 
@@ -260,7 +260,9 @@ def _put_change(
             put_line(page, area.left(), y + 1.5 * MM, change_reminder(named), SECOND_BODY)
             return
         top = y + WRITING - line_height(SECOND_BODY) - 0.3 * MM
-        label = put_line(page, area.left(), top, words.reminder_label(), SECOND_BODY, weight=FIRST)
+        label = put_line(
+            page, area.left(), top, words.label("to change"), SECOND_BODY, weight=FIRST
+        )
         left = label.right() + 2 * MM
         put_rule(page, left, y + WRITING, area.right() - left, THIN)
         return

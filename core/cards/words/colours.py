@@ -94,13 +94,3 @@ def scales_short(colour: ColourReading, wording: Wording) -> str:
     return translate("cards", "{value}, {intensity}").format(
         value=number, intensity=intensity_text(colour.intensity_said)
     )
-
-
-def no_sky_text() -> str:
-    """A band without any sky."""
-    return translate("cards", "No sky in this band: move its lines.")
-
-
-def not_sky_word() -> str:
-    """What is below the horizon."""
-    return translate("cards", "not sky")

@@ -88,21 +88,6 @@ def materials_text(box: Box, sheet: PaintSheet, units: Units = "cm") -> str:
     )
 
 
-def wheel_caption() -> str:
-    """How to read the wheel."""
-    return translate("cards", "Round: hue. Out from the middle: intensity.")
-
-
-def order_title() -> str:
-    """Heading of the steps."""
-    return translate("cards", "Order of work")
-
-
-def notes_title() -> str:
-    """Heading of the lines to write on."""
-    return translate("cards", "Notes")
-
-
 def order_lines(order: Order, sheet: PaintSheet, units: Units = "cm") -> tuple[str, ...]:
     """The order of work in seven steps or eight: laying and rinsing is one of them."""
     lines: list[str] = []

@@ -41,13 +41,3 @@ def continued(title: str) -> str:
 def page_text(number: int, total: int) -> str:
     """ "page 2 of 3"."""
     return translate("cards", "page {number} of {total}").format(number=number, total=total)
-
-
-def ruler_text() -> str:
-    """Beside the ruler at the foot."""
-    return translate("cards", "100 mm when printed at full size")
-
-
-def photo_word() -> str:
-    """Above the reference and its column."""
-    return translate("cards", "The photo")

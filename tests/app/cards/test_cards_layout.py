@@ -242,7 +242,7 @@ def test_findings_of_one_sheet() -> None:
     data = replace(data, checks=(data.checks[0], None), change=None)
     (page,) = lay_out_findings(data, A4)
     assert overlaps(page) == []
-    assert words.next_change_text() in page_texts([page])
+    assert words.label("next change") in page_texts([page])
 
 
 # The foot
@@ -288,8 +288,8 @@ def test_nothing_is_printed_of_a_sheet_that_cannot_be_judged() -> None:
     blind = replace(second, notices=(lost,))
     data = replace(data, checks=(first, blind), change=None, show_measured=True)
     said = " ".join(page_texts(lay_out_findings(data, A4)).split())
-    assert words.unreadable_text() in said
-    assert words.no_change_text() in said
+    assert words.label("unreadable") in said
+    assert words.label("no change yet") in said
     assert first.findings[0].text in said
     told = {finding.text for finding in second.findings} - {f.text for f in first.findings}
     assert not any(text in said for text in told)
