@@ -21,25 +21,18 @@ from app.drawing.marks import (
     paint_chip,
     paint_verdict,
 )
-from app.drawing.sheets.rows import Kind
 from app.look.type import FIRST, SECOND
 from core.cards import words
 from core.cards.data import CardData
-from core.sheet.findings.words import verdict_word
-from core.sheet.result import BandCheck, Verdict
+from core.reading.quality import Verdict
+from core.sheet.result import BandCheck
+from core.words.verdicts import verdict_word
 
 BADGE: Final = 6.6 * MM
 CHIP: Final = 8.0 * MM
 SIGN: Final = 3.6 * MM
 PHOTO_SHARE: Final = 0.28
 """The photo's column, of the page's width; the sheets share the rest."""
-
-_KINDS: Final[dict[Verdict, Kind]] = {
-    "matches": "matches",
-    "close": "close",
-    "off": "off",
-    "cannot tell": "unknown",
-}
 
 
 @dataclass(frozen=True)
@@ -78,7 +71,7 @@ class CellView:
 
     Attributes
     ----------
-    kind : Kind or None
+    kind : Verdict or None
         The verdict; None for a cell without one.
     chips : (str, str) or None
         Photo and sheet; None on a black-and-white card.
@@ -88,7 +81,7 @@ class CellView:
         The sheet's own colour in words.
     """
 
-    kind: Kind | None = None
+    kind: Verdict | None = None
     chips: tuple[str | None, str | None] | None = None
     said: tuple[Run, ...] = ()
     readout: str = ""
@@ -137,7 +130,7 @@ def _cell(data: CardData, index: int, letter: str, *, bw: bool) -> CellView:
         said.append(Run(": " + band.remark, SECOND))
     found, aim = band.sheet.colour, band.reference.colour
     return CellView(
-        _KINDS[band.overall],
+        band.overall,
         None if bw else (aim.hex if aim else None, found.hex if found else None),
         tuple(said),
         words.sheet_readout(found, data.wording) if found else "",
@@ -194,7 +187,7 @@ def put_band_row(
             page.put(both, paint_box, BoxView(0.4 * PT), layer="ground")
             x += 2 * CHIP + 2 * MM
         lines = _cell_lines(cell, width, measure.size)
-        if cell.kind != "unknown":
+        if cell.kind != "cannot tell":
             sign = QRectF(x, middle - _height(lines) / 2, SIGN, SIGN)
             sign.moveTop(sign.top() + 0.5 * (line_height(measure.size) - SIGN))
             page.put(sign, paint_verdict, VerdictView(cell.kind, "", BLACK, WHITE))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Final, Literal
+from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
@@ -22,6 +22,7 @@ from app.drawing.ink import (
     lettered_disc,
     text_size,
 )
+from core.reading.quality import Verdict
 
 # Width of one part in a parts bar, by its height.
 PART: Final = 0.77
@@ -76,12 +77,12 @@ class ChipView:
 
 @dataclass(frozen=True)
 class VerdictView:
-    """A verdict with its word; "unknown" is the word alone.
+    """A verdict with its word; "cannot tell" is the word alone.
 
     `ink` and `ground` are the page's.
     """
 
-    kind: Literal["matches", "close", "off", "unknown"]
+    kind: Verdict
     word: str
     ink: str = INK
     ground: str = "#ededed"
@@ -160,19 +161,19 @@ def paint_verdict(painter: QPainter, rect: QRectF, view: VerdictView) -> None:
     radius = 0.46 * side
     centre = QPointF(rect.left() + side / 2, rect.center().y())
     size = 0.82 * side
-    left = rect.left() + (1.35 * side if view.kind != "unknown" else 0.0)
+    left = rect.left() + (1.35 * side if view.kind != "cannot tell" else 0.0)
     with kept(painter):
-        if view.kind != "unknown":
+        if view.kind != "cannot tell":
             _verdict_symbol(painter, centre, radius, view)
         spot = QPointF(left, rect.center().y())
-        weight = FIRST if view.kind != "unknown" else 400
+        weight = FIRST if view.kind != "cannot tell" else 400
         draw_text(painter, spot, view.word, size, view.ink, weight, align=0.0)
 
 
 def verdict_width(view: VerdictView, height: float) -> float:
     """Width a verdict needs at a height."""
     word = text_size(view.word, 0.82 * height)[0]
-    return word + (1.35 * height if view.kind != "unknown" else 0.0)
+    return word + (1.35 * height if view.kind != "cannot tell" else 0.0)
 
 
 def _verdict_symbol(painter: QPainter, centre: QPointF, radius: float, view: VerdictView) -> None:

@@ -14,7 +14,6 @@ from app.mix.stage_views import (
     group_to_compare,
     tone_steps,
 )
-from app.mix.texts import VERDICTS
 from app.mix.views import BandView, offers
 from core.i18n import remembered, translate
 from core.mixing import MOST_PARTS
@@ -25,13 +24,14 @@ from core.paint.options import MixOptions
 from core.paint.planned import BandMix, MixPlan
 from core.paint.toning.tone_down import Ladder, tone_down_ladder
 from core.paint.toning.toners import compare_toners, toners, true_complement
-from core.paint.words.mix import mix_text, shortfall_text, strength_text, verdict_word
+from core.paint.words.mix import mix_text, shortfall_text, strength_text
 from core.paint.words.plan import ladder_text, ladder_title
 from core.paint.words.second import way_text
 from core.paint.words.tone import toners_text
 from core.reading.reading import ColourReading
 from core.words.lists import sentence_case
 from core.words.names import hue_short
+from core.words.verdicts import verdict_word
 
 Toner = tuple[tuple[str, int], ...]
 """Paint keys with their parts."""
@@ -80,7 +80,7 @@ def _second(plan: MixPlan, band: BandMix) -> CompareStageView | None:
         translate("mix page", "Its second colour, {hue}").format(hue=hue_short(colour.hue)),
         planned.mix.colour.hex,
         mix_text(plan.box, planned),
-        VERDICTS[planned.verdict],
+        planned.verdict,
         verdict_word(planned.verdict),
         shortfall_text(planned),
         way_text(band.second),

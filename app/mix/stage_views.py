@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from app.mix.texts import VERDICTS, VerdictKind
 from app.mix.views import Part
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
@@ -14,9 +13,10 @@ from core.paint.pigment.catalogue import Group
 from core.paint.planned import BandMix, PlannedMix
 from core.paint.toning.tone_down import Ladder
 from core.paint.words.compare import compared_faults, compared_sensitivity
-from core.paint.words.fit import verdict_word
 from core.paint.words.mix import parts_text
 from core.paint.words.plan import drift_text, fraction_text, step_note_text
+from core.reading.quality import Verdict
+from core.words.verdicts import verdict_word
 
 
 @dataclass(frozen=True)
@@ -38,7 +38,7 @@ class Compared:
     name: str
     colour: str
     mix: str
-    verdict: VerdictKind
+    verdict: Verdict
     verdict_word: str
     faults: str
     sensitivity: str
@@ -140,7 +140,7 @@ def _compared(box: Box, item: PaintCompared, chosen: PlannedMix) -> Compared:
         paint_name(box.paint(item.paint)),
         item.mix.colour.hex,
         parts_text(box, item.mix),
-        VERDICTS[item.verdict],
+        item.verdict,
         verdict_word(item.verdict),
         compared_faults(item),
         compared_sensitivity(item),

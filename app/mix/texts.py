@@ -3,14 +3,8 @@
 from __future__ import annotations
 
 import re
-from typing import Literal
 
 from app.drawing.fit import Fitted, fit
-
-VerdictKind = Literal["matches", "close", "off", "unknown"]
-
-VERDICTS: dict[str, VerdictKind] = {"matches": "matches", "close": "close", "far": "off"}
-
 
 SMALLER_AT_MOST = 0.85
 """How much smaller a mix may be written so that no paint's name is split."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from app.mix.texts import VERDICTS, VerdictKind
 from core.colour.contrast import ink_on
 from core.i18n import translate
 from core.paint.box.box import Box
@@ -21,10 +20,11 @@ from core.paint.words.mix import (
     parts_text,
     shortfall_text,
     strength_text,
-    verdict_word,
     why_text,
 )
+from core.reading.quality import Verdict
 from core.words.lists import listed, sentence_case
+from core.words.verdicts import verdict_word
 
 
 @dataclass(frozen=True)
@@ -54,7 +54,7 @@ class BandView:
     wishes : str
         What was pinned, left out or set by hand; empty for nothing.
     parts : tuple of Part
-    verdict : VerdictKind
+    verdict : Verdict
     verdict_word : str
     difference : str
         How close it comes, as a number.
@@ -71,7 +71,7 @@ class BandView:
     second: str
     wishes: str
     parts: tuple[Part, ...]
-    verdict: VerdictKind
+    verdict: Verdict
     verdict_word: str
     difference: str
     spoken: str
@@ -109,7 +109,9 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
     chosen = band.classroom
     if chosen is None:
         nothing = translate("mix page", "No sky here")
-        return BandView(band.letter, photo, None, nothing, "", "", (), "unknown", "", "", nothing)
+        return BandView(
+            band.letter, photo, None, nothing, "", "", (), "cannot tell", "", "", nothing
+        )
     mix = (
         sentence_case(parts_text(plan.box, chosen.mix))
         if not chosen.mix.parts
@@ -136,7 +138,7 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
         second,
         wishes,
         parts_of_mix(plan.box, chosen.mix),
-        VERDICTS[chosen.verdict],
+        chosen.verdict,
         verdict,
         translate(
             "mix page",

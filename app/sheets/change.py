@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import assert_never
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
@@ -15,8 +14,10 @@ from app.look import look
 from app.look.icons import paint_icon
 from app.look.type import CHOSEN, FIRST, SECOND
 from core.i18n import translate
+from core.reading.quality import Outcome
 from core.sheet.findings.words import quality_word
-from core.sheet.result import Change, Outcome
+from core.sheet.result import Change
+from core.words.verdicts import outcome_word
 
 _ICONS = {"improved": "check", "worse": "arrow_left", "stayed": "minus"}
 # Shares of the width: what, on sheet 1, on sheet 2, the outcome.
@@ -32,19 +33,6 @@ class ChangeLine:
     after: str
     outcome: Outcome
     word: str
-
-
-def outcome_word(outcome: Outcome) -> str:
-    """The outcome as shown."""
-    match outcome:
-        case "improved":
-            return translate("sheets page", "nearer")
-        case "worse":
-            return translate("sheets page", "further")
-        case "stayed":
-            return translate("sheets page", "stayed")
-        case _:
-            assert_never(outcome)
 
 
 def change_lines(change: Change) -> tuple[ChangeLine, ...]:

@@ -7530,7 +7530,35 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>From your box: about {parts} parts {paint} in {whole}.</source>
         <translation>De tu caja: {paint}, más o menos {parts} partes de cada {whole}.</translation>
     </message>
-    </context>
+    <message>
+        <source>Matches</source>
+        <translation>Coincide</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerca</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Lejos</translation>
+    </message>
+    <message>
+        <source>Cannot tell</source>
+        <translation>No se sabe</translation>
+    </message>
+    <message>
+        <source>nearer</source>
+        <translation>más cerca</translation>
+    </message>
+    <message>
+        <source>further</source>
+        <translation>más lejos</translation>
+    </message>
+    <message>
+        <source>stayed</source>
+        <translation>sin cambio</translation>
+    </message>
+</context>
 <context>
     <name>worksheet</name>
     <message>

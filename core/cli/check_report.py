@@ -11,13 +11,14 @@ from core.photo import Photo
 from core.reading.quality import QUALITIES
 from core.sheet.findings.findings import CAUSES
 from core.sheet.findings.scores import nearest_meaning
-from core.sheet.findings.words import line_remark, outcome_word, quality_word, short_remark
+from core.sheet.findings.words import line_remark, quality_word, short_remark
 from core.sheet.result import (
     Change,
     Finding,
     SheetCheck,
 )
 from core.words.lists import sentence_case
+from core.words.verdicts import outcome_word
 
 
 @dataclass(frozen=True)

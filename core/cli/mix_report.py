@@ -19,7 +19,6 @@ from core.paint.words.mix import (
     closest_text,
     mix_text,
     shortfall_text,
-    verdict_word,
     why_text,
 )
 from core.paint.words.plan import (
@@ -47,6 +46,7 @@ from core.reading.reading import read_colour
 from core.reading.wording import Wording
 from core.words import band_sentence
 from core.words.lists import sentence_case
+from core.words.verdicts import verdict_word
 
 
 def plan_as_json(read_json: dict[str, Any], plan: MixPlan) -> dict[str, Any]:

@@ -9,7 +9,7 @@ from typing import Literal
 from core.paint.box.box import Box
 from core.paint.box.cautions import Caution
 from core.paint.mixture.mix import Mix
-from core.paint.mixture.shortfall import Fault, MainHue, Shortfall, Verdict
+from core.paint.mixture.shortfall import Fault, MainHue, Shortfall
 from core.paint.mixture.strength import Strength
 from core.paint.pigment.primaries import Primary
 from core.paint.reasons import Reason
@@ -17,6 +17,7 @@ from core.paint.toning.tone_down import Ladder
 from core.paint.wash.amounts import Amounts, PaintSheet
 from core.paint.wash.meeting import Meeting
 from core.paint.wash.order import Order
+from core.reading.quality import Verdict
 from core.reading.reading import ColourReading, SecondColour
 
 Kind = Literal["classroom", "closest", "by hand", "paper"]

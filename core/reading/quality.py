@@ -1,4 +1,4 @@
-"""What a painted sheet is looked at for: the four qualities, and what can be changed first."""
+"""What a mix and a painted sheet are judged by: qualities, verdicts, and what became of them."""
 
 from __future__ import annotations
 
@@ -10,3 +10,9 @@ QUALITIES: tuple[Quality, ...] = ("hue", "value", "intensity", "placement")
 ChangeFirst = Literal["hue", "value", "intensity", "placement", "edges", "blooms"]
 CHANGES: tuple[ChangeFirst, ...] = (*QUALITIES, "edges", "blooms")
 """What a student can choose to change on the second sheet."""
+
+Verdict = Literal["matches", "close", "off", "cannot tell"]
+"""How near a mix or a sheet comes to the photo."""
+
+Outcome = Literal["improved", "worse", "stayed"]
+"""What became of something on the second sheet."""

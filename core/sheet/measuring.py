@@ -9,10 +9,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from core.reading.quality import Verdict
 from core.reading.reading import BandReading
 
-Verdict = Literal["matches", "close", "off", "cannot tell"]
-Outcome = Literal["improved", "worse", "stayed"]
 """What became of something on the second sheet."""
 Corner = Literal["top left", "top right", "bottom right", "bottom left"]
 

@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.lines import Bands
-from core.reading.quality import ChangeFirst
+from core.reading.quality import ChangeFirst, Outcome
 from core.sheet.measuring import (
     BandCheck,
     Bloom,
@@ -22,11 +22,9 @@ from core.sheet.measuring import (
     Light,
     LineCheck,
     Notice,
-    Outcome,
     PaleCorner,
     Scores,
     SecondCheck,
-    Verdict,
 )
 from core.sheet.options import Corners, Point, SheetOptions
 
@@ -42,14 +40,12 @@ __all__ = [
     "Light",
     "LineCheck",
     "Notice",
-    "Outcome",
     "PaleCorner",
     "Point",
     "Scores",
     "SecondCheck",
     "SheetCheck",
     "SheetOptions",
-    "Verdict",
 ]
 
 

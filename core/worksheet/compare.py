@@ -14,8 +14,9 @@ from dataclasses import dataclass
 from typing import Literal, assert_never
 
 from core.i18n import translate
+from core.reading.quality import Outcome
 from core.sheet.findings.words import line_remark, quality_word, remark_of
-from core.sheet.result import BandCheck, Change, LineCheck, Outcome, SheetCheck
+from core.sheet.result import BandCheck, Change, LineCheck, SheetCheck
 from core.worksheet.worksheet import QUALITIES, OwnScores, Quality
 
 Direction = Literal["seen closer", "measured closer", "alike"]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QPainter
@@ -19,8 +18,7 @@ from app.drawing.marks import (
 )
 from app.look.theme import WALL
 from app.look.type import CHOSEN, FIRST, MEDIUM, SECOND
-
-Kind = Literal["matches", "close", "off", "unknown"]
+from core.reading.quality import Verdict
 
 # In sizes of the second text.
 BADGES = 3.4
@@ -35,7 +33,7 @@ _ROOM = 0.55
 class Detail:
     """One quality in its own words: "value: lighter by 1"."""
 
-    kind: Kind
+    kind: Verdict
     text: str
 
 
@@ -70,7 +68,7 @@ class BandRowView:
     letter: str
     photo: str | None
     sheet: str | None
-    kind: Kind
+    kind: Verdict
     word: str
     remark: str
     details: tuple[Detail, ...] = ()
@@ -140,15 +138,15 @@ def _paint_words(painter: QPainter, paper: QRectF, width: float, view: BandRowVi
     middle = top + 0.625 * view.text
     symbol = VerdictView(view.kind, "", view.ink, view.ground)
     side = min(sign, 1.12 * view.text)
-    if view.kind != "unknown":
+    if view.kind != "cannot tell":
         paint_verdict(painter, QRectF(left, middle - side / 2, side, side), symbol)
     words = left + sign + _ROOM * view.second
-    first = left if view.kind == "unknown" else words
-    weight = SECOND if view.kind == "unknown" else CHOSEN if view.open else FIRST
+    first = left if view.kind == "cannot tell" else words
+    weight = SECOND if view.kind == "cannot tell" else CHOSEN if view.open else FIRST
     draw_text(painter, QPointF(first, middle), view.word, view.text, view.ink, weight, align=0.0)
     y = top + 1.25 * view.text + 0.5 * pitch
     for kind, text, head in lines:
-        if kind is not None and head and kind != "unknown":
+        if kind is not None and head and kind != "cannot tell":
             small = VerdictView(kind, "", view.ink, view.ground)
             high = 0.92 * view.second
             spot = QRectF(left + (sign - high) / 2, y - high / 2, high, high)
@@ -159,7 +157,7 @@ def _paint_words(painter: QPainter, paper: QRectF, width: float, view: BandRowVi
         y += pitch
 
 
-def _lines(view: BandRowView, width: float) -> list[tuple[Kind | None, str, bool]]:
+def _lines(view: BandRowView, width: float) -> list[tuple[Verdict | None, str, bool]]:
     """What stands below the verdict: kind (None for the remark), text, whether it begins."""
     room = width - view.words_left - (INSIDE * 2 + _SIGN + _ROOM - 0.5) * view.second
     if view.open and view.details:

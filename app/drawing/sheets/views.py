@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from app.drawing.pyramid import Pyramid
-from app.drawing.sheets.rows import BandRowView, Detail, Kind
+from app.drawing.sheets.rows import BandRowView, Detail
 from app.drawing.sheets.shape import (
     LEAST_ASPECT,
     MOST_ASPECT,
@@ -16,18 +16,12 @@ from app.drawing.sheets.shape import (
 )
 from app.look.current import Look
 from core.i18n import translate
-from core.sheet.findings.words import line_remark, quality_remark, verdict_word
-from core.sheet.result import BandCheck, LineCheck, SheetCheck, Verdict
+from core.sheet.findings.words import line_remark, quality_remark
+from core.sheet.result import BandCheck, LineCheck, SheetCheck
+from core.words.verdicts import verdict_word
 
 MOST_MARKS: Final = 7
 """Tags on one painting: more would cover it."""
-
-_KINDS: dict[Verdict, Kind] = {
-    "matches": "matches",
-    "close": "close",
-    "off": "off",
-    "cannot tell": "unknown",
-}
 
 
 def aspect_of(check: SheetCheck | None, sky_aspect: float) -> float:
@@ -142,7 +136,7 @@ def band_rows(
             letter=band.letter,
             photo=band.reference.colour.hex if band.reference.colour else None,
             sheet=band.sheet.colour.hex if band.sheet.colour else None,
-            kind=_KINDS[band.overall],
+            kind=band.overall,
             word=verdict_word(band.overall),
             remark=band.remark,
             details=details_of(band),
@@ -163,9 +157,9 @@ def band_rows(
 def details_of(band: BandCheck) -> tuple[Detail, ...]:
     """Every quality of a band, in the order they are asked for."""
     return (
-        Detail(_KINDS[band.hue], quality_remark(band, "hue")),
-        Detail(_KINDS[band.value], quality_remark(band, "value")),
-        Detail(_KINDS[band.intensity], quality_remark(band, "intensity")),
+        Detail(band.hue, quality_remark(band, "hue")),
+        Detail(band.value, quality_remark(band, "value")),
+        Detail(band.intensity, quality_remark(band, "intensity")),
     )
 
 

@@ -11,7 +11,7 @@ from core.paint.wash.amounts import PaintSheet
 from core.paint.wash.order import Order, WorkStep
 from core.paint.words.amounts import sheet_name
 from core.paint.words.fit import reach_short_text
-from core.paint.words.mix import shortfall_text, verdict_word
+from core.paint.words.mix import shortfall_text
 from core.paint.words.plan import (
     meeting_text,
     metal_name,
@@ -23,6 +23,7 @@ from core.paint.words.plan import (
 )
 from core.reading.units import Units, size_text
 from core.words.lists import listed, sentence_case
+from core.words.verdicts import verdict_word
 
 
 def nearness_text(planned: PlannedMix, band: BandMix) -> str:

@@ -38,7 +38,7 @@ def alternatives(
     found: list[Alternative] = []
     own = chosen.planned
     for built, other in others:
-        if set(other.mix.keys) == set(own.mix.keys) or other.verdict == "far":
+        if set(other.mix.keys) == set(own.mix.keys) or other.verdict == "off":
             continue
         if other.delta_E_2000 > own.delta_E_2000 + WORSE_AT_MOST:
             continue

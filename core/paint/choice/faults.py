@@ -14,7 +14,6 @@ from core.paint.mixture.shortfall import (
     Fault,
     MainHue,
     Shortfall,
-    Verdict,
     leans_towards,
     shortfall,
     verdict,
@@ -22,6 +21,7 @@ from core.paint.mixture.shortfall import (
 from core.paint.pigment.catalogue import Group, Paint
 from core.paint.pigment.measured import FULL_LOAD_ML, load_Lab, measured_paints
 from core.paint.search.refine import refine
+from core.reading.quality import Verdict
 from core.reading.reading import ColourReading
 
 TOUCHY_DELTA_E = 6.0

@@ -9,9 +9,9 @@ import numpy as np
 
 from core.colour import Lab_to_LCh
 from core.paint.pigment.hues import turn
+from core.reading.quality import Verdict
 from core.reading.reading import ColourReading
 
-Verdict = Literal["matches", "close", "far"]
 Fault = Literal["too weak", "too dark", "too light", "too dull", "too intense"]
 
 MATCHES_WITHIN, CLOSE_WITHIN = 3.0, 6.0
@@ -68,7 +68,7 @@ def verdict(delta_E_2000: float) -> Verdict:
     """What a difference amounts to."""
     if delta_E_2000 <= MATCHES_WITHIN:
         return "matches"
-    return "close" if delta_E_2000 <= CLOSE_WITHIN else "far"
+    return "close" if delta_E_2000 <= CLOSE_WITHIN else "off"
 
 
 def leans_towards(band_deg: float, drift: float) -> MainHue:

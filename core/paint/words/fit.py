@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import assert_never
 
 from core.i18n import translate
-from core.paint.mixture.shortfall import Fault, MainHue, Verdict
+from core.paint.mixture.shortfall import Fault, MainHue
 from core.paint.pigment.primaries import Primary
 from core.paint.planned import BandMix, PlannedMix, Reach
 from core.words.lists import listed
@@ -13,19 +13,6 @@ from core.words.names import family_name
 
 CLEARLY_VALUE, CLEARLY_CHROMA, CLEARLY_HUE = 0.9, 2.5, 7.0
 """From here a fault is no longer "a little": Munsell value, chroma, CIELAB units of hue."""
-
-
-def verdict_word(verdict: Verdict) -> str:
-    """One word or two: "Matches", "Close", "Well off"."""
-    match verdict:
-        case "matches":
-            return translate("mix", "Matches")
-        case "close":
-            return translate("mix", "Close")
-        case "far":
-            return translate("mix", "Well off")
-        case _:
-            assert_never(verdict)
 
 
 def shortfall_text(planned: PlannedMix) -> str:
@@ -63,7 +50,7 @@ def _shortfall_pieces(planned: PlannedMix) -> list[tuple[str, bool]]:
             if fault in ("too dull", "too intense")
             else (short.value, CLEARLY_VALUE)
         )
-        pieces.append((_more_fault(fault), abs(size) < limit and planned.verdict != "far"))
+        pieces.append((_more_fault(fault), abs(size) < limit and planned.verdict != "off"))
     if planned.too is not None:
         pieces.append((_more_hue(planned.too), abs(short.hue_Lab) < CLEARLY_HUE))
     return pieces

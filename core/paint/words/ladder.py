@@ -71,7 +71,7 @@ def ladder_text(box: Box, ladder: Ladder, letter: str, chosen: PlannedMix | None
 
 def _matching_share(ladder: Ladder, chosen: PlannedMix | None) -> tuple[Fraction | None, bool]:
     """The share of toner that suits the band, and whether it matches; None where none does."""
-    if chosen is not None and chosen.toners and chosen.verdict == "far":
+    if chosen is not None and chosen.toners and chosen.verdict == "off":
         return None, False
     if ladder.matched is None:
         return None, False

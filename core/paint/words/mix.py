@@ -6,7 +6,6 @@ from core.paint.words.fit import (
     band_reach_text,
     reach_text,
     shortfall_text,
-    verdict_word,
 )
 from core.paint.words.parts import (
     mix_text,
@@ -27,6 +26,5 @@ __all__ = [
     "shortfall_text",
     "strength_note",
     "strength_text",
-    "verdict_word",
     "why_text",
 ]

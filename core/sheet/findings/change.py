@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Literal
 
 from core.i18n import translate
-from core.reading.quality import ChangeFirst
+from core.reading.quality import ChangeFirst, Outcome
 from core.sheet.findings.words import line_remark, quality_word, short_remark
-from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, Outcome, SheetCheck
+from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, SheetCheck
 from core.words.lists import listed
 
 _LEAST = 0.5

@@ -11,11 +11,12 @@ from dataclasses import replace
 
 from core.colour import delta_E_2000
 from core.i18n import translate
+from core.reading.quality import Verdict
 from core.reading.reading import BandReading, ColourReading
 from core.reading.wheel import NEAR_NEUTRAL_CHROMA, wheel_distance
 from core.sheet.findings.words import remark_of, second_remark
 from core.sheet.match.pairing import like_with_like
-from core.sheet.result import BandCheck, Difference, SecondCheck, Verdict
+from core.sheet.result import BandCheck, Difference, SecondCheck
 
 VALUE_STEP = 0.5
 """Munsell value steps that still match; twice that is close."""

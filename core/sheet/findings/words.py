@@ -9,39 +9,12 @@ from core.reading.percent import percent_text
 from core.reading.quality import ChangeFirst, Quality
 from core.reading.reading import ColourReading
 from core.reading.wheel import FAMILIES
-from core.sheet.measuring import Corner, Outcome
-from core.sheet.result import BandCheck, Difference, LineCheck, Verdict
+from core.sheet.measuring import Corner
+from core.sheet.result import BandCheck, Difference, LineCheck
 from core.words import family_name
+from core.words.verdicts import verdict_word
 
 Gaps = tuple[float | None, float | None, float | None]
-
-
-def verdict_word(verdict: Verdict) -> str:
-    """The verdict as shown."""
-    match verdict:
-        case "matches":
-            return translate("sheet", "Matches")
-        case "close":
-            return translate("sheet", "Close")
-        case "off":
-            return translate("sheet", "Off")
-        case "cannot tell":
-            return translate("sheet", "Cannot tell")
-        case _:
-            assert_never(verdict)
-
-
-def outcome_word(outcome: Outcome) -> str:
-    """What became of something on the second sheet."""
-    match outcome:
-        case "improved":
-            return translate("sheet", "improved")
-        case "worse":
-            return translate("sheet", "got worse")
-        case "stayed":
-            return translate("sheet", "stayed")
-        case _:
-            assert_never(outcome)
 
 
 def quality_word(quality: ChangeFirst) -> str:

@@ -125,7 +125,7 @@ def row_view(**changes) -> BandRowView:
     details = (
         Detail("matches", "hue: matches"),
         Detail("close", "value: lighter by 1"),
-        Detail("unknown", "intensity: cannot tell"),
+        Detail("cannot tell", "intensity: cannot tell"),
     )
     view = BandRowView("A", "#4050c0", "#5060c0", "close", "Close", "lighter by 1", details)
     return replace(view, **changes)

@@ -78,7 +78,8 @@ def draw_marks(painter: QPainter) -> None:
     for number, chip in enumerate((*chips, ChipView("#a0997c", hatched=True), ChipView(None))):
         paint_chip(painter, QRectF(12 + 82 * number, 146, 70, 50), chip)
     painter.fillRect(QRectF(8, 210, 420, 100), QColor("#ededed"))
-    verdicts = (("matches", "Matches"), ("close", "Close"), ("off", "Off"), ("unknown", "unsure"))
+    words = ("Matches", "Close", "Off", "unsure")
+    verdicts = zip(("matches", "close", "off", "cannot tell"), words, strict=True)
     for number, (kind, word) in enumerate(verdicts):
         verdict = VerdictView(kind, word)  # type: ignore[arg-type]
         paint_verdict(painter, QRectF(16 + 104 * number, 218, 100, 20), verdict)

@@ -37,7 +37,7 @@ COMPARE = CompareView(
         ComparedChip(
             "ultramarine", "#4050a0", "3 : 1", VerdictView("close", "Close"), ("x",), True
         ),
-        ComparedChip("cobalt", "#60a0c0", "2 : 1", VerdictView("off", "Well off"), (), False),
+        ComparedChip("cobalt", "#60a0c0", "2 : 1", VerdictView("off", "Off"), (), False),
     ),
     13,
     INK,

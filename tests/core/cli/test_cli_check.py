@@ -154,7 +154,7 @@ def test_a_sheet_upside_down_names_the_turn(folder, capsys):
 def test_the_change_lists_what_changed_only(folder, capsys):
     assert check(folder, "sky.png", "first.png", "second.png") == 0
     table = capsys.readouterr().out.partition("Sheet 2 against sheet 1")[2]
-    assert "improved" in table
+    assert "nearer" in table
     assert not re.search(r"  (\S+(?: \S+)*) +\1 +stayed", table)
     assert "read the same on both sheets" in table
 

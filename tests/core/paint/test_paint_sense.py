@@ -345,7 +345,7 @@ def test_of_three_primaries_the_least_part_does_the_toning():
 def test_the_ladder_names_the_share_that_is_in_the_mix():
     for where, plan, band in all_bands():
         own, ladder = band.classroom, band.tone_down
-        if ladder is None or not own.toners or own.verdict == "far":
+        if ladder is None or not own.toners or own.verdict == "off":
             continue
         text = ladder_text(plan.box, ladder, band.letter, own)
         share = own.toner_share

@@ -137,7 +137,7 @@ def test_blues_side_by_side():
     assert gaps == sorted(gaps)
     for item in compared:
         assert item.paint in item.mix.keys
-        if item.verdict == "far":
+        if item.verdict == "off":
             assert item.faults or item.too
     assert compare_group(THIRTEEN, "violet", band.target) == ()
 

@@ -21,7 +21,6 @@ from core.paint.words.mix import (
     mix_text,
     reach_text,
     shortfall_text,
-    verdict_word,
     why_text,
 )
 from core.paint.words.plan import (
@@ -37,6 +36,7 @@ from core.paint.words.plan import (
 )
 from core.paint.words.tone import toners_text
 from core.words.lists import listed, sentence_case
+from core.words.verdicts import verdict_word
 
 ODD = [lab(99, 0, 0), lab(3, 0, 0), colour("#ff2fd0"), colour("#00ff40"), lab(50, 0, 0)]
 
