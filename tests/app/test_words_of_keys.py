@@ -13,6 +13,7 @@ from typing import Any, get_args
 
 import pytest
 
+from core.cards.words import Label, label
 from core.class_set import hard, table
 from core.class_set.model import State
 from core.class_set.spread import Spread
@@ -24,7 +25,7 @@ from core.paint.box.box import TWELVE_PAN
 from core.paint.box.names import group_name
 from core.paint.choice.band_plan import plan_colour
 from core.paint.choice.band_ways import ways_for
-from core.paint.mixture.shortfall import Fault, MainHue, Verdict
+from core.paint.mixture.shortfall import Fault, MainHue
 from core.paint.mixture.strength import Strength
 from core.paint.options import BandChoice
 from core.paint.pigment.paint import Group, Transparency
@@ -37,15 +38,14 @@ from core.paint.wash.order import Kind, Order, Stage, WorkStep
 from core.paint.words import box as box_words
 from core.paint.words import fit, ladder, parts, plan, second
 from core.paint.words.reasons import reason_text
-from core.reading.quality import ChangeFirst, Quality
+from core.reading.quality import ChangeFirst, Outcome, Quality, Verdict
 from core.reading.reading import IntensitySaid, IntensityWord, SecondColour, ValueWord, read_colour
 from core.reading.wheel import Family, HueClass, HueReading, Neutral
 from core.reading.wording import Wording
 from core.sheet.findings import words as sheet_words
-from core.sheet.measuring import Corner, Outcome
-from core.sheet.measuring import Verdict as SheetVerdict
+from core.sheet.measuring import Corner
 from core.sheet.result import Change
-from core.words import names
+from core.words import names, verdicts
 from core.worksheet import compare
 from core.worksheet import words as worksheet_words
 from core.worksheet.words import Prompt
@@ -90,7 +90,6 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "intensity": (IntensityWord, names.intensity_text),
     "neutral": (Neutral, neutral),
     "neutral that leans": (Neutral, lambda key: neutral(key, "blue")),
-    "verdict of a mix": (Verdict, fit.verdict_word),
     "fault of a mix": (Fault, fit.fault_text),
     "difference of a mix": (Fault, fit._more_fault),
     "main hue": (MainHue, fit._more_hue),
@@ -109,8 +108,9 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "transparency": (Transparency, box_words.transparency_word),
     "wash": (Kind, lambda key: plan.kind_text(Order(key, (), False))),
     "work step": (Stage, lambda key: plan.work_step_text(WorkStep(key, ("A",)), SHEETS["A4"])),
-    "verdict of a sheet": (SheetVerdict, sheet_words.verdict_word),
-    "outcome": (Outcome, sheet_words.outcome_word),
+    "verdict": (Verdict, verdicts.verdict_word),
+    "outcome": (Outcome, verdicts.outcome_word),
+    "label of a card": (Label, label),
     "quality or change": (ChangeFirst, sheet_words.quality_word),
     "corner": (Corner, sheet_words.corner_word),
     "quality as a title": (Quality, worksheet_words.quality_title),
