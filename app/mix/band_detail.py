@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from functools import lru_cache
 
+from app.drawing.mix.compare import ComparedChip
 from app.mix.detail import DetailView
 from app.mix.stage_views import (
-    Compared,
     CompareStageView,
     HandStageView,
     ToneStageView,
@@ -76,7 +76,7 @@ def _second(plan: MixPlan, band: BandMix) -> CompareStageView | None:
         return None
     colour, planned = band.second.target.colour, band.second.planned
     title = translate("mix page", "The photo, and the mix for it")
-    chip = Compared(
+    chip = ComparedChip(
         translate("mix page", "Its second colour, {hue}").format(hue=hue_short(colour.hue)),
         planned.mix.colour.hex,
         mix_text(plan.box, planned),

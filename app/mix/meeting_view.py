@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import groupby
 
+from app.drawing.mix.meeting import Passage
 from core.i18n import translate
 from core.paint.mixture.mix import Triple
 from core.paint.mixture.swatch import hexes_of_Lab
@@ -30,19 +31,14 @@ class MeetingView:
     text : str
     warns : bool
         It goes to mud, or to a hue the photo lacks.
-    photo, paint : tuple of str
-        Colours from the upper band to the lower.
-    names : tuple of (share, str)
-        The stretches of the paint's passage, by where they begin.
+    passage : Passage
     """
 
     upper: str
     lower: str
     text: str
     warns: bool
-    photo: tuple[str, ...]
-    paint: tuple[str, ...]
-    names: tuple[tuple[float, str], ...]
+    passage: Passage
 
 
 def meeting_view(
@@ -57,9 +53,9 @@ def meeting_view(
         below.letter,
         meeting_text(band.letter, below.letter, meeting),
         meeting.note in ("mud", "photo lacks it"),
-        hexes_of_Lab(tuple(transition or ())),
-        hexes_of_Lab(meeting.path),
-        stretches(meeting),
+        Passage(
+            hexes_of_Lab(tuple(transition or ())), hexes_of_Lab(meeting.path), stretches(meeting)
+        ),
     )
 
 

@@ -44,7 +44,7 @@ class MeetingDetail(RowDetail):
     def set_view(self, view: MeetingView) -> None:
         """Show a meeting."""
         self._view = view
-        names = ", ".join(name for _, name in view.names)
+        names = ", ".join(name for _, name in view.passage.names)
         self.setAccessibleName(
             translate("mix page", "The wet edge passes through: {names}.").format(names=names)
         )
@@ -77,6 +77,4 @@ class MeetingDetail(RowDetail):
         theme = look().theme
         labels = (translate("mix page", "photo"), translate("mix page", "paint"))
         note = look().type.px("note")
-        return MeetingStripView(
-            view.photo, view.paint, view.names, labels, note, theme.ink, theme.wall_ink
-        )
+        return MeetingStripView(view.passage, labels, note, theme.ink, theme.wall_ink)

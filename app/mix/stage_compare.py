@@ -6,9 +6,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
-from app.drawing.marks import VerdictView
 from app.drawing.mix.compare import (
-    ComparedChip,
     CompareView,
     compare_captions_height,
     paint_compare,
@@ -58,16 +56,7 @@ class CompareStage(Stage):
     def _drawing(self) -> CompareView:
         assert self._view is not None
         theme = look().theme
-        chips = tuple(
-            ComparedChip(
-                item.name,
-                item.colour,
-                item.mix,
-                VerdictView(item.verdict, item.verdict_word, theme.ink, theme.raised),
-                (item.faults, item.sensitivity),
-                item.used,
-            )
-            for item in self._view.paints
-        )
         note = look().type.px("note")
-        return CompareView(self._view.photo, chips, note, theme.ink, theme.second)
+        return CompareView(
+            self._view.photo, self._view.paints, note, theme.ink, theme.second, theme.raised
+        )

@@ -6,7 +6,7 @@ from PySide6.QtCore import QPoint, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel, QMenu, QWidget
 
-from app.drawing.mix.tone import ToneChip, ToneView, captions_height, paint_tone
+from app.drawing.mix.tone import ToneView, captions_height, paint_tone
 from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.mix.stage import LEAST_CHIPS, LEFT, MOST_CHIPS, Stage
@@ -98,10 +98,7 @@ class ToneStage(Stage):
     def _drawing(self) -> ToneView:
         assert self._view is not None
         theme = look().theme
-        chips = tuple(
-            ToneChip(step.colour, step.fraction, step.note, step.drift, step.framed, step.mud)
-            for step in self._view.steps
-        )
+        chips = self._view.steps
         roomy = self.width() / max(len(chips), 1) >= look().type.grow(_DRIFT_FROM)
         return ToneView(chips, look().type.px("note"), theme.ink, theme.second, roomy)
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from app.drawing.mix.compare import ComparedChip
+from app.drawing.mix.tone import ToneChip
 from app.mix.views import Part
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
@@ -15,34 +17,7 @@ from core.paint.toning.tone_down import Ladder
 from core.paint.words.compare import compared_faults, compared_sensitivity
 from core.paint.words.mix import parts_text
 from core.paint.words.plan import drift_text, fraction_text, step_note_text
-from core.reading.quality import Verdict
 from core.words.verdicts import verdict_word
-
-
-@dataclass(frozen=True)
-class ToneStep:
-    """One chip of the tone-down ladder in words; see `app.drawing.mix.tone.ToneChip`."""
-
-    colour: str
-    fraction: str
-    note: str
-    drift: str
-    framed: bool
-    mud: bool
-
-
-@dataclass(frozen=True)
-class Compared:
-    """One paint of a group in the band's mix, in words."""
-
-    name: str
-    colour: str
-    mix: str
-    verdict: Verdict
-    verdict_word: str
-    faults: str
-    sensitivity: str
-    used: bool
 
 
 @dataclass(frozen=True)
@@ -53,7 +28,7 @@ class ToneStageView:
     """
 
     title: str
-    steps: tuple[ToneStep, ...]
+    steps: tuple[ToneChip, ...]
     toners: tuple[tuple[str, bool], ...]
     comparison: str = ""
 
@@ -69,7 +44,7 @@ class CompareStageView:
 
     title: str
     photo: str
-    paints: tuple[Compared, ...]
+    paints: tuple[ComparedChip, ...]
 
 
 @dataclass(frozen=True)
@@ -98,10 +73,10 @@ class HandStageView:
     most: int
 
 
-def tone_steps(box: Box, ladder: Ladder, letter: str) -> tuple[ToneStep, ...]:
+def tone_steps(box: Box, ladder: Ladder, letter: str) -> tuple[ToneChip, ...]:
     """The ladder's chips."""
     return tuple(
-        ToneStep(
+        ToneChip(
             step.colour.hex,
             fraction_text(box, ladder, step.fraction),
             step_note_text(step.note, letter),
@@ -123,7 +98,7 @@ def group_to_compare(box: Box, band: BandMix) -> Group | None:
     return group
 
 
-def compared(box: Box, band: BandMix, group: Group) -> tuple[Compared, ...]:
+def compared(box: Box, band: BandMix, group: Group) -> tuple[ComparedChip, ...]:
     """The paints of a group side by side, in the box's order so that they keep their places."""
     if band.classroom is None or band.target is None:
         return ()
@@ -135,8 +110,8 @@ def compared(box: Box, band: BandMix, group: Group) -> tuple[Compared, ...]:
     )
 
 
-def _compared(box: Box, item: PaintCompared, chosen: PlannedMix) -> Compared:
-    return Compared(
+def _compared(box: Box, item: PaintCompared, chosen: PlannedMix) -> ComparedChip:
+    return ComparedChip(
         paint_name(box.paint(item.paint)),
         item.mix.colour.hex,
         parts_text(box, item.mix),

@@ -92,8 +92,8 @@ def strip_zones(
         else:
             upper, lower = bands[number // 2 : number // 2 + 2]
             meeting = meetings[number // 2]
-            photo = _joined(upper.photo, meeting.photo if meeting else (), lower.photo)
-            paint = _joined(upper.paint, meeting.paint if meeting else (), lower.paint)
+            photo = _joined(upper.photo, meeting.passage.photo if meeting else (), lower.photo)
+            paint = _joined(upper.paint, meeting.passage.paint if meeting else (), lower.paint)
         found.append(StripZone(start - top, end - top, photo, paint))
     return tuple(found)
 

@@ -11,6 +11,7 @@ from app.drawing.ink import CHOSEN, kept
 from app.drawing.marks import VerdictView, paint_verdict
 from app.drawing.mix.text import PITCH, draw_lines, lines_of
 from app.look.theme import WALL
+from core.reading.quality import Verdict
 
 
 @dataclass(frozen=True)
@@ -25,8 +26,9 @@ class ComparedChip:
         What it reaches.
     mix : str
         In which parts.
-    verdict : VerdictView
-    remarks : tuple of str
+    verdict : Verdict
+    verdict_word : str
+    faults, sensitivity : str
         In what it errs, and what one part too much does; empty ones are left out.
     used : bool
         The band's mix holds it.
@@ -35,8 +37,10 @@ class ComparedChip:
     name: str
     colour: str
     mix: str
-    verdict: VerdictView
-    remarks: tuple[str, ...]
+    verdict: Verdict
+    verdict_word: str
+    faults: str
+    sensitivity: str
     used: bool
 
 
@@ -49,7 +53,8 @@ class CompareView:
     photo : str
     chips : tuple of ComparedChip
     text_px : float
-    ink, second : str
+    ink, second, ground : str
+        The page's.
     """
 
     photo: str
@@ -57,6 +62,7 @@ class CompareView:
     text_px: float
     ink: str
     second: str
+    ground: str
 
 
 def compare_captions_height(width: float, view: CompareView) -> float:
@@ -94,7 +100,7 @@ def paint_compare(painter: QPainter, rect: QRectF, view: CompareView, *, wall: Q
             paint_verdict(
                 painter,
                 QRectF(left, spot.y() + 0.2 * size, column - size, height),
-                chip.verdict,
+                VerdictView(chip.verdict, chip.verdict_word, view.ink, view.ground),
             )
             spot += QPointF(0, 1.35 * PITCH * size)
             for line, weight, colour in _lines(chip, view, column - size)[1:]:
@@ -108,7 +114,8 @@ def _column(width: float, view: CompareView) -> float:
 
 def _lines(chip: ComparedChip, view: CompareView, room: float) -> list[tuple[str, int, str]]:
     first = lines_of(chip.name, view.text_px, CHOSEN, room)
-    rest = [(chip.mix, 400, view.second), *((text, 400, view.ink) for text in chip.remarks if text)]
+    remarks = (text for text in (chip.faults, chip.sensitivity) if text)
+    rest = [(chip.mix, 400, view.second), *((text, 400, view.ink) for text in remarks)]
     lines = [(" ".join(first), CHOSEN if chip.used else 600, view.ink)]
     for text, weight, colour in rest:
         lines += [(line, weight, colour) for line in lines_of(text, view.text_px, weight, room)]

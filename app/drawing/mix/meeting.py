@@ -14,8 +14,8 @@ from app.look.theme import WALL
 
 
 @dataclass(frozen=True)
-class MeetingStripView:
-    """Two runs of colour, the upper band at the left.
+class Passage:
+    """From the upper band to the lower.
 
     Attributes
     ----------
@@ -25,15 +25,27 @@ class MeetingStripView:
         The colours of the wet edge.
     names : tuple of (share, str)
         What each stretch of the paint's run is called, and where the stretch begins, 0..1.
+    """
+
+    photo: tuple[str, ...]
+    paint: tuple[str, ...]
+    names: tuple[tuple[float, str], ...]
+
+
+@dataclass(frozen=True)
+class MeetingStripView:
+    """Two runs of colour, the upper band at the left.
+
+    Attributes
+    ----------
+    passage : Passage
     labels : tuple of two str
         "photo", "paint"; drawn at the left on the wall.
     text_px : float
     ink, wall_ink : str
     """
 
-    photo: tuple[str, ...]
-    paint: tuple[str, ...]
-    names: tuple[tuple[float, str], ...]
+    passage: Passage
     labels: tuple[str, str]
     text_px: float
     ink: str
@@ -48,20 +60,20 @@ def paint_meeting(
     below = PITCH * size * names_lines(rect.width() - label, view) + 0.4 * size
     strip = QRectF(wall.left(), rect.top(), wall.width(), rect.height() - below)
     runs = QRectF(rect.left() + label, strip.top() + 4, rect.width() - label, strip.height() - 8)
-    half = round(runs.center().y()) if view.photo else runs.top()
+    half = round(runs.center().y()) if view.passage.photo else runs.top()
     with kept(painter):
         painter.fillRect(strip, QColor(WALL))
         photo = QRectF(runs.left(), runs.top(), runs.width(), half - runs.top())
         paint = QRectF(runs.left(), half, runs.width(), runs.bottom() - half)
         for area, colours, text in (
-            (photo, view.photo, view.labels[0]),
-            (paint, view.paint, view.labels[1]),
+            (photo, view.passage.photo, view.labels[0]),
+            (paint, view.passage.paint, view.labels[1]),
         ):
             if colours:
                 painter.fillRect(area, run_of(area, colours))
                 spot = QPointF(rect.left(), area.center().y() - 0.5 * PITCH * size)
                 draw_lines(painter, spot, (text,), size, view.wall_ink, 600)
-        for (share, name), room in zip(view.names, _rooms(runs.width(), view), strict=True):
+        for (share, name), room in zip(view.passage.names, _rooms(runs.width(), view), strict=True):
             spot = QPointF(runs.left() + share * runs.width() + 2, strip.bottom() + 0.25 * size)
             draw_lines(painter, spot, lines_of(name, size, 500, room), size, view.ink, 500)
 
@@ -71,14 +83,14 @@ def names_lines(width: float, view: MeetingStripView) -> int:
     return max(
         (
             len(lines_of(name, view.text_px, 500, room))
-            for (_, name), room in zip(view.names, _rooms(width, view), strict=True)
+            for (_, name), room in zip(view.passage.names, _rooms(width, view), strict=True)
         ),
         default=1,
     )
 
 
 def _rooms(width: float, view: MeetingStripView) -> tuple[float, ...]:
-    ends = (*(share for share, _ in view.names[1:]), 1.0)
+    ends = (*(share for share, _ in view.passage.names[1:]), 1.0)
     return tuple(
-        (end - share) * width - 6 for (share, _), end in zip(view.names, ends, strict=True)
+        (end - share) * width - 6 for (share, _), end in zip(view.passage.names, ends, strict=True)
     )

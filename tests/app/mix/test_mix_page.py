@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QMenu
 from window_tools import wait_for_plan
 
 import app.widgets.slide
+from app.drawing.mix.meeting import Passage
 from app.mix.meeting_head import MeetingHead
 from app.mix.meeting_view import MeetingView
 from app.mix.page import MixPage
@@ -622,7 +623,8 @@ def test_every_size_draws_and_nothing_leaves_its_place(page, qtbot, width, heigh
 def test_a_meeting_that_warns_bears_the_mark(qtbot) -> None:
     head = MeetingHead(1, None)
     qtbot.addWidget(head)
-    view = MeetingView("A", "B", "A and B meet in a mud.", True, (), ("#888888",), ((0.0, "grey"),))
+    passage = Passage((), ("#888888",), ((0.0, "grey"),))
+    view = MeetingView("A", "B", "A and B meet in a mud.", True, passage)
     head.set_view(view)
     head.resize(500, head.height_for(500, compact=False))
     warned = head.grab().toImage()

@@ -6,9 +6,9 @@ import pytest
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from app.drawing.marks import PartsBarView, VerdictView
+from app.drawing.marks import PartsBarView
 from app.drawing.mix.compare import ComparedChip, CompareView, paint_compare
-from app.drawing.mix.meeting import MeetingStripView, paint_meeting
+from app.drawing.mix.meeting import MeetingStripView, Passage, paint_meeting
 from app.drawing.mix.parts import NamedBarView, name_places, named_bar_height, paint_named_bar
 from app.drawing.mix.strip import StripView, StripZone, paint_strip
 from app.drawing.mix.swatch import SwatchView, paint_swatch
@@ -34,19 +34,16 @@ TONE = ToneView(CHIPS, 13, INK, INK)
 COMPARE = CompareView(
     "#5060a0",
     (
-        ComparedChip(
-            "ultramarine", "#4050a0", "3 : 1", VerdictView("close", "Close"), ("x",), True
-        ),
-        ComparedChip("cobalt", "#60a0c0", "2 : 1", VerdictView("off", "Off"), (), False),
+        ComparedChip("ultramarine", "#4050a0", "3 : 1", "close", "Close", "x", "", True),
+        ComparedChip("cobalt", "#60a0c0", "2 : 1", "off", "Off", "", "", False),
     ),
     13,
     INK,
     INK,
+    "#ededed",
 )
 MEETING = MeetingStripView(
-    ("#203080", "#c08020"),
-    ("#303070", "#b09030"),
-    ((0.0, "blue"), (0.5, "yellow")),
+    Passage(("#203080", "#c08020"), ("#303070", "#b09030"), ((0.0, "blue"), (0.5, "yellow"))),
     ("photo", "paint"),
     13,
     INK,
@@ -150,7 +147,7 @@ def test_a_meeting_lays_the_photo_over_the_paint(qapp) -> None:
     column = [colour(image, 70, y) for y in range(8, 110)]
     assert WALL not in column
     assert colour(image, 10, 6) == WALL
-    without = drawn(paint_meeting, replace(MEETING, photo=()), wall=RECT, label=60)
+    without = drawn(paint_meeting, replace(MEETING, passage=replace(MEETING.passage, photo=())), wall=RECT, label=60)
     assert without != image
 
 
