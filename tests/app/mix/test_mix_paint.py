@@ -147,7 +147,8 @@ def test_a_meeting_lays_the_photo_over_the_paint(qapp) -> None:
     column = [colour(image, 70, y) for y in range(8, 110)]
     assert WALL not in column
     assert colour(image, 10, 6) == WALL
-    without = drawn(paint_meeting, replace(MEETING, passage=replace(MEETING.passage, photo=())), wall=RECT, label=60)
+    passage = replace(MEETING.passage, photo=())
+    without = drawn(paint_meeting, replace(MEETING, passage=passage), wall=RECT, label=60)
     assert without != image
 
 
