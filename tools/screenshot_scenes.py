@@ -50,6 +50,18 @@ def draw_sky(
     return path
 
 
+def draw_clouds(folder: Path) -> Path:
+    """An evening sky, dark clouds with a glow between over a third of it, above dark ground."""
+    path = draw_sky(folder, (1200, 800), BLUE, (74, 70, 84), PEACH)
+    pixels = np.asarray(Image.open(path)).copy()
+    y, x = np.mgrid[0:800, 0:1200]
+    waves = np.sin(x / 61 + 2 * np.sin(y / 37)) + np.sin(y / 23 + x / 170)
+    between = (y > 200) & (y < 460)
+    pixels[between & (waves > 0.6)] = (240, 160, 80)
+    Image.fromarray(pixels).save(path)
+    return path
+
+
 def set_bands(stage: Stage, *lines: float, horizon: float) -> None:
     """Lines as if drawn by hand."""
     document = stage.window.document
@@ -66,6 +78,13 @@ def read_empty(stage: Stage) -> None:
 def read_portrait(stage: Stage) -> None:
     """A photo held upright."""
     stage.open(draw_sky(stage.folder, (900, 1600), BLUE, PALE, PEACH))
+
+
+@scene(PLAIN, WIDE, LARGE_TEXT)
+def read_two_colours(stage: Stage) -> None:
+    """A band with a glow between dark clouds."""
+    stage.open(draw_clouds(stage.folder))
+    set_bands(stage, 0.25, 0.55, horizon=0.85)
 
 
 @scene()

@@ -99,7 +99,9 @@ def _read() -> Chapter:
                     ),
                     translate(
                         "guide",
-                        "When a band holds two colours it says so: split it with Insert.",
+                        "Two colours one above the other want a line: split the band with Insert. "
+                        "Clouds that no line could part are its second colour: named with what "
+                        "they cover, and marked small on wheel and ladder.",
                     ),
                 )
             ),
@@ -144,6 +146,11 @@ def _mix() -> Chapter:
                         "guide",
                         "Pin a paint that must be used, leave one out of a band or of every mix, "
                         "or set the parts by hand: the colour follows at once.",
+                    ),
+                    translate(
+                        "guide",
+                        "A band's second colour has a mix of its own: open the band and press "
+                        "Second colour. It also says when to lay it.",
                     ),
                     translate(
                         "guide",

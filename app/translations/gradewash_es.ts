@@ -2851,6 +2851,14 @@
         <source>Parts are brush loads; count them into the well, then add water.</source>
         <translation>Las partes son cargas de pincel; cuéntalas en el pocillo y luego añade agua.</translation>
     </message>
+    <message>
+        <source>Two colours one above the other want a line: split the band with Insert. Clouds that no line could part are its second colour: named with what they cover, and marked small on wheel and ladder.</source>
+        <translation>Dos colores uno encima del otro piden una línea: divide la banda con Insertar. Las nubes que ninguna línea podría separar son su segundo color: se nombra con lo que cubre y se marca en pequeño en el círculo y la escala.</translation>
+    </message>
+    <message>
+        <source>A band's second colour has a mix of its own: open the band and press Second colour. It also says when to lay it.</source>
+        <translation>El segundo color de una banda tiene su propia mezcla: abre la banda y pulsa Segundo color. También dice cuándo aplicarlo.</translation>
+    </message>
     </context>
 <context>
     <name>header</name>

@@ -216,11 +216,11 @@ def _groups(laying: list[int], mixes: Sequence[Mix], strips: Collection[Joint]) 
 def _needs_clean_brush(laid: Sequence[Mix], coming: Mix) -> bool:
     """Whether what is left in the brush would show in the next wash.
 
-    A greyish wash bears any trace of colour. A colour is compared with the brush's first one: a
-    sunset may turn half the wheel in small steps.
+    A greyish wash bears any trace of colour, and one mix bears itself. A colour is compared with
+    the brush's first one: a sunset may turn half the wheel in small steps.
     """
     colour = coming.colour
-    if _is_greyish(coming):
+    if _is_greyish(coming) or coming.parts == laid[-1].parts:
         return False
     first = next((mix for mix in laid if not _is_greyish(mix)), None)
     if first is None:

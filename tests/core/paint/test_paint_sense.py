@@ -261,6 +261,28 @@ def test_meetings_and_order_agree():
     assert strips > 3
 
 
+def test_no_brush_is_rinsed_between_two_washes_of_one_mix():
+    """Unless a strip of clean water lies between them."""
+    for where, plan in all_plans().items():
+        lays = [step for step in plan.order.steps if step.stage == "lay"]
+        for before, after in pairwise(lays):
+            one = plan.band(before.letters[-1]).classroom.mix.parts
+            other = plan.band(after.letters[0]).classroom.mix.parts
+            assert one != other or after.apart, where
+    # Far apart on the wheel: the grey between does not hide that one mix is one mix.
+    washes = [make_mix(TWELVE_PAN, {"ultramarine": 1}, load) for load in (0.001, 0.003)]
+    yellow = make_mix(TWELVE_PAN, {"mid_yellow": 1}, 0.0005)
+    order = order_of_work("ABC", [yellow, *washes])
+    assert sum(step.stage == "rinse" for step in order.steps) == 1
+
+
+def test_a_match_has_no_complaint():
+    for where, _, band in all_bands():
+        chosen = band.classroom
+        if chosen is not None and chosen.verdict == "matches":
+            assert shortfall_text(chosen) == "", where
+
+
 def test_a_third_colour_between_two_bands_is_one_the_plan_has():
     for where, plan in all_plans().items():
         for band in plan.bands:
