@@ -15,6 +15,7 @@ from skimage.color import deltaE_ciede2000, rgb2lab
 
 from core.bands.careful import read_bands
 from core.bands.lines import Bands, move_line
+from core.bands.propose import propose
 from core.bands.stats import BandStats
 from core.photo import Photo
 from core.reading.reading import BandReading
@@ -223,3 +224,44 @@ def test_a_dragged_line_keeps_both_colours(seed) -> None:
         assert other.second is not None
         assert abs(one.second.share - other.second.share) < 0.03
         assert far(one.second.colour.Lab, other.second.colour.Lab) < 3
+
+
+def over_land(sky: np.ndarray) -> np.ndarray:
+    """A drawn band between plain sky above and land below: what is cloud must be found too."""
+    plain = np.full((HEIGHT, WIDTH, 3), np.median(sky, axis=(0, 1)), np.uint8)
+    land = np.full((HEIGHT // 2, WIDTH, 3), (45, 50, 35), np.uint8)
+    return grain(np.concatenate([plain, sky, plain, land]), 2)
+
+
+LINES, HORIZON = (2 / 7, 4 / 7), 6 / 7
+
+
+@pytest.mark.parametrize("share", [0.2, 0.35])
+@pytest.mark.parametrize(("sky", "cloud"), [*PAIRS, ((48, 80, 160), (32, 32, 48))])
+def test_clouds_darker_or_stronger_than_the_sky_are_sky(sky, cloud, share) -> None:
+    """They stand out as a kite does, but they float and cover much of their rows."""
+    for seed, (size, soft) in enumerate(((60, 0), (20, 0), (40, 5))):
+        pixels, truth = clouds(sky, cloud, share, size=size, soft=soft, seed=seed)
+        photo = photo_of(over_land(pixels))
+        mask = propose(photo, horizon=HORIZON).sky
+        _, band, _ = read_bands(photo, mask, Bands(HORIZON, LINES))
+        assert band.second is not None
+        assert band.second.share == pytest.approx(truth, abs=0.04)
+        assert band.pixel_share > 0.93
+
+
+def test_what_stands_before_the_sky_is_still_left_out() -> None:
+    """A mast that stands on the land, and a kite."""
+    pixels = over_land(np.full((HEIGHT, WIDTH, 3), (80, 128, 192), np.uint8))
+    mast = np.zeros(pixels.shape[:2], bool)
+    mast[250:620, 150:240] = True
+    kite = np.zeros_like(mast)
+    kite[300:330, 400:430] = True
+    pixels[mast] = (40, 30, 30)
+    pixels[kite] = (220, 30, 40)
+    photo = photo_of(pixels)
+    mask = propose(photo, horizon=HORIZON).sky
+    assert mask[mast & (np.arange(len(pixels)) < 580)[:, None]].mean() < 0.05
+    assert mask[kite].mean() < 0.05
+    bands = read_bands(photo, mask, Bands(HORIZON, LINES))
+    assert [band.second for band in bands] == [None] * 3
