@@ -51,11 +51,7 @@
         <source>This sky changes more from left to right than from top to bottom: bands describe only part of it.</source>
         <translation>Este cielo cambia más de izquierda a derecha que de arriba abajo: las bandas describen solo una parte.</translation>
     </message>
-<message>
-        <source>What lies below is lighter than the sky: snow or water, or more sky? Check the horizon line.</source>
-        <translation>Lo de abajo es más claro que el cielo: ¿nieve o agua, o más cielo? Revisa la línea del horizonte.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>before i</name>
     <message>
@@ -165,11 +161,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo's height</source>
+        <source>Horizon line, percent of the photo&apos;s height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -444,11 +440,11 @@
         <translation>Aplica {bands}</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -516,7 +512,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher's remark</source>
+        <source>Your teacher&apos;s remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -532,7 +528,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -599,23 +595,7 @@
         <source>Lay {first}, the lightest, then outwards {rest}</source>
         <translation>Aplica {first}, la más clara, y luego hacia fuera {rest}</translation>
     </message>
-<message>
-        <source>{ml:g} mL in all. {note}</source>
-        <translation>{ml:g} ml en total. {note}</translation>
-    </message>
-    <message>
-        <source>Turn the sheet upside down: the strongest band comes first.</source>
-        <translation>Pon la lámina boca abajo: la banda más fuerte va primero.</translation>
-    </message>
-    <message>
-        <source>Turn the sheet upside down: the lightest band comes first.</source>
-        <translation>Pon la lámina boca abajo: la banda más clara va primero.</translation>
-    </message>
-    <message>
-        <source>{laying}; each runs into the next.</source>
-        <translation>{laying}; cada una se funde con la que sigue.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>checker</name>
     <message>
@@ -638,7 +618,7 @@
         <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
     </message>
     <message>
-        <source>{name} is a study of another photo: bring it into that lesson's class set.</source>
+        <source>{name} is a study of another photo: bring it into that lesson&apos;s class set.</source>
         <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
     </message>
     <message>
@@ -730,7 +710,7 @@
         <translation>demasiado alta</translation>
     </message>
     <message>
-        <source>Mark the line's height in pencil on the tape before wetting the sheet.</source>
+        <source>Mark the line&apos;s height in pencil on the tape before wetting the sheet.</source>
         <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
     </message>
     <message>
@@ -778,7 +758,7 @@
         <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
     </message>
     <message>
-        <source>{name} names none of this class's codes: write a code and an id on each line, with a comma between.</source>
+        <source>{name} names none of this class&apos;s codes: write a code and an id on each line, with a comma between.</source>
         <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
     </message>
     <message>
@@ -806,7 +786,7 @@
         <translation>Su etiqueta es de la lista de otra clase.</translation>
     </message>
     <message>
-        <source>The number on its ticket is not on this class's list.</source>
+        <source>The number on its ticket is not on this class&apos;s list.</source>
         <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
     </message>
     <message>
@@ -822,7 +802,7 @@
         <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
     </message>
     <message>
-        <source>It is at {place}. Look at the painting's corners.</source>
+        <source>It is at {place}. Look at the painting&apos;s corners.</source>
         <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
     </message>
     <message>
@@ -846,7 +826,7 @@
         <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
     </message>
     <message>
-        <source>This folder's class-set.json is no class set: choose another folder.</source>
+        <source>This folder&apos;s class-set.json is no class set: choose another folder.</source>
         <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
     </message>
     <message>
@@ -973,11 +953,7 @@
         <source>marks</source>
         <translation>notas</translation>
     </message>
-<message>
-        <source>This picture could not be checked: save it anew as a JPEG, or photograph the sheet again.</source>
-        <translation>Esta imagen no se pudo revisar: guárdala de nuevo como JPEG o vuelve a fotografiar la lámina.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>class view</name>
     <message>
@@ -1236,15 +1212,7 @@
         <source>Pull together</source>
         <translation>Unir</translation>
     </message>
-<message>
-        <source>Dry? Feel it</source>
-        <translation>¿Seco? Tócalo</translation>
-    </message>
-    <message>
-        <source>Wet</source>
-        <translation>Moja</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>command line</name>
     <message>
@@ -1252,7 +1220,7 @@
         <translation>Imprime una hoja en PDF: el plan, la ficha o las observaciones.</translation>
     </message>
     <message>
-        <source>a study, a photo for a plan or a blank worksheet, or a class set's folder</source>
+        <source>a study, a photo for a plan or a blank worksheet, or a class set&apos;s folder</source>
         <translation>un estudio, una foto para un plan o una ficha en blanco, o la carpeta de una clase</translation>
     </message>
     <message>
@@ -1272,7 +1240,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study's: a box's name, or its file</source>
+        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -1280,7 +1248,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student's own scores are in</source>
+        <source>findings even before the student&apos;s own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -1372,7 +1340,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -1388,7 +1356,7 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student's own scores should come first</source>
+        <source>print the scores too: the student&apos;s own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
@@ -1516,7 +1484,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo's name</source>
+        <source>the title; otherwise made from the photo&apos;s name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -1544,7 +1512,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -1636,7 +1604,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher's remark: {text}</source>
+        <source>The teacher&apos;s remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -1692,7 +1660,7 @@
         <translation>guardar, revisar y calificar las láminas de toda una clase</translation>
     </message>
     <message>
-        <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students' work</source>
+        <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students&apos; work</source>
         <translation>la foto del cielo, un estudio con sus líneas y pinturas, u otra carpeta de clase: su foto, líneas y pinturas, sin el trabajo de sus estudiantes</translation>
     </message>
     <message>
@@ -1844,7 +1812,7 @@
         <translation>--jobs {text} no es un número de tareas: da de 1 a {most}.</translation>
     </message>
     <message>
-        <source>the class set's folder</source>
+        <source>the class set&apos;s folder</source>
         <translation>la carpeta de la clase</translation>
     </message>
     <message>
@@ -1856,7 +1824,7 @@
         <translation>En esta clase no hay estudiante {code}.</translation>
     </message>
     <message>
-        <source>{n} pictures are called {name}: give the picture's own file, or the start of its digest from gradewash class show --json.</source>
+        <source>{n} pictures are called {name}: give the picture&apos;s own file, or the start of its digest from gradewash class show --json.</source>
         <translation>{n} imágenes se llaman {name}: da el archivo de la imagen, o el principio de su digest según gradewash class show --json.</translation>
     </message>
     <message>
@@ -1976,7 +1944,7 @@
         <translation>la tabla que escribir: su nombre acaba en .csv o .xlsx</translation>
     </message>
     <message>
-        <source>your own CSV with a code and the school's id on each line: adds the column id; it is read and not kept</source>
+        <source>your own CSV with a code and the school&apos;s id on each line: adds the column id; it is read and not kept</source>
         <translation>tu propio CSV con un código y el identificador de la escuela en cada línea: añade la columna id; se lee y no se guarda</translation>
     </message>
     <message>
@@ -2011,51 +1979,7 @@
         <source>-o {name} would replace what is read: give another name.</source>
         <translation>-o {name} reemplazaría lo que se lee: da otro nombre.</translation>
     </message>
-<message>
-        <source>--corners {text} does not list four corners: give eight numbers with commas between, x and y in pixels from the top left corner clockwise.</source>
-        <translation>--corners {text} no da cuatro esquinas: da ocho números separados por comas, x e y en píxeles, desde arriba a la izquierda en el sentido de las agujas del reloj.</translation>
-    </message>
-    <message>
-        <source>the sky photo, or a study with its lines and paints</source>
-        <translation>la foto del cielo, o un estudio con sus líneas y pinturas</translation>
-    </message>
-    <message>
-        <source>In all {ml:g} mL of mixes. {note}</source>
-        <translation>En total, {ml:g} ml de mezclas. {note}</translation>
-    </message>
-    <message>
-        <source>The line {y:g} lies below the horizon, found at {horizon:.2f}: say with --horizon where the sky ends.</source>
-        <translation>La línea {y:g} queda por debajo del horizonte, que está en {horizon:.2f}: di con --horizon dónde acaba el cielo.</translation>
-    </message>
-    <message>
-        <source>The corners of the painting are not sure. See whether they lie where they were found, and give better ones if not: {option}.</source>
-        <translation>Las esquinas de la pintura no son seguras. Mira si están donde se encontraron y, si no, da otras mejores: {option}.</translation>
-    </message>
-    <message>
-        <source>The sheet seems to lie upside down.</source>
-        <translation>La lámina parece estar boca abajo.</translation>
-    </message>
-    <message>
-        <source>The sheet seems to lie on its side.</source>
-        <translation>La lámina parece estar de lado.</translation>
-    </message>
-    <message>
-        <source>say whose a picture is, or lay it aside</source>
-        <translation>di de quién es una imagen, o apártala</translation>
-    </message>
-    <message>
-        <source>a study, or a photo for a plan or a blank worksheet</source>
-        <translation>un estudio, o una foto para un plan o una ficha en blanco</translation>
-    </message>
-    <message>
-        <source>plan (the default), worksheet or findings</source>
-        <translation>plan (lo habitual), worksheet o findings</translation>
-    </message>
-    <message>
-        <source>-o {name} would replace what is printed: give another name.</source>
-        <translation>-o {name} reemplazaría lo que se imprime: da otro nombre.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>errors</name>
     <message>
@@ -2122,7 +2046,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don't save</source>
+        <source>&amp;Don&apos;t save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -2281,15 +2205,11 @@
         <source>&amp;Open {name} alone</source>
         <translation>&amp;Abrir solo {name}</translation>
     </message>
-<message>
-        <source>Unsaved work of an earlier window could not be read. Nothing of it was removed: it lies in {folder}.</source>
-        <translation>No se pudo leer el trabajo sin guardar de una ventana anterior. No se ha borrado nada: está en {folder}.</translation>
-    </message>
     <message>
         <source>Opening</source>
         <translation>Abriendo</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>glossary</name>
     <message>
@@ -2345,7 +2265,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter's wheel.</source>
+        <source>The hue opposite on the painter&apos;s wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -2409,7 +2329,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper's hollows and looks grainy.</source>
+        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -2433,7 +2353,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment's code on the label, such as PB29.</source>
+        <source>The pigment&apos;s code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -2452,7 +2372,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -2496,7 +2416,7 @@
         <translation>Abre una foto desde el menú Estudio, suéltala en la ventana o pégala. Se proponen las líneas entre las bandas y la línea del horizonte, donde acaba el cielo. Arrastra una línea, o ve a ella con Tab y muévela con las flechas.</translation>
     </message>
     <message>
-        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
+        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. The arrow shows where toning down leads, the dashes go on to the complement.</source>
         <translation>El círculo cromático del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. La flecha muestra adónde lleva apagarlo, los trazos siguen hasta el complementario.</translation>
     </message>
     <message>
@@ -2510,10 +2430,6 @@
     <message>
         <source>Other eyes shows what somebody sees who lacks one kind of cone. About 1 boy in 12 sees reds and greens less well.</source>
         <translation>Otros ojos muestra lo que ve quien carece de un tipo de cono. Más o menos 1 de cada 12 chicos distingue peor rojos y verdes.</translation>
-    </message>
-    <message>
-        <source>When a band holds two colours it says so: split it with Insert.</source>
-        <translation>Si una banda tiene dos colores, lo dice: divídela con Insert.</translation>
     </message>
     <message>
         <source>Plan the mixes</source>
@@ -2604,7 +2520,7 @@
         <translation>P avanza por la tira de abajo: moja, pon, para, seca. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
-        <source>A presenter's remote works: Page Down goes on.</source>
+        <source>A presenter&apos;s remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -2716,7 +2632,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter's wheel; that is common practice.</source>
+        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -2768,7 +2684,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -2843,23 +2759,15 @@
         <source>A part is one measure, kept the same: a dot of tube paint, or a rub of the brush on a pan. Count the parts into the well, then add water.</source>
         <translation>Una parte es una medida, siempre la misma: un punto de pintura de tubo o una pasada del pincel por la pastilla. Cuenta las partes en el pocillo y luego añade agua.</translation>
     </message>
-<message>
-        <source>Toning down: the same mix with more and more of its complement. One step matches the band; past it lies mud, hatched here.</source>
-        <translation>Apagar: la misma mezcla con cada vez más de su complementario. Un paso coincide con la banda; más allá está el barro, aquí rayado.</translation>
-    </message>
-    <message>
-        <source>Parts are brush loads; count them into the well, then add water.</source>
-        <translation>Las partes son cargas de pincel; cuéntalas en el pocillo y luego añade agua.</translation>
-    </message>
     <message>
         <source>Two colours one above the other want a line: split the band with Insert. Clouds that no line could part are its second colour: named with what they cover, and marked small on wheel and ladder.</source>
         <translation>Dos colores uno encima del otro piden una línea: divide la banda con Insertar. Las nubes que ninguna línea podría separar son su segundo color: se nombra con lo que cubre y se marca en pequeño en el círculo y la escala.</translation>
     </message>
     <message>
-        <source>A band's second colour has a mix of its own: open the band and press Second colour. It also says when to lay it.</source>
+        <source>A band&apos;s second colour has a mix of its own: open the band and press Second colour. It also says when to lay it.</source>
         <translation>El segundo color de una banda tiene su propia mezcla: abre la banda y pulsa Segundo color. También dice cuándo aplicarlo.</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>header</name>
     <message>
@@ -3389,18 +3297,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
 <context>
     <name>mix</name>
     <message>
-        <source>Matches</source>
-        <translation>Coincide</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerca</translation>
-    </message>
-    <message>
-        <source>Well off</source>
-        <translation>Bastante lejos</translation>
-    </message>
-    <message>
         <source>A mix needs at least one part: give some paint a part.</source>
         <translation>Una mezcla necesita al menos una parte: pon una parte de alguna pintura.</translation>
     </message>
@@ -3513,15 +3409,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}'s measurements</source>
+        <source>using {paint}&apos;s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -3813,7 +3709,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box's reach.</source>
+        <source>Like {letter}, out of this box&apos;s reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -4081,7 +3977,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -4193,7 +4089,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el complementario exacto, {parts},</translation>
     </message>
     <message>
-        <source>Second colour of {letter}, {hue}: the paper's own white. {way}</source>
+        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
         <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
     <message>
@@ -4412,91 +4308,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Lay {first} on the wet sheet; then {rest} of the same puddle, more water where a band is lighter, wet into wet.</source>
         <translation>Aplica {first} en la lámina mojada; luego {rest} con la misma mezcla, con más agua donde una banda es más clara, húmedo sobre húmedo.</translation>
     </message>
-<message>
-        <source>Mix {ml:g} mL: one load of a large brush.</source>
-        <translation>Mezcla {ml:g} ml: una carga de pincel grande.</translation>
-    </message>
-    <message>
-        <source>Mix {ml:g} mL: {n} loads of a large brush.</source>
-        <translation>Mezcla {ml:g} ml: {n} cargas de pincel grande.</translation>
-    </message>
-    <message>
-        <source>{ml:g} mL of it: one load of a large brush.</source>
-        <translation>{ml:g} ml de ella: una carga de pincel grande.</translation>
-    </message>
-    <message>
-        <source>{ml:g} mL of it: {n} loads of a large brush.</source>
-        <translation>{ml:g} ml de ella: {n} cargas de pincel grande.</translation>
-    </message>
-    <message>
-        <source>Brush: a large soft round, about size 12, or a flat of {width}. Synthetic hair holds less: fill it more often.</source>
-        <translation>Pincel: uno redondo grande y suave, del 12 más o menos, o uno plano de {width}. El pelo sintético carga menos: llénalo más a menudo.</translation>
-    </message>
-    <message>
-        <source>{upper} runs into {lower}: {through}, clean.</source>
-        <translation>{upper} se funde con {lower}: {through}, limpio.</translation>
-    </message>
-    <message>
-        <source>{upper} and {lower} meet in a mud: {through}. Leave a clear {keep} between them.</source>
-        <translation>{upper} y {lower} se juntan en barro: {through}. Deja entre ellas un {keep} limpio.</translation>
-    </message>
-    <message>
-        <source>{upper} and {lower} meet in a mud: {through}. Leave clean water between them.</source>
-        <translation>{upper} y {lower} se juntan en barro: {through}. Deja agua limpia entre ellas.</translation>
-    </message>
-    <message>
-        <source>{upper} runs into {lower}: {through}, as in the photo.</source>
-        <translation>{upper} se funde con {lower}: {through}, como en la foto.</translation>
-    </message>
-    <message>
-        <source>{upper} runs into {lower}: {through}, clean, as in the photo.</source>
-        <translation>{upper} se funde con {lower}: {through}, limpio, como en la foto.</translation>
-    </message>
-    <message>
-        <source>Wet the whole sheet: even shine, no puddles. The shine lasts {low} to {high} min.</source>
-        <translation>Moja toda la lámina: brillo uniforme, sin charcos. El brillo dura de {low} a {high} min.</translation>
-    </message>
-    <message>
-        <source>Lay {first}, the lightest, on the wet sheet; then {rest}, wet into wet.</source>
-        <translation>Aplica {first}, la más clara, en la lámina mojada; luego {rest}, húmedo sobre húmedo.</translation>
-    </message>
-    <message>
-        <source>Lay {first}, the lightest, on the wet sheet.</source>
-        <translation>Aplica {first}, la más clara, en la lámina mojada.</translation>
-    </message>
-    <message>
-        <source>Lay {first} on the wet sheet; then {rest}, wet into wet.</source>
-        <translation>Aplica {first} en la lámina mojada; luego {rest}, húmedo sobre húmedo.</translation>
-    </message>
-    <message>
-        <source>Lay {bands} on the wet sheet.</source>
-        <translation>Aplica {bands} en la lámina mojada.</translation>
-    </message>
-    <message>
-        <source>Stop when the shine goes. For {low} to {high} min a wet brush would leave blooms.</source>
-        <translation>Para al irse el brillo. De {low} a {high} min, un pincel mojado dejaría floraciones.</translation>
-    </message>
-    <message>
-        <source>Dry flat: {low} to {high} min, until no longer cool to the hand.</source>
-        <translation>Seca en plano: {low} a {high} min, hasta que no se note fría.</translation>
-    </message>
-    <message>
-        <source>lighter, even at full strength,</source>
-        <translation>más claro, aun con toda su fuerza,</translation>
-    </message>
-    <message>
-        <source>{paints} is an earth colour, better in dull bands</source>
-        <translation>{paints} es un color tierra, mejor en bandas apagadas</translation>
-    </message>
-    <message>
-        <source>{paints} would be {faults} here, and one part too many is soon too strong.</source>
-        <translation>{paints}: aquí quedaría {faults}, y con una parte de más pronto es demasiado fuerte.</translation>
-    </message>
-    <message>
-        <source>{paints} would be {faults} here.</source>
-        <translation>{paints}: aquí quedaría {faults}.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>mix page</name>
     <message>
@@ -4911,27 +4723,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Brush for laying: a large soft round, about size 12; one filling covers {low:.0f} to {high:.0f} cm², less with synthetic hair. Mix with another.</source>
         <translation>Pincel para aplicar: uno redondo, grande y suave, del número 12 más o menos; una carga cubre de {low:.0f} a {high:.0f} cm², menos con pelo sintético. Mezcla con otro.</translation>
     </message>
-<message>
-        <source>Nobody measured your tube: its mixes are reckoned with the paint it behaves like, and the box says so.</source>
-        <translation>Nadie ha medido tu tubo: sus mezclas se calculan con la pintura a la que se parece, y la caja lo dice.</translation>
-    </message>
-    <message>
-        <source>{n} brush load</source>
-        <translation>{n} carga de pincel</translation>
-    </message>
-    <message>
-        <source>{n} brush loads</source>
-        <translation>{n} cargas de pincel</translation>
-    </message>
-    <message>
-        <source>{sheet}, painted {painted}: {ml:g} mL in {mixes}, about {loads}. Lay {order}.</source>
-        <translation>{sheet}, pintado {painted}: {ml:g} ml en {mixes}, más o menos {loads}. Aplica {order}.</translation>
-    </message>
-    <message>
-        <source>Brush: a large round, about size 12; a load covers {low:.0f} to {high:.0f} cm², less with synthetic hair.</source>
-        <translation>Pincel: uno redondo grande, del 12 más o menos; una carga cubre de {low:.0f} a {high:.0f} cm², menos con pelo sintético.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>notice</name>
     <message>
@@ -5108,7 +4900,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number} %</translation>
+        <translation>{number}&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -5142,7 +4934,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -5178,7 +4970,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -5225,11 +5017,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>This picture is too long to open ({width} x {height} pixels): the limit is {limit} pixels a side, so cut it and open a part.</source>
         <translation>Esta imagen es demasiado larga para abrirla ({width} x {height} píxeles): el límite es de {limit} píxeles por lado, así que recórtala y abre una parte.</translation>
     </message>
-<message>
-        <source>This picture file is damaged: copy or download it again, or save it anew.</source>
-        <translation>Este archivo de imagen está dañado: cópialo o descárgalo otra vez, o guárdalo de nuevo.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>preferences</name>
     <message>
@@ -5437,10 +5225,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
 </context>
 <context>
     <name>reader</name>
-    <message>
-        <source>Opening</source>
-        <translation>Abriendo</translation>
-    </message>
     <message>
         <source>Looking for the bands</source>
         <translation>Buscando las bandas</translation>
@@ -5998,34 +5782,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Estas esquinas no forman un rectángulo: ponlas en el sentido del reloj en las esquinas de la pintura, primero la de arriba a la izquierda.</translation>
     </message>
     <message>
-        <source>Matches</source>
-        <translation>Coincide</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerca</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>Lejos</translation>
-    </message>
-    <message>
-        <source>Cannot tell</source>
-        <translation>No se sabe</translation>
-    </message>
-    <message>
-        <source>improved</source>
-        <translation>mejoró</translation>
-    </message>
-    <message>
-        <source>got worse</source>
-        <translation>empeoró</translation>
-    </message>
-    <message>
-        <source>stayed</source>
-        <translation>sin cambio</translation>
-    </message>
-    <message>
         <source>hue</source>
         <translation>matiz</translation>
     </message>
@@ -6050,7 +5806,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo's hue</source>
+        <source>every band is in the photo&apos;s hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -6098,15 +5854,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo's</source>
+        <source>other hues than the photo&apos;s</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo's</source>
+        <source>light and dark are not the photo&apos;s</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo's</source>
+        <source>bright and dull are not the photo&apos;s</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -6241,35 +5997,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>The sky of this photo is too small to check a sheet against it: take a photo whose sky is at least {least} pixels wide and tall.</source>
         <translation>El cielo de esta foto es demasiado pequeño para comprobar una lámina con él: usa una foto cuyo cielo mida al menos {least} píxeles de ancho y de alto.</translation>
     </message>
-<message>
-        <source>Mix afresh from fewer paints, with a clean brush and clean water.</source>
-        <translation>Mezcla de nuevo con menos pinturas, con el pincel y el agua limpios.</translation>
-    </message>
-    <message>
-        <source>Mix afresh from fewer paints, in clean water and a little more of it.</source>
-        <translation>Mezcla de nuevo con menos pinturas, en agua limpia y un poco más abundante.</translation>
-    </message>
-    <message>
-        <source>Band {letter} is {hue} where the photo has {wanted}. Mix it afresh, and add {touch} little by little.</source>
-        <translation>El color de la banda {letter} es {hue}, y en la foto es {wanted}. Mézclalo de nuevo y añade {touch} poco a poco.</translation>
-    </message>
-    <message>
-        <source>A shadow lies across the sheet, so left and right are not compared: take the photo again in even light.</source>
-        <translation>Una sombra cruza la lámina, así que no se comparan izquierda y derecha: repite la foto con luz uniforme.</translation>
-    </message>
-    <message>
-        <source>The sheet seems to lie upside down: turn it round if that is so.</source>
-        <translation>La lámina parece estar boca abajo: dale la vuelta si es así.</translation>
-    </message>
-    <message>
-        <source>The sheet seems to lie on its side: turn it if that is so.</source>
-        <translation>La lámina parece estar de lado: gírala si es así.</translation>
-    </message>
-    <message>
-        <source>the bands lie elsewhere</source>
-        <translation>las bandas están en otro lugar</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>sheets page</name>
     <message>
@@ -6429,18 +6157,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Referencia</translation>
     </message>
     <message>
-        <source>nearer</source>
-        <translation>más cerca</translation>
-    </message>
-    <message>
-        <source>further</source>
-        <translation>más lejos</translation>
-    </message>
-    <message>
-        <source>stayed</source>
-        <translation>sin cambio</translation>
-    </message>
-    <message>
         <source>{letter} {quality}</source>
         <translation>{letter} {quality}</translation>
     </message>
@@ -6461,11 +6177,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo's</source>
+        <source>Bands of sheet {number} beside the photo&apos;s</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student's own scores.</source>
+        <source>Band by band: waits for the student&apos;s own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -6581,7 +6297,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Informe, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student's own scores</source>
+        <source>Measured, shown before the student&apos;s own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -6593,11 +6309,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student's own scores are in</source>
+        <source>For the teacher: before the student&apos;s own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -6637,7 +6353,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -6724,11 +6440,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>One pale corner.</source>
         <translation>Una esquina pálida.</translation>
     </message>
-<message>
-        <source>Nothing is told of this sheet until it lies upright.</source>
-        <translation>No se dice nada de esta lámina hasta que esté derecha.</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>spoken strip</name>
     <message>
@@ -6777,7 +6489,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>imagen</translation>
     </message>
     <message>
-        <source>{name} may be a person's name, so the study does not keep it: give it a title, and students a code.</source>
+        <source>{name} may be a person&apos;s name, so the study does not keep it: give it a title, and students a code.</source>
         <translation>{name} puede ser el nombre de una persona, así que el estudio no lo guarda: ponle un título, y a los alumnos un código.</translation>
     </message>
 </context>
@@ -6836,11 +6548,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student's code</source>
+        <source>the student&apos;s code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class's code</source>
+        <source>the class&apos;s code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -6963,7 +6675,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash's strength</source>
+        <source>set the wash&apos;s strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -7043,7 +6755,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher's remark</source>
+        <source>write the teacher&apos;s remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -7510,34 +7222,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>A {hue} with a touch of {touch} makes {complement}.</source>
         <translation>Un {hue} con un toque de {touch} da {complement}.</translation>
     </message>
-<message>
-        <source>Start with {hue} and add its complement, {complement}, until only a hint of {hue} is left: on the wheel that moves in from {hue} almost to the middle.</source>
-        <translation>Empieza con {hue} y añade su complementario, {complement}, hasta que quede solo un rastro de {hue}: en el círculo, eso entra desde el {hue} casi hasta el centro.</translation>
-    </message>
-    <message>
-        <source>Tone {hue} down well with its complement, {complement}: on the wheel that moves in from {hue} straight towards the middle.</source>
-        <translation>Apaga bastante el {hue} con su complementario, {complement}: en el círculo, eso entra desde el {hue} derecho hacia el centro.</translation>
-    </message>
-    <message>
-        <source>Tone {hue} down a little with its complement, {complement}: on the wheel that moves in from {hue} straight towards the middle.</source>
-        <translation>Apaga un poco el {hue} con su complementario, {complement}: en el círculo, eso entra desde el {hue} derecho hacia el centro.</translation>
-    </message>
-    <message>
-        <source>The {hue} in the box will do it: add it in specks.</source>
-        <translation>Con el {hue} de la caja basta: añádelo por pizcas.</translation>
-    </message>
-    <message>
-        <source>The {hue} in the box comes close: add it in specks, and a touch of {touch} moves it the last step along the wheel to {complement}.</source>
-        <translation>El {hue} de la caja se acerca: añádelo por pizcas, y un toque de {touch} lo lleva el último paso por el círculo hasta el {complement}.</translation>
-    </message>
-    <message>
-        <source>From your box: about 1 part {paint} in {whole}.</source>
-        <translation>De tu caja: {paint}, más o menos 1 parte de cada {whole}.</translation>
-    </message>
-    <message>
-        <source>From your box: about {parts} parts {paint} in {whole}.</source>
-        <translation>De tu caja: {paint}, más o menos {parts} partes de cada {whole}.</translation>
-    </message>
     <message>
         <source>Matches</source>
         <translation>Coincide</translation>
@@ -7574,7 +7258,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher's remark</source>
+        <source>Teacher&apos;s remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -7890,11 +7574,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet's picture on the Sheets page to open them.</source>
+        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
     </message>
 </context>
