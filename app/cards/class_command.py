@@ -5,12 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 from pathlib import Path
 
+from app.cards.dates import date_text, today
+from app.cards.page import Page
+from app.cards.paper import Paper
 from app.state.settings import config_folder, load_settings
 from core.cards import CardData, gather
+from core.cards.words.titles import class_text
 from core.class_set.folder import read_class_set, read_picture
+from core.class_set.hard import found_hard
+from core.class_set.kept_checks import found_checks
 from core.class_set.model import ClassSet
+from core.class_set.prints import shown_students, sky_of
+from core.class_set.questions import sort_pictures
+from core.class_set.spread import spreads_of
 
-CLASS_KINDS = ("tickets", "worksheets")
+CLASS_KINDS = ("tickets", "worksheets", "contact", "slips", "hard")
 
 
 def class_pdf(folder: Path, kind: str, paper_name: str, *, bw: bool) -> bytes:
@@ -32,9 +41,11 @@ def class_pdf(folder: Path, kind: str, paper_name: str, *, bw: bool) -> bytes:
     class_list = class_set.class_list
     if kind == "tickets":
         pages = lay_out_tickets(class_list.tag, class_set.title, class_list.students, paper)
-    else:
+    elif kind == "worksheets":
         data = _data(folder, class_set)
         pages = lay_out_worksheets(data, class_list.tag, class_list.students, paper, bw=bw)
+    else:
+        pages = _prints(folder, class_set, kind, paper)
     return pdf_of(pages, class_set.title or class_set.exercise.title)
 
 
@@ -49,3 +60,29 @@ def _data(folder: Path, class_set: ClassSet) -> CardData:
         else {study.photo.digest: read_picture(folder, study.photo.digest)}
     )
     return gather("worksheet", replace(study, worksheet=sheet), pictures, wording)
+
+
+def _prints(folder: Path, class_set: ClassSet, kind: str, paper: Paper) -> tuple[Page, ...]:
+    """What is printed of the paintings."""
+    # deferred: start-up time
+    from app.cards.class_prints import lay_out_contact, lay_out_hard, lay_out_slips
+    from app.drawing.pyramid import image_of
+
+    study = class_set.exercise
+    assert study.photo is not None, "a class set has a photo"
+    assert study.bands is not None, "and lines"
+    checks = found_checks(folder, class_set)
+    placement = sort_pictures(class_set, checks).placement
+    students = shown_students(folder, class_set, placement, checks)
+    sky = image_of(sky_of(read_picture(folder, study.photo.digest), study.bands.horizon))
+    day = date_text(today())
+    if kind == "contact":
+        of_class = class_text(class_set.title) + ": " if class_set.title else ""
+        return lay_out_contact(of_class + study.title, day, sky, students, paper)
+    if kind == "slips":
+        return lay_out_slips(study.title, class_set.title, sky, students, paper)
+    spreads = spreads_of(class_set, placement, checks)
+    info = [class_text(class_set.title)] if class_set.title else []
+    return lay_out_hard(
+        study.title, [*info, day], sky, study.bands, spreads, found_hard(*spreads), paper
+    )

@@ -48,8 +48,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="KIND",
         help=translate(
             "command line",
-            "plan (the default), worksheet or findings; of a class set tickets (the default) or "
-            "worksheets",
+            "plan (the default), worksheet or findings; of a class set tickets (the default), "
+            "worksheets, contact, slips or hard",
         ),
     )
     parser.add_argument(

@@ -79,7 +79,8 @@ def _steps(first: Sequence[Spread], second: Sequence[Spread]) -> list[Hard]:
 def _step(group: list[Spread], later: Sequence[Spread]) -> Hard:
     lead = max(group, key=lambda one: one.share_off)
     ways = listed([_way(one) for one in group])
-    count = max(one.above if one.direction > 0 else one.below for one in group)
+    # Of two things said together, the smaller count holds for both.
+    count = min(one.above if one.direction > 0 else one.below for one in group)
     if lead.quality == "placement":
         text = translate("class set", "The line below {letter} came {way} on {n} of {all} sheets.")
     else:

@@ -11,6 +11,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import comb
 
+from core.class_set.kept_checks import Kept
+from core.class_set.model import ClassSet
 from core.class_set.placing import Placement
 from core.class_set.ticket import Slot
 from core.reading.quality import QUALITIES, Quality
@@ -77,7 +79,7 @@ class Spread:
     @property
     def direction(self) -> int:
         """+1 or -1, the way most are off; 0 where there is none."""
-        return (self.above > self.below) - (self.above < self.below)
+        return int(self.above > self.below) - int(self.above < self.below)
 
     @property
     def share_off(self) -> float:
@@ -149,6 +151,24 @@ def spread(checks: Sequence[SheetCheck]) -> tuple[Spread, ...]:
     rank = {quality: place for place, quality in enumerate(QUALITIES)}
     rows = sorted(gaps, key=lambda row: (row[0], rank[row[1]]))
     return told_apart([Spread(*row, tuple(sorted(gaps[row]))) for row in rows])
+
+
+def spreads_of(
+    class_set: ClassSet, placement: Placement, checks: Mapping[str, Kept]
+) -> tuple[tuple[Spread, ...], tuple[Spread, ...]]:
+    """The spreads of everybody's first sheets, and of the second ones.
+
+    Parameters
+    ----------
+    checks : mapping
+        From `core.class_set.kept_checks.found_checks`.
+    """
+    made = {digest: kept.check for digest, kept in checks.items() if kept.check is not None}
+    numbers = [student.number for student in class_set.students]
+    return (
+        spread(checks_at(placement, made, numbers, 0)),
+        spread(checks_at(placement, made, numbers, 1)),
+    )
 
 
 def told_apart(spreads: Sequence[Spread]) -> tuple[Spread, ...]:

@@ -92,9 +92,10 @@ def photograph_with_ticket(
 
     cover = cover_of(x, y, pw - 1, ph - 1)
     picture = desk_picture(shot, rng)
+    along = rng.uniform(0.2, 0.8)  # drawn in any case: all else is then the same without a ticket
     if ticket is not None:
         mm = pw / PAPER_MM
-        tx = x - (0.5 * pw - TICKET_MM[0] * mm * rng.uniform(0.2, 0.8))
+        tx = x - (0.5 * pw - TICKET_MM[0] * mm * along)
         ty = y - (ph + beside * mm)
         card = gaussian_filter(ticket_picture(ticket), 0.3 * _PX_PER_MM / (mm * scale))
         look = [ty / mm * _PX_PER_MM, tx / mm * _PX_PER_MM]

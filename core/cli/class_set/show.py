@@ -13,7 +13,7 @@ from core.class_set.hard import Hard, found_hard
 from core.class_set.kept_checks import Kept, found_checks
 from core.class_set.model import ClassSet
 from core.class_set.questions import Sorted, sort_pictures
-from core.class_set.spread import Spread, checks_at, spread
+from core.class_set.spread import Spread, spreads_of
 from core.class_set.standing import state_of, state_word
 from core.class_set.ticket import Slot
 from core.cli.class_set.common import add_folder, say_questions
@@ -21,7 +21,6 @@ from core.cli.layout import say, table, terminal_width
 from core.i18n import translate
 from core.reading.quality import QUALITIES
 from core.sheet.findings.words import quality_word
-from core.sheet.result import SheetCheck
 from core.words.lists import sentence_case
 
 
@@ -39,7 +38,7 @@ def run(args: argparse.Namespace) -> int:
     class_set = read_class_set(folder)
     checks = found_checks(folder, class_set)
     found = sort_pictures(class_set, checks)
-    spreads = _spreads(class_set, found, checks)
+    spreads = spreads_of(class_set, found.placement, checks)
     hard = found_hard(*spreads)
     if args.json:
         print(
@@ -50,17 +49,6 @@ def run(args: argparse.Namespace) -> int:
         return 0
     _in_words(class_set, found, spreads, hard)
     return 0
-
-
-def _spreads(
-    class_set: ClassSet, found: Sorted, checks: Mapping[str, Kept]
-) -> tuple[tuple[Spread, ...], tuple[Spread, ...]]:
-    made: dict[str, SheetCheck] = {
-        digest: kept.check for digest, kept in checks.items() if kept.check is not None
-    }
-    numbers = [student.number for student in class_set.students]
-    first, second = (spread(checks_at(found.placement, made, numbers, index)) for index in (0, 1))
-    return first, second
 
 
 def _in_words(
