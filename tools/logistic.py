@@ -6,7 +6,12 @@ import numpy as np
 from scipy.optimize import minimize
 
 
-def balanced_weights(right: np.ndarray, terms: np.ndarray, penalty: float) -> np.ndarray:
+def balanced_weights(
+    right: np.ndarray,
+    terms: np.ndarray,
+    penalty: float,
+    bounds: list[tuple[float | None, float | None]] | None = None,
+) -> np.ndarray:
     """Weights of the terms.
 
     Parameters
@@ -16,6 +21,8 @@ def balanced_weights(right: np.ndarray, terms: np.ndarray, penalty: float) -> np
         The first is the constant: it goes free of the penalty.
     penalty : float
         Half of it for each squared weight.
+    bounds : list of (least, most), optional
+        What each weight may be.
 
     Returns
     -------
@@ -31,4 +38,5 @@ def balanced_weights(right: np.ndarray, terms: np.ndarray, penalty: float) -> np
         slope = -(share * sign * chance) @ terms + penalty * np.concatenate([[0.0], w[1:]])
         return float(value), slope
 
-    return np.asarray(minimize(loss, np.zeros(terms.shape[1]), jac=True, method="L-BFGS-B").x)
+    start = np.zeros(terms.shape[1])
+    return np.asarray(minimize(loss, start, jac=True, method="L-BFGS-B", bounds=bounds).x)

@@ -192,7 +192,9 @@ class Reader(QObject):
         self._proposed = proposed
         self.sky_changed.emit(proposed.veil)
         self.rivals_changed.emit(proposed.proposal.rivals)
-        self.doubt_changed.emit(proposed.proposal.reason or "")
+        proposal = proposed.proposal
+        said = proposal.remarks if proposal.reason is None else (proposal.reason,)
+        self.doubt_changed.emit(said[0] if said else "")
 
     def _on_study(self, before: object, after: object) -> None:
         bands = self._document.study.bands

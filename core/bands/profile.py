@@ -65,12 +65,8 @@ def _median_filter(values: Floats, reach: int) -> Floats:
     return np.asarray(np.nanmedian(windows, axis=-1), dtype=np.float64)
 
 
-_SHORTEST = 0.06
-"""Bands thinner than this share of the sky need a strong reason."""
-
-_THINNEST = 0.025
-_THIN_MUST_SAVE = 2.5
-"""How many bands' worth of cost a proposal with a thin band must save."""
+_SHORTEST, _SLIVER = 0.06, 0.045
+"""The thinnest band proposed, as a share of the sky and of the photo: nobody paints a sliver."""
 
 _LEAST_PRICE = 2.0
 """What one more band costs at least, in squared working-space units: a step of 3 units in the
@@ -105,16 +101,22 @@ def cut_profile(profile: Profile, count: int | None = None) -> tuple[float, ...]
         no room for so many.
     """
     cuts = _worth_it(profile) if count is None else _asked_for(profile, count)
+    least = MIN_BAND if count is not None else _thinnest(profile)
     exact = [float(profile.y[at]) for at in cuts.at]
     lines: list[float] = []
     for line, following in pairwise((*exact, profile.horizon)):
         above = lines[-1] if lines else 0.0
         # A snapped line leaves room for those next to it, or stays where it was.
         for y in (_snapped(profile, line), line):
-            if y - above >= MIN_BAND and following - y >= MIN_BAND:
+            if y - above >= least and following - y >= least:
                 lines.append(y)
                 break
     return tuple(lines)
+
+
+def _thinnest(profile: Profile) -> float:
+    """The thinnest band proposed unasked, as a share of the photo's height."""
+    return max(_SHORTEST * profile.horizon, _SLIVER)
 
 
 def _asked_for(profile: Profile, count: int) -> Cuts:
@@ -128,23 +130,15 @@ def _asked_for(profile: Profile, count: int) -> Cuts:
 
 
 def _worth_it(profile: Profile) -> Cuts:
-    n, weight = len(profile.y), float(profile.weights.sum())
-    wide = best_cuts(profile.work, profile.weights, most=MOST, shortest=max(1, int(_SHORTEST * n)))
-    if not wide:
+    weight = float(profile.weights.sum())
+    pitch = float(np.median(np.diff(profile.y))) if len(profile.y) > 1 else 1.0
+    shortest = max(1, math.ceil(_thinnest(profile) / pitch))
+    cuts = best_cuts(profile.work, profile.weights, most=MOST, shortest=shortest)
+    if not cuts:
         return best_cuts(profile.work, profile.weights, most=1)[1]
-    price = max(_LEAST_PRICE, _PRICE_PER_SPREAD * math.sqrt(wide[1].cost / weight))
+    price = max(_LEAST_PRICE, _PRICE_PER_SPREAD * math.sqrt(cuts[1].cost / weight))
     price += _PRICE_OF_MIXED * profile.mixed**2
-
-    def total(pieces: int, cuts: dict[int, Cuts]) -> float:
-        return cuts[pieces].cost / weight + price * pieces
-
-    best = min(wide, key=lambda k: total(k, wide))
-    shortest = max(1, int(_THINNEST * n))
-    thin = best_cuts(profile.work, profile.weights, most=MOST, shortest=shortest)
-    best_thin = min(thin, key=lambda k: total(k, thin))
-    if total(best_thin, thin) < total(best, wide) - _THIN_MUST_SAVE * price:
-        return thin[best_thin]
-    return wide[best]
+    return cuts[min(cuts, key=lambda k: cuts[k].cost / weight + price * k)]
 
 
 _SNAP_REACH = 0.015

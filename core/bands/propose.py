@@ -26,9 +26,12 @@ class Proposal:
     ----------
     bands : Bands
     sure : bool
-        Whether nothing speaks against the proposal.
+        Whether nothing speaks against where the sky ends.
     reason : str or None
         One sentence, translated, why it is unsure; None when it is sure.
+    remarks : tuple of str
+        Sentences, translated, about a sky that bands describe only partly, or hardly need: a
+        heavy cloud, one colour, another colour to the left than to the right.
     rivals : tuple of float
         Other heights at which the sky may end, best first, as fractions of the height.
     sky : ndarray, shape (h, w), bool
@@ -41,6 +44,7 @@ class Proposal:
     reason: str | None
     rivals: tuple[float, ...]
     sky: NDArray[np.bool_]
+    remarks: tuple[str, ...] = ()
 
 
 def propose(
@@ -87,16 +91,20 @@ def propose(
     profile = make_profile(grid.fine, mask, ends)
     lines = () if profile is None else cut_profile(profile, count)
     bands = Bands(ends, lines)
-    reason = _doubt(grid, mask, profile, None if horizon is not None else chosen, rivals)
+    reason = _doubt(grid, profile, None if horizon is not None else chosen, rivals)
+    remarks = () if profile is None else _remarks(grid, mask, profile, bands, count)
     height, width = photo.pixels.shape[:2]
     sky = whole_mask(mask, height, width, photo.opaque)
     step(1.0, progress, should_stop)
-    return Proposal(bands, reason is None, reason, tuple(r.horizon for r in rivals), sky)
+    return Proposal(bands, reason is None, reason, tuple(r.horizon for r in rivals), sky, remarks)
 
 
 _RIVAL_SHARE, _RIVAL_WITHIN, _RIVAL_LEAST = 0.55, 8.0, 2.5
 
 _WHOLE = 0.985
+_STRIPE = 0.06
+"""So close below another edge a stronger one may be the land's, and the stripe between a glow."""
+
 _DIM_LAND = 6.0
 """When the whole picture seems to be sky, a step so strong is worth a question: land in mist or
 at night."""
@@ -116,8 +124,14 @@ def _rivals(found: list[Candidate]) -> list[Candidate]:
     return [
         c
         for c in found[1:]
-        if c.horizon >= MIN_BAND and (c.score > least or (whole and _may_be_land(c)))
+        if c.horizon >= MIN_BAND
+        and (c.score > least or (whole and _may_be_land(c)) or _below_a_stripe(c, best))
     ]
+
+
+def _below_a_stripe(candidate: Candidate, best: Candidate) -> bool:
+    below = 0 < candidate.horizon - best.horizon < _STRIPE
+    return below and candidate.step > best.step and candidate.score > _RIVAL_LEAST
 
 
 def _may_be_land(candidate: Candidate) -> bool:
@@ -143,13 +157,24 @@ def _at_horizon(found: list[Candidate], grid: Grid, horizon: float) -> Candidate
 _FAINT = 10.0
 """Score below which the end of the sky is faint."""
 
+_SMOOTH, _ROUGH = 0.4, 0.8
+_FAINT_AND_SMOOTH = 15.0
+"""The same where the lower side is hardly rougher than the sky: water, fog or lit night may be
+there."""
+
+_RAGGED = 0.45
+"""Share of the height over which the sky's end runs up and down: something stands before it."""
+
+_CLOUD_APART, _CLOUDED = 15.0, 0.2
+"""Working-space units from its row's colour at which a pixel belongs to something else, and the
+share of the sky that must for a cloud to be heavy."""
+
 _SIDEWAYS = 12.0
 """Working-space units between the left and the right third."""
 
 
 def _doubt(
     grid: Grid,
-    mask: NDArray[np.bool_],
     profile: Profile | None,
     chosen: Candidate | None,
     rivals: list[Candidate],
@@ -161,9 +186,15 @@ def _doubt(
         )
     if rivals:
         return translate("bands", "The sky may end at another height too: check the horizon line.")
-    if chosen is not None and chosen.horizon < _WHOLE and chosen.score < _FAINT:
+    if chosen is not None and chosen.horizon < _WHOLE and chosen.score < _least_score(chosen):
         return translate(
             "bands", "The land hardly stands out from the sky here: check the horizon line."
+        )
+    if chosen is not None and _ragged(grid, chosen):
+        return translate(
+            "bands",
+            "Something stands before the sky here, and where it ends is a guess: check the "
+            "horizon line.",
         )
     if chosen is not None and chosen.step < 0:
         return translate(
@@ -171,13 +202,56 @@ def _doubt(
             "What is below is lighter than the sky: snow or water, or more sky? "
             "Check the horizon line.",
         )
-    if _varies_sideways(grid, mask, profile):
-        return translate(
-            "bands",
-            "This sky changes more from left to right than from top to bottom: "
-            "bands describe only part of it.",
-        )
     return None
+
+
+def _least_score(candidate: Candidate) -> float:
+    """What the score of a skyline must reach to be trusted."""
+    smooth = (_ROUGH - candidate.rougher) / (_ROUGH - _SMOOTH)
+    return _FAINT + (_FAINT_AND_SMOOTH - _FAINT) * min(1.0, max(0.0, smooth))
+
+
+def _ragged(grid: Grid, candidate: Candidate) -> bool:
+    high, low = np.quantile(candidate.skyline, [0.1, 0.9])
+    return bool(candidate.horizon < _WHOLE and low - high > _RAGGED * grid.rows)
+
+
+def _remarks(
+    grid: Grid, mask: NDArray[np.bool_], profile: Profile, bands: Bands, count: int | None
+) -> tuple[str, ...]:
+    """What bands do not tell of this sky."""
+    found = []
+    if bands.count == 1 and count is None:
+        found.append(
+            translate(
+                "bands",
+                "This sky is nearly of one colour, so it is one band: split it if you want more.",
+            )
+        )
+    if _varies_sideways(grid, mask, profile):
+        found.append(
+            translate(
+                "bands",
+                "This sky changes more from left to right than from top to bottom: "
+                "bands describe only part of it.",
+            )
+        )
+    elif _is_clouded(grid, mask, profile):
+        found.append(
+            translate(
+                "bands",
+                "Two colours lie side by side in this sky, as where a heavy cloud crosses it: a "
+                "band there is read as the one that takes more room.",
+            )
+        )
+    return tuple(found)
+
+
+def _is_clouded(grid: Grid, mask: NDArray[np.bool_], profile: Profile) -> bool:
+    rows = max(1, round(profile.horizon * grid.fine.shape[0]))
+    sky, fine = mask[:rows], grid.fine[:rows]
+    away = np.linalg.norm(fine - row_medians(fine, sky)[:, None], axis=-1)[sky]
+    return len(away) > 0 and float((away > _CLOUD_APART).mean()) > _CLOUDED
 
 
 def _varies_sideways(grid: Grid, mask: NDArray[np.bool_], profile: Profile) -> bool:

@@ -68,13 +68,13 @@ _SETTLE_STIFFNESS = 1.5
 _EDGE_REWARD = 3.0
 _STRONG_EDGE = 10.0
 
-_CLEAR = 8.0
+_CLEAR = 6.0
 """A score that needs no second look."""
 
 _LASTING = 10.0
 """Working-space units of a step from sky to land that are no cloud's."""
 
-_INNER_EDGE = 0.3
+_INNER_EDGE = 0.8
 _TWINS = 0.03
 
 WHOLE_PICTURE = 4.0

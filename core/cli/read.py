@@ -145,6 +145,7 @@ def read_photo(
         bands = bands_by_hand(lines, bands.horizon)
     if proposal.reason is not None:
         notices.append(proposal.reason)
+    notices += proposal.remarks
     return Report(read_sky(photo, proposal, bands), tuple(notices))
 
 

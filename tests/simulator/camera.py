@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from PIL import Image
 from scipy.ndimage import gaussian_filter, map_coordinates
 
+from simulator.real_paper import RealPaper, bowed, developed, mixed_light, shade_beside
 from simulator.sheets import Floats, Painting, noise_field
 
 
@@ -39,6 +40,8 @@ class Shot:
         Tape still on, of this colour, covering the border.
     turn : int
         Quarter turns the sheet is turned by, clockwise.
+    real : RealPaper or None
+        What real paper, light and cameras add; None leaves the photo as clean as it ever was.
     """
 
     size: tuple[int, int] = (1600, 1200)
@@ -59,6 +62,7 @@ class Shot:
     tape_outer: float = 0.25
     turn: int = 0
     seed: int = 0
+    real: RealPaper | None = None
 
 
 def encode(linear: Floats) -> Floats:
@@ -197,6 +201,8 @@ def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float6
     yy, xx = np.mgrid[0:h, 0:w]
     grid = np.stack([xx + 0.5, yy + 0.5], -1).astype(float)
     sheet_xy = project(np.linalg.inv(H), undistort(grid, shot.size, shot.distortion))
+    if shot.real:
+        sheet_xy = bowed(sheet_xy, painting.box, shot.real.bow)
     coords = np.stack([sheet_xy[..., 1] - 0.5, sheet_xy[..., 0] - 0.5])
     shrink = max(1.0, 0.5 / scale)
     source = painting.paper
@@ -215,11 +221,15 @@ def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float6
         ground = np.ones((h, w, 3)) * np.array([0.93, 0.93, 0.925])
     else:
         ground = desk_picture(shot, rng)
+    if shot.real:
+        ground = ground * shade_beside(cover, shot.real)[..., None]
     picture = ground * (1 - cover[..., None]) + warped * cover[..., None]
     if not shot.scan:
         picture = picture * light_field(shot, truth, rng)[..., None]
         red, blue = shot.white_balance
         picture = picture * np.array([red, 1.0, blue])
+    if shot.real:
+        picture = picture * mixed_light(truth, shot.size, shot.real)
     white = float(
         np.max(np.asarray(painting.spec.tint) * [shot.white_balance[0], 1.0, shot.white_balance[1]])
     )
@@ -229,6 +239,8 @@ def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float6
     encoded = encode(picture)
     if shot.curve:
         encoded = encoded + 0.10 * np.sin(2 * np.pi * (encoded - 0.5)) / np.pi * 1.2
+    if shot.real:
+        encoded = developed(encoded, shot.real)
     pixels = (np.clip(encoded, 0, 1) * 255 + 0.5).astype(np.uint8)
     buffer = io.BytesIO()
     Image.fromarray(pixels).save(buffer, "JPEG", quality=shot.quality)

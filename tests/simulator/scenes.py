@@ -131,6 +131,7 @@ def scene(
     *,
     spec_changes: Callable[[SheetSpec, np.random.Generator], SheetSpec] | None = None,
     shot_changes: Callable[[Shot, np.random.Generator], Shot] | None = None,
+    paper_changes: Callable[[Painting, np.random.Generator], Painting] | None = None,
     faults: bool = True,
     copy: bool = False,
 ) -> Scene:
@@ -140,8 +141,8 @@ def scene(
     ----------
     seed : int
         Everything follows from it.
-    spec_changes, shot_changes : callable, optional
-        Last changes to what is painted and how it is photographed.
+    spec_changes, shot_changes, paper_changes : callable, optional
+        Last changes to what is painted, how it is photographed, and to the painted paper.
     faults : bool
         Hard edges, blooms and pale corners now and then.
     copy : bool
@@ -193,6 +194,8 @@ def scene(
     if shot_changes is not None:
         shot = shot_changes(shot, rng)
     painting = paint(spec)
+    if paper_changes is not None:
+        painting = paper_changes(painting, rng)
     jpeg, corners = photograph(painting, shot)
     return Scene(seed, reference, lines, spec, painting, shot, jpeg, corners)
 

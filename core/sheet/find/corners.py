@@ -25,8 +25,8 @@ from core.sheet.result import Corners
 SURE = 0.5
 """Confidence below which the user is asked to look at the corners."""
 
-_CLEAR = 3.0  # log-odds beyond which nothing else is looked at
-_CHECKED = 4  # quadrilaterals checked closely where there is doubt
+_CLEAR = 2.5  # log-odds beyond which nothing else is looked at
+_CHECKED = 6  # quadrilaterals checked closely where there is doubt
 _APART = 0.02  # of the side: nearer ones are the same rectangle
 
 

@@ -18,6 +18,8 @@ EVIDENCE = ("tints differ", "uneven", "darker outside", "no edge", "out of sight
 
 _CELLS, _FINE = 48, 4  # along a side; samples along a cell
 _OUTSIDE = np.linspace(0.009, 0.019, 4)  # distances from the edge, shares of the side
+_CLOSE = np.linspace(0.003, 0.007, 3)  # where a border of 1% still is paper
+_ENDS = 0.05  # natural log: so much darker further out, and the paper ends before
 _INSIDE = -np.linspace(0.010, 0.026, 4)
 _BEYOND = np.linspace(0.010, 0.026, 4)
 _DARKER = 0.05  # natural log
@@ -65,6 +67,9 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", RuntimeWarning)  # what is outside the photo is NaN
         outer, inner = cells(_OUTSIDE), cells(_INSIDE)
+        close = cells(_CLOSE)
+        ends = _brightness(close) > _brightness(outer) + _ENDS
+        outer[ends] = close[ends]
         seen = np.isfinite(outer).all(axis=-1)
         if seen.mean() < 0.25:
             return _NOTHING.copy()
@@ -91,7 +96,7 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
 
 
 # Fitted by tools/fit_corners.py, which states its seeds.
-WEIGHTS = np.array([4.678, 1.635, -1.728, -1.109, -0.856, -2.678, -2.456])
+WEIGHTS = np.array([2.70, 0.34, -1.18, -0.10, -8.00, -4.50, -0.69])
 _MOST_DARKER, _IMPOSSIBLE = 0.6, 12.0
 _MOST_HIDDEN, _UNSEEN = 0.1, 6.0
 
@@ -99,10 +104,12 @@ _MOST_HIDDEN, _UNSEEN = 0.1, 6.0
 def terms_of(score: float, evidence: Floats) -> Floats:
     """What the weights belong to: a one, the first judgement and the evidence, (7,)."""
     tints, rough, darker, faint, _, beyond = evidence
+    # Logarithms: real paper and mixed light spread over orders of magnitude.
     return np.array(
         [
-            1.0, np.clip(score, -8.0, 8.0) / 4, np.clip(tints, 0.01, 0.06) / 0.02,
-            np.clip(rough, 0.01, 0.08) / 0.02, darker, faint, np.clip(beyond, 0.5, 4.0),
+            1.0, np.clip(score, -8.0, 8.0) / 4, np.log(np.clip(tints, 0.01, 0.3) / 0.02),
+            np.log(np.clip(rough, 0.01, 0.3) / 0.02), darker, faint,
+            np.log(np.clip(beyond, 0.5, 30.0)),
         ]
     )  # fmt: skip
 
@@ -124,6 +131,11 @@ def log_odds(score: float, evidence: Floats) -> float:
     hidden = max(0.0, float(evidence[4]) - _MOST_HIDDEN)
     fitted = float(terms_of(score, evidence) @ WEIGHTS)
     return fitted - _IMPOSSIBLE * wrong_way - _UNSEEN * hidden
+
+
+def _brightness(cells: Floats) -> Floats:
+    """Log of the median brightness of each side (4,) of cells (4, n, 3)."""
+    return np.asarray(np.log(np.maximum(np.nanmedian(cells.mean(axis=-1), axis=1), 1e-3)))
 
 
 def _sampled(linear: NDArray[np.float32], at: Floats) -> Floats:

@@ -13,7 +13,7 @@ from core.sheet.light.tape import shows_tape
 from core.sheet.match.orientation import Orientation
 from core.sheet.result import Light, Notice, SheetOptions
 
-NOT_FOUND = 0.02
+NOT_FOUND = 0.001
 """Confidence below which nothing like a sheet was found."""
 ASPECT_TOLERANCE = 0.12
 """Share by which the shape may differ from the one expected: perspective is undone roughly."""
@@ -24,6 +24,7 @@ _WARM = 2.0  # red over blue of the border
 _DARK = 0.10  # the border's brightest channel
 _GLARE = 1.10  # over paper white
 _GLARE_SHARE = 0.002
+_SPOT, _AROUND = 1.12, 41  # glare is a spot: brighter than what is around, of 160 along the side
 _COLOURED = 2.0
 
 
@@ -91,7 +92,7 @@ def judge_light(flat: Flat, lit: Lit, scan: bool) -> tuple[Light, bool]:
             )
         )
     notices += _tint(white, over or tape)
-    if not over and not tape and _glare(flat, lit):
+    if not over and not tape and _glare(lit):
         notices.append(
             Notice(
                 "glare",
@@ -151,10 +152,21 @@ def _phone(scan: bool) -> list[Notice]:
     ]
 
 
-def _glare(flat: Flat, lit: Lit) -> bool:
-    """Places in the paint brighter than its paper in every channel."""
+def _glare(lit: Lit) -> bool:
+    """Spots in the paint brighter than its paper in every channel, and than what is around.
+
+    A pale wash where the light was undone too far is as bright, but over a wide area.
+    """
+    from scipy.ndimage import median_filter  # deferred: start-up time
+
     small, _ = shrunk(lit.painted, 160)
-    return float((small.min(axis=2) > _GLARE).mean()) > _GLARE_SHARE
+    least = small.min(axis=2)
+    bright = least > _GLARE
+    if float(bright.mean()) <= _GLARE_SHARE:
+        return False
+    around = median_filter(least[::2, ::2], _AROUND // 2, mode="nearest")
+    around = np.repeat(np.repeat(around, 2, axis=0), 2, axis=1)[: len(least), : least.shape[1]]
+    return float((bright & (least > _SPOT * around)).mean()) > _GLARE_SHARE
 
 
 def corner_notices(found: FoundCorners, options: SheetOptions, aspect: float) -> list[Notice]:

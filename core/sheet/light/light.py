@@ -18,12 +18,18 @@ from core.colour.working_space import Floats
 from core.sheet.light.cast_shadow import shaded_part, two_levels
 from core.sheet.light.straighten import Flat
 
-SHADOW_RESIDUAL = 0.02
-"""Above this the light changed faster than the surface can follow: a shadow."""
+SHADOW_RESIDUAL = 0.036
+"""Above this the light changed faster than the surface can follow: a shadow. On 16 photos of bare
+paper left and right then still differed by .1 (natural log, the median), by .03 below it."""
+
+_TWO_LIGHTS = 0.02  # from this residual on a shadow with a sharp edge is looked for
 
 _SEGMENTS = 16  # along each side
 _SLICES = 3  # outwards
 _FIRST, _SLICE = 0.009, 0.010  # where the first slice begins, and its depth; shares of the height
+_CLOSE, _THIN, _THIN_SLICES = 0.0025, 0.003, 2  # the same where the border is 1 or 2% wide
+_ENDS = 0.05  # natural log: so much darker further out, and the paper ends before
+_TOGETHER = 3  # neighbouring segments whose deviations are averaged: grain and dents are no shadow
 
 
 @dataclass(frozen=True, eq=False)
@@ -35,7 +41,8 @@ class Lit:
     painted : (H, W, 3) float32
         The painted rectangle; unpainted paper is 1 where a border was found.
     residual : float or None
-        Deviation of the border from the fitted light, natural log; None without a border.
+        Deviation of stretches of the border from the fitted light, natural log; None without a
+        border.
     white : (3,) float64
         Mean linear colour of the border (of 1, 1, 1 without one).
     border : (n, 3) float64
@@ -56,7 +63,7 @@ def undo_light(flat: Flat) -> Lit:
     logs = np.log(np.maximum(colours, 1e-4))
     coefficients, residual = _smooth_light(places, logs)
     shade, step = None, np.zeros(3)
-    if residual > SHADOW_RESIDUAL and (levels := two_levels(places, logs, _terms(places))):
+    if residual > _TWO_LIGHTS and (levels := two_levels(places, logs, _terms(places))):
         dark, step = levels
         shade = shaded_part(flat, places, dark, step)
         if shade is not None:
@@ -82,8 +89,25 @@ def _smooth_light(places: Floats, logs: Floats) -> tuple[Floats, float]:
     coefficients, rest = np.empty((6, 3)), np.empty_like(logs)
     for c in range(3):
         coefficients[:, c], rest[:, c] = _robust_surface(places, logs[:, c])
-    even = np.sort(np.abs(rest.mean(axis=1)))
+    even = np.sort(np.abs(_stretches(places, rest.mean(axis=1))))
     return coefficients, float(np.sqrt(np.mean(even[: max(1, int(0.97 * len(even)))] ** 2)))
+
+
+def _stretches(places: Floats, rest: Floats) -> Floats:
+    """Means of a few neighbouring segments each, all along the border."""
+    x, y = places.T
+    along_top, along_side = np.abs(y) > 1, np.abs(x) > 1
+    means: list[float] = []
+    for side in (along_top & (y < 0), along_top & (y > 0), along_side & (x < 0),
+                 along_side & (x > 0)):  # fmt: skip
+        run = (x if along_top[side].all() else y)[side]
+        segment = np.clip(((run + 1) / 2 * _SEGMENTS).astype(int), 0, _SEGMENTS - 1)
+        sums = np.bincount(segment, rest[side], _SEGMENTS)
+        counts = np.bincount(segment, minlength=_SEGMENTS)
+        window = np.ones(_TOGETHER)
+        total, count = np.convolve(sums, window, "valid"), np.convolve(counts, window, "valid")
+        means += (total[count > 0] / count[count > 0]).tolist()
+    return np.asarray(means)
 
 
 def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
@@ -104,15 +128,7 @@ def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
         linear, seen = np.rot90(flat.linear, side), np.rot90(flat.seen, side)
         across, size = (W, H) if side % 2 == 0 else (H, W)
         cuts = np.linspace(0.01 * across, 0.99 * across, _SEGMENTS + 1).astype(int) + m
-        found = np.full((_SLICES, _SEGMENTS, 3), np.nan)
-        for i in range(_SLICES):
-            low = m - round((_FIRST + (i + 1) * _SLICE) * H)
-            high = m - round((_FIRST + i * _SLICE) * H)
-            for j in range(_SEGMENTS):
-                part = seen[low:high, cuts[j] : cuts[j + 1]]
-                if part.size and part.mean() > 0.9:
-                    block = linear[low:high, cuts[j] : cuts[j + 1]].reshape(-1, 3)
-                    found[i, j] = np.median(block, axis=0)
+        found, out = _slices(linear, seen, cuts, m, H)
         inside = np.median(linear[m + round(0.02 * H) : m + round(0.05 * H), m:-m], axis=0)
         paint = np.stack(
             [np.median(inside[a - m : b - m], axis=0) for a, b in itertools.pairwise(cuts)]
@@ -120,12 +136,45 @@ def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
         keep = _paper(found, paint.astype(np.float64))
         slices, segments = np.nonzero(keep)
         x = ((cuts[segments] + cuts[segments + 1]) / 2 - m) / across * 2 - 1
-        y = -1 - 2 * (_FIRST + (slices + 0.5) * _SLICE) * H / size
+        y = -1 - 2 * out[slices] * H / size
         for _ in range(side):  # back to the upright picture
             x, y = -y, x
         places.append(np.stack([x, y], -1))
         colours.append(found[slices, segments])
     return _agreeing(np.concatenate(places), np.concatenate(colours).astype(np.float64))
+
+
+def _slices(
+    linear: NDArray[np.float32], seen: NDArray[np.bool_], cuts: NDArray[np.int_], m: int, H: int
+) -> tuple[Floats, Floats]:
+    """Blocks (slices, segments, 3) outwards of the upper side, NaN where they were not seen, and
+    how far out the slices are, shares of the height: closer where the paper ends soon."""
+
+    def blocks(first: float, depth: float, count: int) -> tuple[Floats, Floats]:
+        found: Floats = np.full((count, len(cuts) - 1, 3), np.nan)
+        for i in range(count):
+            low = m - round((first + (i + 1) * depth) * H)
+            high = m - round((first + i * depth) * H)
+            for j, (a, b) in enumerate(itertools.pairwise(cuts)):
+                part = seen[low:high, a:b]
+                if part.size and part.mean() > 0.9:
+                    found[i, j] = np.median(linear[low:high, a:b].reshape(-1, 3), axis=0)
+        places: Floats = np.asarray(first + (np.arange(count) + 0.5) * depth)
+        return found, places
+
+    usual, thin = blocks(_FIRST, _SLICE, _SLICES), blocks(_CLOSE, _THIN, _THIN_SLICES)
+    further, close = _level(usual[0][0]), _level(thin[0][-1])
+    ends = np.isfinite(close) and (not np.isfinite(further) or close > further + _ENDS)
+    return thin if ends else usual
+
+
+def _level(blocks: Floats) -> float:
+    """Log of the median brightness of blocks (n, 3); NaN when most were not seen."""
+    bright = blocks.mean(axis=1)
+    known = np.isfinite(bright)
+    if known.mean() < 0.5:
+        return float("nan")
+    return float(np.log(max(float(np.median(bright[known])), 1e-4)))
 
 
 def _paper(found: Floats, paint: Floats) -> NDArray[np.bool_]:

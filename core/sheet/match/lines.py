@@ -24,6 +24,7 @@ _WIDTH_FIT = 3.0
 _ORDER_SHARE = 0.1  # weight of the search's cost beside the fit's
 _SLIDE = 0.015
 _ON_IT = 0.006
+_SHARP, _MELTS = 0.04, 0.10  # 10-90% widths of a step in the photo, and of none
 _PRESSED = 0.4  # share of its height in the reference
 _FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
@@ -82,10 +83,12 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
     answer = []
     for k, line in enumerate(lines):
         contrast = min(_step_between(own, k), _step_between(its, k))
-        # A line that is in its transition is where it should be. One put a little beside it is
-        # compared with the transition's middle; where the fit slides far off, the fit is in doubt.
+        # A line put a little beside the photo's sharp step means that step. In a sky that melts
+        # there is no step: the line is painted where it is, and the fit's half-way point says
+        # nothing against it.
         beside = float(own.at[k]) - line
         beside = float(np.sign(beside)) * min(max(abs(beside) - _ON_IT, 0.0), _SLIDE)
+        beside *= float(np.clip((_MELTS - own.width[k]) / (_MELTS - _SHARP), 0.0, 1.0))
         at = float(np.clip(its.at[k] - beside, 0.005, 0.995))
         # Another reading of the sheet that is nearly as good and puts the line elsewhere.
         doubt = any(
