@@ -51,6 +51,18 @@
         <source>This sky changes more from left to right than from top to bottom: bands describe only part of it.</source>
         <translation>Este cielo cambia más de izquierda a derecha que de arriba abajo: las bandas describen solo una parte.</translation>
     </message>
+<message>
+        <source>Something stands before the sky here, and where it ends is a guess: check the horizon line.</source>
+        <translation>Algo tapa el cielo aquí, y dónde acaba es una suposición: revisa la línea del horizonte.</translation>
+    </message>
+    <message>
+        <source>This sky is nearly of one colour, so it is one band: split it if you want more.</source>
+        <translation>Este cielo es casi de un solo color, así que forma una sola banda: divídela si quieres más.</translation>
+    </message>
+    <message>
+        <source>Two colours are side by side in this sky, as where a heavy cloud crosses it: a band there is read as the one that takes more room.</source>
+        <translation>En este cielo hay dos colores uno junto a otro, como cuando lo cruza una nube espesa: ahí la banda se lee como el que ocupa más sitio.</translation>
+    </message>
 </context>
 <context>
     <name>before i</name>

@@ -240,7 +240,7 @@ def _remarks(
         found.append(
             translate(
                 "bands",
-                "Two colours lie side by side in this sky, as where a heavy cloud crosses it: a "
+                "Two colours are side by side in this sky, as where a heavy cloud crosses it: a "
                 "band there is read as the one that takes more room.",
             )
         )

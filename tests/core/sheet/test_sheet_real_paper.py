@@ -17,7 +17,7 @@ from core.sheet.match.order import SAMPLES
 from core.sheet.result import SheetOptions
 
 LEFT, TOP, RIGHT, BOTTOM = BOX
-SEEDS = (8000, 8001, 8003)
+SEEDS = (5000, 5001, 5004)
 
 
 def corners(left=LEFT, top=TOP, right=RIGHT, bottom=BOTTOM):
