@@ -61,7 +61,7 @@ def lay_out_contact(
             y = top + row * pitch
             if side == 0:
                 middle = QRectF(area.left() + 2 * (width + _GAP), y + label, width, height)
-                put_line(page, middle.center().x(), y, words.photo_word(), NOTE, align=0.5)
+                put_line(page, middle.center().x(), y, words.label("photo"), NOTE, align=0.5)
                 _put_picture(page, middle, sky)
             x = area.left() + (3 * (width + _GAP) if side else 0.0)
             put_line(page, x, y, shown.student.code, SECOND_BODY, weight=CHOSEN)
@@ -210,7 +210,7 @@ def _put_slip(
     put_rule(page, area.left(), y, area.width(), THIN)
     y += 2 * MM
     width = (area.width() - 2 * _GAP) / 3
-    for number, name in enumerate((words.photo_word(), sheet_title(0), sheet_title(1))):
+    for number, name in enumerate((words.label("photo"), sheet_title(0), sheet_title(1))):
         x = area.left() + number * (width + _GAP)
         put_line(page, x, y, name, NOTE, weight=FIRST)
         place = QRectF(x, y + line_height(NOTE) + 0.6 * MM, width, 40 * MM)
