@@ -1288,7 +1288,11 @@
         <source>Pull together</source>
         <translation>Unir</translation>
     </message>
-</context>
+<message>
+        <source>No {hue} in this box</source>
+        <translation>Sin {hue} en esta caja</translation>
+    </message>
+    </context>
 <context>
     <name>command line</name>
     <message>
@@ -2062,6 +2066,10 @@
     <message>
         <source>--corners {text} does not list four corners: give eight numbers with commas between, x and y in pixels from the top left corner clockwise.</source>
         <translation>--corners {text} no da cuatro esquinas: da ocho números separados por comas, x e y en píxeles, desde arriba a la izquierda en el sentido de las agujas del reloj.</translation>
+    </message>
+    <message>
+        <source>the sky photo, or a study with its lines and paints</source>
+        <translation>la foto del cielo, o un estudio con sus líneas y pinturas</translation>
     </message>
     </context>
 <context>
@@ -7394,7 +7402,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>stayed</source>
         <translation>sin cambio</translation>
     </message>
-</context>
+<message>
+        <source>This box has no {hue}: it cannot make this.</source>
+        <translation>Esta caja no tiene {hue}: no puede dar esto.</translation>
+    </message>
+    <message>
+        <source>{one} or {other}</source>
+        <translation>{one} o {other}</translation>
+    </message>
+    </context>
 <context>
     <name>worksheet</name>
     <message>

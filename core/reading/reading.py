@@ -56,7 +56,7 @@ class ColourReading:
         """Weak in intensity because it is thin, as a clean wash is, not because it is greyed."""
         if self.hue.family is None and self.hue.leaning is None:
             return False
-        if self.intensity_word == "intense":
+        if self.intensity_word in ("moderate", "intense"):
             return False
         return is_pale(self.munsell.hue, self.munsell.value, self.munsell.chroma)
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, assert_never
 
 from core.i18n import translate
 from core.reading.reading import BandReading, ColourReading
@@ -17,7 +17,7 @@ from core.reading.wording import Wording
 from core.words.lists import listed, sentence_case
 from core.words.names import family_name
 
-Toned = Literal["toned", "plain", "speck", "too intense", "greys", "paper"]
+Toned = Literal["toned", "plain", "speck", "too intense", "greys", "paper", "lacks"]
 
 WELL_FROM = 0.22
 """Share of all paint from which a mix is toned down well, not a little."""
@@ -36,16 +36,18 @@ class PlannedToning:
     kind : Toned
         "plain" needs no toner; "speck" has none, and a little of it would bring the mix
         nearer; "too intense" has none and would need one; "greys" is made of paints
-        that grey each other.
+        that grey each other; "lacks" stands in for a hue that the box cannot make.
     paints : tuple of str
         Names of the mix's paints without its toner.
+    lacks : tuple of Family
+        Primaries the box has no paint of, with "lacks".
     toner : str
         The toner's name; empty without one.
     parts, whole : int
         So many parts of the toner in so many of the mix.
     across : bool
         Whether the toner is the complement or stands beside it.
-    towards : str or None
+    towards : Family or None
         The main hue the toner also turns the mix to.
     """
 
@@ -56,6 +58,7 @@ class PlannedToning:
     whole: int = 1
     across: bool = True
     towards: Family | None = None
+    lacks: tuple[Family, ...] = ()
 
 
 def box_family(family: Family) -> Family:
@@ -165,52 +168,85 @@ def toning_short(colour: ColourReading, toning: PlannedToning | None = None) -> 
 
 
 def _short_as_planned(colour: ColourReading, toning: PlannedToning) -> str:
-    if toning.kind == "paper":
-        return translate("class view", "Leave the paper white")
-    if toning.kind == "greys":
-        return translate("class view", "They grey each other")
-    if toning.kind == "speck":
-        if toning.parts / toning.whole > SPECK_AT_MOST:
-            return translate("class view", "A little {complement}").format(complement=toning.toner)
+    match toning.kind:
+        case "paper":
+            return translate("class view", "Leave the paper white")
+        case "greys":
+            return translate("class view", "They grey each other")
+        case "lacks":
+            return translate("class view", "No {hue} in this box").format(hue=_either(toning.lacks))
+        case "too intense":
+            return translate("class view", "Nothing here tones it down")
+        case "plain":
+            if colour.pale:
+                return translate("class view", "Pale: more water")
+            if colour.intensity_word == "intense":
+                return translate("class view", "Keep it intense")
+            return translate("class view", "Nothing to tone down")
+        case "speck" | "toned":
+            return _short_toned(colour, toning)
+        case _:
+            assert_never(toning.kind)
+
+
+def _short_toned(colour: ColourReading, toning: PlannedToning) -> str:
+    share = toning.parts / toning.whole
+    if toning.kind == "speck" and share <= SPECK_AT_MOST:
         return translate("class view", "A speck of {paint}").format(paint=toning.toner)
-    if toning.kind == "too intense":
-        return translate("class view", "Nothing here tones it down")
-    if toning.kind == "plain":
-        if colour.pale:
-            return translate("class view", "Pale: more water")
-        if colour.intensity_word == "intense":
-            return translate("class view", "Keep it intense")
-        return translate("class view", "Nothing to tone down")
     name = toning.toner
-    if toning.across and colour.complement is not None:
+    if toning.kind == "toned" and toning.across and colour.complement is not None:
         name = family_name(colour.complement)
-    if toning.parts / toning.whole < WELL_FROM:
-        return translate("class view", "A little {complement}").format(complement=name)
-    return translate("class view", "More {complement}").format(complement=name)
+    text = (
+        translate("class view", "A little {complement}")
+        if share < WELL_FROM
+        else translate("class view", "More {complement}")
+    )
+    return text.format(complement=name)
 
 
 def _as_planned(colour: ColourReading, toning: PlannedToning) -> str:
     paints = listed(toning.paints)
-    if toning.kind == "paper":
-        return translate("words", "Leave the paper white: there is nothing to tone down.")
-    if toning.kind == "greys":
-        if colour.hue.family is None and colour.hue.leaning is not None:
-            text = translate("words", "{paints} grey each other: only a hint of {hue} is left.")
-            return sentence_case(text.format(paints=paints, hue=family_name(colour.hue.leaning)))
-        text = translate("words", "No hue to tone down: {paints} grey each other.")
-        return text.format(paints=paints)
-    if toning.kind == "speck":
-        text = (
-            translate("words", "{paints} alone is too intense; {share} brings it nearer.")
-            if len(toning.paints) == 1
-            else translate("words", "{paints} are too intense; {share} brings them nearer.")
-        )
-        return sentence_case(text.format(paints=paints, share=_share(toning)))
-    if toning.kind == "too intense":
-        return _too_intense(colour)
-    if toning.kind == "plain":
-        return _plain(colour, toning, paints)
-    return _toned(colour, toning, paints)
+    match toning.kind:
+        case "paper":
+            return translate("words", "Leave the paper white: there is nothing to tone down.")
+        case "greys":
+            return _greys(colour, paints)
+        case "lacks":
+            return translate("words", "This box has no {hue}: it cannot make this.").format(
+                hue=_either(toning.lacks)
+            )
+        case "speck":
+            text = (
+                translate("words", "{paints} alone is too intense; {share} brings it nearer.")
+                if len(toning.paints) == 1
+                else translate("words", "{paints} are too intense; {share} brings them nearer.")
+            )
+            return sentence_case(text.format(paints=paints, share=_share(toning)))
+        case "too intense":
+            return _too_intense(colour)
+        case "plain":
+            return _plain(colour, toning, paints)
+        case "toned":
+            return _toned(colour, toning, paints)
+        case _:
+            assert_never(toning.kind)
+
+
+def _either(hues: tuple[Family, ...]) -> str:
+    """ "red", "red or blue"."""
+    names = [family_name(hue) for hue in hues]
+    if len(names) < 2:
+        return "".join(names)
+    return translate("words", "{one} or {other}").format(one=names[0], other=names[1])
+
+
+def _greys(colour: ColourReading, paints: str) -> str:
+    if colour.hue.leaning is not None:
+        text = translate("words", "{paints} grey each other: only a hint of {hue} is left.")
+        return sentence_case(text.format(paints=paints, hue=family_name(colour.hue.leaning)))
+    return translate("words", "No hue to tone down: {paints} grey each other.").format(
+        paints=paints
+    )
 
 
 def _plain(colour: ColourReading, toning: PlannedToning, paints: str) -> str:
@@ -229,11 +265,9 @@ def _plain(colour: ColourReading, toning: PlannedToning, paints: str) -> str:
 def _pale(colour: ColourReading) -> str:
     own = colour.hue.family or colour.hue.leaning
     assert own is not None
-    if colour.intensity_word == "moderate":
-        text = translate("words", "Nothing to tone down: a clean {hue} with more water.")
-    else:
-        text = translate("words", "Pale, not dull: a clean {hue} with more water.")
-    return text.format(hue=family_name(own))
+    return translate("words", "Pale, not dull: a clean {hue} with more water.").format(
+        hue=family_name(own)
+    )
 
 
 def _too_intense(colour: ColourReading) -> str:

@@ -35,6 +35,8 @@ def planned_toning(box: Box, band: BandMix) -> PlannedToning | None:
         return None
     if not chosen.mix.parts:
         return PlannedToning("paper")
+    if chosen.lacks:
+        return PlannedToning("lacks", lacks=chosen.lacks)
     toners = chosen.toners or _toner_by_hand(box, chosen, target)
     names = tuple(paint_name(box.paint(key)) for key in chosen.mix.keys)
     if target.hue.family is None and len(names) > 1:

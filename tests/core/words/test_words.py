@@ -293,6 +293,8 @@ PLANNED = (
     PlannedToning("too intense", ("ultramarine",)),
     PlannedToning("greys", ("ultramarine", "burnt sienna")),
     PlannedToning("paper"),
+    PlannedToning("lacks", lacks=("red",)),
+    PlannedToning("lacks", lacks=("yellow", "red")),
 )
 
 
