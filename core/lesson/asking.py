@@ -28,7 +28,8 @@ from core.words.names import (
     value_word_text,
 )
 from core.words.second import share_short
-from core.words.toning import PlannedToning, toning_short
+from core.words.toning import toning_short
+from core.words.toning_planned import PlannedToning
 
 NO_FAMILY = "near neutral"
 """The guess that a band has no hue family, and so no class."""

@@ -165,6 +165,8 @@ def _places(
                 parts = None  # a wish for this band, or its hue, stands against the run's mix
             else:
                 wanted = others
+        if parts is not None and way is not None and not way.bear(parts):
+            parts, wanted = None, keys or frozenset()
         kept.append(parts)
         prefer.append(wanted)
     places = []

@@ -20,7 +20,6 @@ from core.words.phrases import colour_sentence_part, hue_phrase, intensity_phras
 from core.words.second import second_sentence, second_short, share_text
 from core.words.sentences import band_notes, band_sentence
 from core.words.toning import (
-    PlannedToning,
     box_family,
     first_on_wheel,
     tone_down_sentence,
@@ -28,6 +27,7 @@ from core.words.toning import (
     touch_family,
     way_on_wheel_sentence,
 )
+from core.words.toning_planned import PlannedToning
 
 __all__ = [
     "PlannedToning",

@@ -93,6 +93,16 @@ class BandWays:
         """The best mix of one set of paints; None when a teacher would not build it so."""
         return next((item.mix for item in self.built if frozenset(item.mix.keys) == keys), None)
 
+    def bear(self, parts: tuple[tuple[str, int], ...]) -> bool:
+        """Whether a neighbour's parts keep their roles here: no toner outweighs what it tones."""
+        keys = frozenset(key for key, _ in parts)
+        built = next((item for item in self.built if frozenset(item.mix.keys) == keys), None)
+        if built is None:
+            return False
+        way, total = built.structure, sum(count for _, count in parts)
+        toner = 0 if way.toner is None else dict(parts)[way.toner]
+        return way.greys or 2 * toner <= total
+
 
 def ways_for(
     target: ColourReading,

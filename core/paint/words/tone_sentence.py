@@ -13,7 +13,7 @@ from core.paint.planned import BandMix, PlannedMix
 from core.reading.reading import ColourReading
 from core.reading.wheel import family_of, hue_of_wheel_deg, wheel_distance
 from core.words.lists import listed
-from core.words.toning import PlannedToning
+from core.words.toning_planned import PlannedToning
 
 
 def planned_toning(box: Box, band: BandMix) -> PlannedToning | None:
