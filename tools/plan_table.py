@@ -22,13 +22,13 @@ from core.paint.box.box import GENERIC_BOXES, Box
 from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.plan import plan_mixes
 from core.paint.planned import BandMix, MixPlan
+from core.paint.words.fit import verdict_word
 from core.paint.words.mix import (
     alternative_text,
     band_reach_text,
     closest_text,
     mix_text,
     shortfall_text,
-    verdict_word,
     why_text,
 )
 from core.paint.words.plan import caution_text, ladder_text
