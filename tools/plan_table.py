@@ -22,7 +22,6 @@ from core.paint.box.box import GENERIC_BOXES, Box
 from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.plan import plan_mixes
 from core.paint.planned import BandMix, MixPlan
-from core.paint.words.fit import verdict_word
 from core.paint.words.mix import (
     alternative_text,
     band_reach_text,
@@ -37,6 +36,7 @@ from core.photo import open_photo
 from core.reading.reading import BandReading, read_colour
 from core.reading.wording import Wording
 from core.words import colour_sentence_part, tone_down_sentence
+from core.words.verdicts import verdict_word
 
 
 def _box(name: str, *keys: str) -> Box:
