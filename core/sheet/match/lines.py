@@ -25,6 +25,7 @@ _ORDER_SHARE = 0.1  # weight of the search's cost beside the fit's
 _SLIDE = 0.015
 _ON_IT = 0.006
 _SHARP, _MELTS = 0.04, 0.10  # 10-90% widths of a step in the photo, and of none
+_CRISPER, _AS_SOFT = 0.3, 0.6  # the sheet's width over the photo's
 _PRESSED = 0.4  # share of its height in the reference
 _FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
@@ -83,12 +84,7 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
     answer = []
     for k, line in enumerate(lines):
         contrast = min(_step_between(own, k), _step_between(its, k))
-        # A line put a little beside the photo's sharp step means that step. In a sky that melts
-        # there is no step: the line is painted where it is, and the fit's half-way point says
-        # nothing against it.
-        beside = float(own.at[k]) - line
-        beside = float(np.sign(beside)) * min(max(abs(beside) - _ON_IT, 0.0), _SLIDE)
-        beside *= float(np.clip((_MELTS - own.width[k]) / (_MELTS - _SHARP), 0.0, 1.0))
+        beside = _beside(float(own.at[k]) - line, float(own.width[k]), float(its.width[k]))
         at = float(np.clip(its.at[k] - beside, 0.005, 0.995))
         # Another reading of the sheet that is nearly as good and puts the line elsewhere.
         doubt = any(
@@ -102,6 +98,19 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
         sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
     return tuple(answer)
+
+
+def _beside(offset: float, own_width: float, width: float) -> float:
+    """How far from a line its wash is expected to change, when the photo's change is `offset` away.
+
+    A line put a little beside a sharp step means that step, and a sheet that melts as the photo
+    does is compared with the photo's half-way point. A crisper edge in a sky that melts was painted
+    where the line is: the photo's half-way point says nothing against it.
+    """
+    least = float(np.sign(offset)) * min(max(abs(offset) - _ON_IT, 0.0), _SLIDE)
+    sharp = (_MELTS - own_width) / (_MELTS - _SHARP)
+    alike = (width / own_width - _CRISPER) / (_AS_SOFT - _CRISPER)
+    return least * float(np.clip(max(sharp, alike), 0.0, 1.0))
 
 
 def _step_between(steps: Steps, k: int) -> float:
