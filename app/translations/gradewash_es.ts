@@ -2071,7 +2071,35 @@
         <source>the sky photo, or a study with its lines and paints</source>
         <translation>la foto del cielo, o un estudio con sus líneas y pinturas</translation>
     </message>
-    </context>
+    <message>
+        <source>keep of every sheet its straightened painting alone</source>
+        <translation>conserva de cada lámina solo la pintura enderezada</translation>
+    </message>
+    <message>
+        <source>Of {n} sheet only the painting is kept now.</source>
+        <translation>De {n} lámina queda ahora solo la pintura.</translation>
+    </message>
+    <message>
+        <source>Of {n} sheets only the paintings are kept now.</source>
+        <translation>De {n} láminas quedan ahora solo las pinturas.</translation>
+    </message>
+    <message>
+        <source>{n} picture laid aside is gone.</source>
+        <translation>{n} imagen apartada ya no está.</translation>
+    </message>
+    <message>
+        <source>{n} pictures laid aside are gone.</source>
+        <translation>{n} imágenes apartadas ya no están.</translation>
+    </message>
+    <message>
+        <source>{n} sheet stays as it is: check it first.</source>
+        <translation>{n} lámina queda como está: revísala antes.</translation>
+    </message>
+    <message>
+        <source>{n} sheets stay as they are: check them first.</source>
+        <translation>{n} láminas quedan como están: revísalas antes.</translation>
+    </message>
+</context>
 <context>
     <name>errors</name>
     <message>

@@ -5,9 +5,9 @@
 | what is it? | `model` (frozen values), `edits` (a new one from the old) |
 | who is in the class? | `students` (codes), `ticket` (what a printed code says) |
 | whose is a picture? | `codes`, `moment` (the order), `placing` decides, `questions` asks |
-| where is it kept? | `folder` (open, save), `schema`, `bringing` (pictures in), `deleting` |
+| where is it kept? | `folder` (open, save), `schema`, `bringing` (in), `tidying`, `deleting` |
 | how is it checked? | `check_one`, `check_all`, `pool`, `kept_checks`, `grain` |
-| what comes of it? | `drafts`, `spread`, `hard`, `table`, `studies` |
+| what comes of it? | `drafts`, `spread`, `hard`, `table`, `studies`, `prints` |
 
 May import everything of `core` but `cli`, and never a window. Nothing is ranked, averaged or
 marked by machine.

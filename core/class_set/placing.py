@@ -122,7 +122,10 @@ def _by_ticket(each: Brought, class_set: ClassSet) -> tuple[Slot | None, Reason 
     if not slots:
         return None, "other class"
     if len(slots) > 1 or foreign:
-        return None, "several tickets"
+        # A ticket beside its own worksheet page: one of the two places of that sheet.
+        own = [slot for slot in slots if slot.what == each.looks_like]
+        alone = len({(slot.number, slot.index) for slot in slots}) == 1 and not foreign
+        return own[0] if alone and own else None, "several tickets"
     slot = slots.pop()
     if class_set.class_list.student(slot.number) is None:
         return None, "not on the list"
@@ -189,7 +192,10 @@ def _named(each: Brought, class_set: ClassSet) -> Slot | None:
     """The place of a picture that is sure by itself: by hand or by its ticket."""
     if each.hand is not None:
         return each.hand
-    return _by_ticket(each, class_set)[0] if each.tickets else None
+    if not each.tickets:
+        return None
+    slot, reason = _by_ticket(each, class_set)
+    return slot if reason is None else None
 
 
 def _nearest(slots: list[Slot | None]) -> Slot | None:

@@ -20,6 +20,7 @@ VERBS: dict[str, str] = {
     "show": "core.cli.class_set.show",
     "table": "core.cli.class_set.table",
     "studies": "core.cli.class_set.studies",
+    "tidy": "core.cli.class_set.tidy",
     "delete": "core.cli.class_set.delete",
 }
 """The module of each verb; all have `add_arguments` and `run`, as commands do."""
@@ -40,6 +41,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "show": translate("command line", "tell what is in, what is to be placed, what was hard"),
         "table": translate("command line", "write the mark list as CSV or XLSX"),
         "studies": translate("command line", "write a study for each student"),
+        "tidy": translate("command line", "keep of every sheet its straightened painting alone"),
         "delete": translate("command line", "remove the class set, and nothing else"),
     }
     verbs = parser.add_subparsers(dest="verb", required=True, metavar="VERB", parser_class=Parser)

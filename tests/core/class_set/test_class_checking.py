@@ -22,9 +22,11 @@ from core.class_set.check_one import Job, Outcome, check_one
 from core.class_set.checking import check_folder, exercise_reference, still_to_check
 from core.class_set.grain import alike
 from core.class_set.kept_checks import KeptChecks, check_from_json, found_checks
+from core.class_set.placing import place_all
 from core.class_set.pool import CheckingPool
 from core.class_set.questions import sort_pictures
 from core.class_set.ticket import Slot, Ticket
+from core.class_set.tidying import tidy
 from core.errors import Cancelled
 from core.photo import open_photo
 from core.sheet import Reference, check_sheet
@@ -277,3 +279,31 @@ def test_exercise_without_lines_is_said(tmp_path: Path) -> None:
 
 def test_grains_of_nothing_agree_with_nothing() -> None:
     assert alike(b"", b"") == 0.0
+
+
+def test_tidy_keeps_the_painting_its_place_and_its_check(tmp_path: Path) -> None:
+    (tmp_path / "in").mkdir()
+    for k, ticket in enumerate((Ticket(TAG, 1, "1"), Ticket(TAG, 2, "1"), None)):
+        (tmp_path / "in" / f"IMG_{k}.jpg").write_bytes(sheet_jpeg(ticket, seed=k))
+    with made_folder(tmp_path) as folder:
+        list(bring_in(folder, files_in([tmp_path / "in"])))
+        folder.save(edits.lay_aside(folder.class_set, folder.class_set.brought[2].digest))
+        list(check_folder(folder))
+        before = found_checks(folder.path, folder.class_set)
+        was = place_all(folder.class_set).places
+        checks = {slot: before[place.digest].check for slot, place in was.items()}
+        done = tidy(folder, before)
+        assert (done.straightened, done.removed, done.left) == (2, 1, 0)
+        after = found_checks(folder.path, folder.class_set)
+        now = place_all(folder.class_set)
+        assert now.asked == ()
+        for slot, check in checks.items():
+            digest = now.digest_at(slot)
+            assert after[digest].check.findings == check.findings
+            painting = open_photo(folder.read_picture(digest))
+            assert painting.height < 800  # the photo was 960 high, the painting is 680 of it
+        # Only two paintings and the exercise's photo are left, and only their checks.
+        assert len(list((folder.path / "pictures").iterdir())) == 3
+        assert len(list((folder.path / "checks").iterdir())) == 4
+        assert still_to_check(folder) == ()
+        assert tidy(folder, after).straightened == 0

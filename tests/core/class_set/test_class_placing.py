@@ -72,6 +72,13 @@ def test_two_tickets_in_one_picture_are_asked() -> None:
     assert asked.reason == "several tickets"
 
 
+def test_a_ticket_beside_its_own_page_proposes_what_the_picture_shows() -> None:
+    both = replace(shot("a"), tickets=(Ticket(TAG, 1, "1"), Ticket(TAG, 1, "A")))
+    assert place_all(set_of(both)).asked[0].proposal == Slot(1, 0)
+    page = replace(both, looks_like="page")
+    assert place_all(set_of(page)).asked[0].proposal == Slot(1, 0, "page")
+
+
 def test_a_picture_alone_between_pages_follows_its_page() -> None:
     class_set = set_of(
         shot("p1", "1/w1", 0), shot("s1", "", 1), shot("p2", "2/w1", 2), shot("s2", "", 3)
