@@ -7,7 +7,6 @@ then the difference of two rows, however tall it is.
 
 from __future__ import annotations
 
-from collections import OrderedDict
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
@@ -20,6 +19,7 @@ from core.bands.lines import Bands
 from core.bands.twofold import Twofold, find_two
 from core.colour.difference import delta_E_2000
 from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
+from core.memory import Memory
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
 from core.reading.reading import BandReading, ColourReading, SecondColour, read_colours
@@ -39,7 +39,10 @@ LEAST_THIRD = 0.005
 """A third with less sky than this share of its area has no colour of its own."""
 
 _REMEMBERED = 64
+"""Readings kept: while one line is dragged all bands but two stay (`benchmarks/drag.py`)."""
+
 _ROWS_REMEMBERED = 1024
+"""The same of two colours in a stretch of rows, which is what takes longest."""
 
 
 def clipped_pixels(rgb8: NDArray[np.uint8]) -> Bools:
@@ -94,22 +97,21 @@ class BandStats:
         # Pixels, sky or not, in the whole of each third.
         self._areas = np.bincount(_thirds(pixels.shape[1]), minlength=3) * float(height)
         self._cells = make_cells(pixels, sky)
-        self._known: OrderedDict[tuple[float, float], BandReading] = OrderedDict()
-        self._found: OrderedDict[tuple[int, int], Twofold] = OrderedDict()
+        self._known: Memory[BandReading] = Memory(_REMEMBERED)
+        self._found: Memory[Twofold] = Memory(_ROWS_REMEMBERED)
 
     def read(self, bands: Bands) -> tuple[BandReading, ...]:
         """Read all bands; those that did not change since the last call cost nothing."""
         wanted = list(pairwise(bands.edges))
-        new = [edges for edges in wanted if edges not in self._known]
-        for edges, reading in zip(new, self._read(new), strict=True):
-            self._known[edges] = reading
-        readings = []
-        for letter, edges in zip(bands.letters, wanted, strict=True):
-            self._known.move_to_end(edges)
-            readings.append(replace(self._known[edges], letter=letter))
-        while len(self._known) > _REMEMBERED:
-            self._known.popitem(last=False)
-        return tuple(readings)
+        known = {edges: reading for edges in wanted if (reading := self._known.get(edges))}
+        new = [edges for edges in wanted if edges not in known]
+        added = list(zip(new, self._read(new), strict=True))
+        self._known.put_all(added)
+        known.update(added)
+        return tuple(
+            replace(known[edges], letter=letter)
+            for letter, edges in zip(bands.letters, wanted, strict=True)
+        )
 
     def _count(
         self,
@@ -214,11 +216,7 @@ class BandStats:
     def _find(self, top: float, bottom: float) -> Twofold:
         """Whether two colours are between two heights: looked for once for each pair of rows."""
         rows = self._cells.rows_between(top, bottom)
-        if rows not in self._found:
-            self._found[rows] = find_two(self._cells, *rows)
-            if len(self._found) > _ROWS_REMEMBERED:
-                self._found.popitem(last=False)
-        return self._found[rows]
+        return self._found.either(rows, lambda: find_two(self._cells, *rows))
 
 
 def _two(found: Twofold, colours: Iterator[ColourReading]) -> tuple[ColourReading, SecondColour]:
