@@ -65,15 +65,20 @@ def shown_name(path: Path) -> str:
     >>> shown_name(Path("folder/sky.jpg"))
     'sky.jpg'
     """
-    return _clean(path.name or str(path))
+    return clean_text(path.name or str(path))
 
 
 def shown_path(path: Path) -> str:
     """A whole path as it can be shown; as `shown_name`."""
-    return _clean(str(path))
+    return clean_text(str(path))
 
 
-def _clean(text: str) -> str:
+def clean_text(text: str) -> str:
+    """The text without half characters and orders to a terminal, which a file may hold.
+
+    >>> clean_text("sky\\x1b[31m")
+    'sky?[31m'
+    """
     # Neither half a character nor an order to the terminal may come out of a file's name.
     known = text.encode("utf-8", "replace").decode("utf-8")
     return "".join(c if c.isprintable() else "?" for c in known)

@@ -1,7 +1,7 @@
 # Sourced by ./run and ./test: makes sure that Python, the venv, the packages and Qt's system
 # libraries are there. What cannot be installed here is named in one line, and we stop.
 #
-#   set_up run     what Gradewash needs
+#   set_up run LIBRARIES     what Gradewash needs
 #   set_up speech  the same, with what reads aloud
 #   set_up test    the same, with the tools of the tests
 
@@ -47,13 +47,14 @@ system_packages() {
         fi
         echo python3 python3-venv
         # Without Python nothing can look which libraries are there: name them all.
-        sed -n 's/^    "lib.*": "\(.*\)",$/\1/p' "$root/tools/system_libraries.py"
+        [ "$libraries" = none ] ||
+            sed -n 's/^    "lib.*": "\(.*\)",$/\1/p' "$root/tools/system_libraries.py"
         return
     fi
     if ! venv_fits && ! "$python" -c 'import venv, ensurepip' 2>/dev/null; then
         echo "$python-venv"
     fi
-    "$python" "$root/tools/system_libraries.py" || stop "tools/system_libraries.py failed."
+    "$python" "$root/tools/system_libraries.py" "$libraries" || stop "tools/system_libraries.py failed."
 }
 
 install_system_packages() {
@@ -62,7 +63,7 @@ install_system_packages() {
     # shellcheck disable=SC2086  # one word a package
     need_packages "Some system packages are missing" $packages
     find_python || stop "Gradewash needs Python 3.11 or newer, and apt offers $(python3 -V 2>&1)."
-    packages=$("$python" "$root/tools/system_libraries.py")
+    packages=$("$python" "$root/tools/system_libraries.py" "$libraries")
     [ -z "$packages" ] || stop "Still missing after the installation: $packages"
 }
 
@@ -86,6 +87,11 @@ stamp_of() {
     "$venv/bin/python" -V
     # Up to where the settings of the development tools begin.
     sed '/^\[tool\.ruff/,$d' "$root/pyproject.toml" | cksum
+    cksum <"$root/locks/$1.txt"
+}
+
+pip_install() {
+    "$venv/bin/python" -m pip install --disable-pip-version-check --no-input -q "$@"
 }
 
 install_packages() {
@@ -98,13 +104,10 @@ install_packages() {
         fi
     done
     say "Installing the Python packages that Gradewash needs (a few minutes, only this once) ..."
-    case $1 in
-        test) what="$root[dev]" ;;
-        speech) what="$root[speech]" ;;
-        *) what=$root ;;
-    esac
-    "$venv/bin/python" -m pip install --disable-pip-version-check --no-input -q -e "$what" \
-        </dev/null >"$log" 2>&1 || {
+    # Exactly the versions of the lock file, and only files whose sums stand there. Our own
+    # package comes last, with nothing fetched for it.
+    { pip_install --require-hashes -r "$root/locks/$1.txt" &&
+        pip_install --no-deps --no-build-isolation -e "$root"; } </dev/null >"$log" 2>&1 || {
         tail -n 20 "$log" >&2
         stop "The Python packages could not be installed (see above). Is the network reachable?"
     }
@@ -112,6 +115,7 @@ install_packages() {
 }
 
 set_up() {
+    libraries=${2:-screen}
     venv=$root/.venv
     log=$(mktemp)
     trap 'rm -f "$log"' EXIT

@@ -40,12 +40,24 @@ LIBRARIES = {
 }
 
 
-def missing_packages() -> list[str]:
-    """The packages to install, none on systems other than Linux."""
-    if not sys.platform.startswith("linux"):
+SCREEN = ("libX11", "libxcb", "libxkbcommon-x11")
+"""Begins the names of those that only a window on a screen needs; a card is drawn without."""
+
+
+def missing_packages(needed: str = "screen") -> list[str]:
+    """The packages to install, none on systems other than Linux.
+
+    Parameters
+    ----------
+    needed : "screen", "drawing" or "none"
+        What is going to be done.
+    """
+    if not sys.platform.startswith("linux") or needed == "none":
         return []
     missing = []
     for library, package in LIBRARIES.items():
+        if needed == "drawing" and library.startswith(SCREEN):
+            continue
         try:
             ctypes.CDLL(library)
         except OSError:
@@ -54,4 +66,4 @@ def missing_packages() -> list[str]:
 
 
 if __name__ == "__main__":
-    print(*missing_packages())
+    print(*missing_packages(*sys.argv[1:2]))

@@ -13,7 +13,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from core.errors import BoxError
-from core.file_sentences import shown_name, why_not_read, why_not_written
+from core.file_sentences import clean_text, shown_name, why_not_read, why_not_written
 from core.files import TooLargeError, read_file, write_file
 from core.i18n import translate
 from core.paint.box.box import Box
@@ -57,6 +57,7 @@ def box_from_json(value: object) -> Box:
         raise BoxError(
             translate("box", "This paint box has no usable name: give it one of 1 to 80 letters.")
         )
+    name = clean_text(name)
     if not isinstance(entries, list) or not 1 <= len(entries) <= MAX_PAINTS:
         raise BoxError(
             translate("box", "The paint box {name} must list 1 to 40 paints.").format(name=name)
@@ -91,9 +92,9 @@ def own_paint(name: str, like: str) -> Paint:
         raise BoxError(
             translate(
                 "box", "Nobody measured {paint}: name a paint of the list that it behaves like."
-            ).format(paint=like)
+            ).format(paint=clean_text(like))
         )
-    name = name.strip()
+    name = clean_text(name.strip())
     if not name or len(name) > MAX_NAME:
         raise BoxError(translate("box", "A paint needs a name of 1 to 80 letters."))
     slug = re.sub(r"\W+", "_", name.lower()).strip("_") or "paint"
@@ -109,7 +110,7 @@ def _paint(entry: object) -> Paint:
                     "box",
                     "There is no paint {paint} here: write its own name and a paint it behaves "
                     "like.",
-                ).format(paint=entry[:MAX_NAME])
+                ).format(paint=clean_text(entry[:MAX_NAME]))
             )
         return CATALOGUE[entry]
     if isinstance(entry, dict):
@@ -131,8 +132,7 @@ def save_box(box: Box, path: Path) -> None:
     """
     text = json.dumps(box_to_json(box), ensure_ascii=False, indent=2) + "\n"
     try:
-        # A name may hold half a character that JSON can say and UTF-8 cannot.
-        write_file(path, text.encode("utf-8", "replace"))
+        write_file(path, text.encode())
     except OSError as error:
         raise BoxError(why_not_written(path, error)) from error
 
