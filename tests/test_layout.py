@@ -26,6 +26,7 @@ TOP_LEVEL = {
     "benchmarks",
     "core",
     "docs",
+    "locks",
     "pyproject.toml",
     "run",
     "run.ps1",
