@@ -25,7 +25,7 @@ from core.paint.planned import BandMix, MixPlan
 from core.paint.toning.tone_down import Ladder, tone_down_ladder
 from core.paint.toning.toners import compare_toners, toners, true_complement
 from core.paint.words.mix import mix_text, shortfall_text, strength_text
-from core.paint.words.plan import ladder_text, ladder_title
+from core.paint.words.plan import ladder_title, untoned_text
 from core.paint.words.second import way_text
 from core.paint.words.tone import toners_text
 from core.reading.reading import ColourReading
@@ -121,7 +121,7 @@ def _tone(plan: MixPlan, band: BandMix, toner: Toner | None) -> ToneStageView | 
     names = tuple((toner_text(plan.box, item), item == chosen) for item in choices)
     own = band.classroom
     if toner is None and own is not None and not own.toners and ladder.matched == 0:
-        return ToneStageView(ladder_text(plan.box, ladder, band.letter, own), (), names)
+        return ToneStageView(untoned_text(plan.box, ladder), (), names)
     title = ladder_title(plan.box, ladder)
     steps = tone_steps(plan.box, ladder, band.letter)
     return ToneStageView(title, steps, names, _comparison(plan.box, proposed))

@@ -12,7 +12,7 @@ from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.choice.alternatives import MOST, alternatives, to_avoid
 from core.paint.choice.band_ways import BandWays, is_paper
-from core.paint.choice.blues import is_blue, may_hold_blue
+from core.paint.choice.blues import is_blue, is_orange, may_hold_blue
 from core.paint.choice.classroom import Built
 from core.paint.choice.closest_plan import closest_planned, reach_of
 from core.paint.choice.describe import describe, describe_built
@@ -225,6 +225,9 @@ def _ladder(
     best = toners(allowed, mix, target.hue.wheel_deg)
     if not best:
         return None
+    hue = target.hue.wheel_deg
+    if hue is not None and is_blue(hue, target.hue.family):  # taught one way, wanted or not
+        best = tuple(sorted(best, key=lambda item: not is_orange(box.paint(item.parts[0][0]))))
     toner = best[0].parts
     used = box.only((*mix.keys, *(key for key, _ in toner)))
     return _rungs(used, mix, toner, target, Fraction(0) if chosen.verdict == "matches" else None)

@@ -69,6 +69,17 @@ def ladder_text(box: Box, ladder: Ladder, letter: str, chosen: PlannedMix | None
     return translate("mix", "{title}: {steps}.").format(title=ladder_title(box, ladder), steps=said)
 
 
+def untoned_text(box: Box, ladder: Ladder) -> str:
+    """Of a mix that needs no toner, in a line: and what the first step too much would be."""
+    dull = next((step for step in ladder.steps[1:] if step.note in ("duller", "mud")), None)
+    if dull is None:
+        return translate("mix", "Nothing to tone down.")
+    toner = listed([paint_name(box.paint(key)) for key, _ in ladder.toner])
+    return translate(
+        "mix", "Nothing to tone down: 1 part {toner} in {n} is already too dull."
+    ).format(toner=toner, n=dull.fraction.denominator)
+
+
 def _matching_share(ladder: Ladder, chosen: PlannedMix | None) -> tuple[Fraction | None, bool]:
     """The share of toner that suits the band, and whether it matches; None where none does."""
     if chosen is not None and chosen.toners and chosen.verdict == "off":

@@ -27,6 +27,7 @@ from core.paint.words.ladder import (
     ladder_text,
     ladder_title,
     step_note_text,
+    untoned_text,
 )
 from core.paint.words.parts import parts_note
 from core.reading.units import Units, size_text
@@ -56,6 +57,7 @@ __all__ = [
     "strengths_text",
     "total_text",
     "turn_text",
+    "untoned_text",
     "water_text",
     "wet_text",
     "work_step_text",

@@ -85,7 +85,7 @@ def test_the_detail_shows_ladder_comparison_and_parts() -> None:
     detail = detail_view(PLAN, band, view, OPTIONS, None)
     assert detail is not None
     assert detail.tone.folded  # nothing is toned down: a line says so
-    assert "none is needed" in detail.tone.title
+    assert detail.tone.title.startswith("Nothing to tone down: 1 part yellow ochre in ")
     assert detail.compare is not None
     assert {item.name for item in detail.compare.paints} == {
         "cerulean blue",
@@ -132,7 +132,11 @@ def test_stretches_of_a_meeting_begin_in_order() -> None:
 
 def test_the_plan_in_one_line_and_in_rows_agree() -> None:
     view = plan_view(PLAN, OPTIONS)
-    total = sum(float(row.ml) for row in view.amounts)
+    if PLAN.each_ml is None:
+        total = sum(float(row.ml) for row in view.amounts)
+    else:  # said once for all
+        assert f"{PLAN.each_ml:g} mL each" in view.total
+        total = PLAN.each_ml * len(view.amounts)
     assert total == pytest.approx(PLAN.amounts.total_ml)
     assert f"{PLAN.amounts.total_ml:g} mL" in view.line
     assert "5 mixes" in view.line
