@@ -10,11 +10,12 @@ from app.sheets.scores import score_cells
 from app.sheets.sentences import Sentence
 from app.sheets.strip import StripView
 from core.i18n import translate
-from core.sheet.findings.findings import CAUSES
+from core.sheet.findings.findings import CAUSES, in_plan_terms
+from core.sheet.findings.planned import Planned
 from core.sheet.result import SheetCheck
 from core.study import Study
 
-_ABOUT_CORNERS = ("corners unsure", "corners not found")
+_ABOUT_CORNERS = ("several", "whole picture", "paper edge", "corners unsure", "corners not found")
 _ABOUT_LIE = ("turn", "other sky", *_ABOUT_CORNERS)
 """Notices asked about over the bands: said once, they are not repeated among the findings."""
 
@@ -73,9 +74,10 @@ def strip_view(check: SheetCheck | None, *, buttons_for_corners: bool = True) ->
         return StripView(texts["turn"], (("accept", translate("sheets page", "Turn it")),))
     for key in _ABOUT_CORNERS:
         if key in texts and buttons_for_corners:
-            return StripView(
-                texts[key], (("corners", translate("sheets page", "Set the corners")),)
-            )
+            buttons = [("corners", translate("sheets page", "Set the corners"))]
+            if check.readable:
+                buttons.append(("confirm", translate("sheets page", "They are right")))
+            return StripView(texts[key], tuple(buttons))
     if "other sky" in texts and check.readable:
         return StripView(
             texts["other sky"], (("replace", translate("sheets page", "Choose another picture")),)
@@ -83,13 +85,17 @@ def strip_view(check: SheetCheck | None, *, buttons_for_corners: bool = True) ->
     return None
 
 
-def findings_view(study: Study, checker: Checker, wanted: str) -> FindingsView | None:
+def findings_view(
+    study: Study, checker: Checker, wanted: str, planned: Planned | None = None
+) -> FindingsView | None:
     """The panel's content; None where no sheet has been checked.
 
     Parameters
     ----------
     wanted : str
         "0", "1", "change", or empty for the newest sheet.
+    planned : Planned, optional
+        What the sheets were painted by: cures then name its mixes.
     """
     checks = checker.checks
     there = [index for index in (0, 1) if checks[index] is not None]
@@ -107,6 +113,8 @@ def findings_view(study: Study, checker: Checker, wanted: str) -> FindingsView |
         return FindingsView(tabs, chosen, missing=tuple(missing), index=index)
     check = checks[index]
     assert check is not None
+    if planned is not None:
+        check = in_plan_terms(check, planned)
     scores = score_cells(check.scores, study.worksheet.pages[index].scores)
     if not check.readable:
         scores = ()
@@ -137,6 +145,9 @@ def _sentences(check: SheetCheck) -> tuple[Sentence, ...]:
         for finding in check.findings
         if finding.text not in asked
     ]
+    if check.provisional:
+        text = translate("sheets page", "Provisional, until the corners are sure.")
+        said.insert(0, Sentence("note", text))
     known = {sentence.text for sentence in said} | asked
     light = [Sentence("light", notice.text) for notice in check.notices if notice.text not in known]
     return (*said, *light)

@@ -68,6 +68,13 @@ class CornerEdits(QObject):
             turned = replace(options, turned=check.better_turn)
             self._change(translate("undo", "turn sheet {number}"), index, turned)
 
+    def confirm(self, index: int) -> None:
+        """Keep the corners that were proposed for a sheet."""
+        options, check = self._options(index), self._workspace.checker.checks[index]
+        if options is not None and check is not None:
+            kept = replace(options, corners=check.corners)
+            self._change(translate("undo", "corners of sheet {number}"), index, kept)
+
     def set_scan(self, index: int, scan: bool) -> None:
         """Whether a sheet is a flat scan."""
         options = self._options(index)

@@ -30,6 +30,7 @@ from app.widgets.layouts import layout_of
 from app.widgets.notice import EmptyState
 from app.workspace import Menu, Page, Workspace
 from core.i18n import translate
+from core.sheet.findings.planned import Planned
 from core.sheet.result import SheetOptions
 from core.study import Study, with_sheet
 
@@ -144,6 +145,8 @@ class SheetsPage(Page):
             self.corners.set_scan(index, not options.scan)
         elif key == "turn":
             self.corners.turn(index, 1)
+        elif key == "confirm":
+            self.corners.confirm(index)
         elif key == "accept":
             self.corners.accept_turn(index)
 
@@ -170,6 +173,7 @@ class SheetsPage(Page):
             source.busy.connect(self._show_busy)
             source.idle.connect(self._show_idle)
         work.checker.checks_changed.connect(self._refresh)
+        work.planner.plan_changed.connect(lambda plan: self._refresh())
         work.checker.opened_changed.connect(self._refresh)
         work.document.study_changed.connect(self._on_study)
         work.document.begun.connect(self._close_corners)
@@ -274,9 +278,17 @@ class SheetsPage(Page):
                 chip=chip,
             )
         self.lower_part.show_findings(
-            findings_view(study, checker, self._wanted), nothing=not any(study.sheets)
+            findings_view(study, checker, self._wanted, self._planned()),
+            nothing=not any(study.sheets),
         )
         self.lower_part.arrange([self.board.column(index).left() - badge for index in INDEXES])
+
+    def _planned(self) -> Planned:
+        """What the sheets were painted by, as far as it is planned by now."""
+        work = self._workspace
+        return Planned(
+            work.planner.plan, self._study.mix.sheet, work.preferences.settings.wording.units
+        )
 
     def _heading(self, index: int) -> str:
         if index == 0 or self._workspace.checker.checks[0] is None:

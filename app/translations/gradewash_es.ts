@@ -2099,7 +2099,35 @@
         <source>the sky photo, or a study with its lines and paints</source>
         <translation>la foto del cielo, o un estudio con sus líneas y pinturas</translation>
     </message>
-    </context>
+    <message>
+        <source>The corners of the painting are not sure, so what is found here is provisional. See whether they are where they were taken to be, and give better ones if not: {option}.</source>
+        <translation>Las esquinas de la pintura no son seguras, así que lo que se dice aquí es provisional. Mira si están donde se supusieron y, si no, da otras mejores: {option}.</translation>
+    </message>
+    <message>
+        <source>the paints the sheets were mixed from, as for mix: cures then name the planned mixes; otherwise those of the study</source>
+        <translation>las pinturas con que se mezclaron las láminas, como en mix: los remedios nombran entonces las mezclas previstas; si no, las del estudio</translation>
+    </message>
+    <message>
+        <source>the paper, so that lines are told in lengths too: {names}; otherwise as in the study</source>
+        <translation>el papel, para decir las líneas también en longitudes: {names}; si no, el del estudio</translation>
+    </message>
+    <message>
+        <source>Provisional, until the corners are sure:</source>
+        <translation>Provisional, hasta que las esquinas sean seguras:</translation>
+    </message>
+    <message>
+        <source>There is more than one sheet in this picture: is it this one? If not, give the corners of the other: {option}.</source>
+        <translation>En esta imagen hay más de una lámina: ¿es esta? Si no, da las esquinas de la otra: {option}.</translation>
+    </message>
+    <message>
+        <source>The painting seems to fill the whole picture, without its paper: is that so? If not, give its corners: {option}.</source>
+        <translation>La pintura parece llenar toda la imagen, sin su papel: ¿es así? Si no, da sus esquinas: {option}.</translation>
+    </message>
+    <message>
+        <source>The paint seems to reach the edge of the paper: is that so? If not, give better corners: {option}.</source>
+        <translation>La pintura parece llegar al borde del papel: ¿es así? Si no, da otras esquinas mejores: {option}.</translation>
+    </message>
+</context>
 <context>
     <name>errors</name>
     <message>
@@ -6177,7 +6205,287 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>stayed</source>
         <translation>sin cambio</translation>
     </message>
-    </context>
+    <message>
+        <source>Mix it again, and add {touch} little by little.</source>
+        <translation>Mézclala de nuevo y añade {touch} poco a poco.</translation>
+    </message>
+    <message>
+        <source>The wash is too pale: more paint in the same water</source>
+        <translation>La aguada es demasiado pálida: más pintura en la misma agua</translation>
+    </message>
+    <message>
+        <source>All of it is too pale: more paint in the same water</source>
+        <translation>Todo es demasiado pálido: más pintura en la misma agua</translation>
+    </message>
+    <message>
+        <source>about twice as much.</source>
+        <translation>más o menos el doble.</translation>
+    </message>
+    <message>
+        <source>about half as much again.</source>
+        <translation>más o menos la mitad más.</translation>
+    </message>
+    <message>
+        <source>The wash is too strong: more water to the same paint</source>
+        <translation>La aguada es demasiado fuerte: más agua para la misma pintura</translation>
+    </message>
+    <message>
+        <source>All of it is too strong: more water to the same paint</source>
+        <translation>Todo es demasiado fuerte: más agua para la misma pintura</translation>
+    </message>
+    <message>
+        <source>{seen}, {much}</source>
+        <translation>{seen}, {much}</translation>
+    </message>
+    <message>
+        <source>A wash dries lighter than it looks wet.</source>
+        <translation>Al secar, una aguada queda más clara de lo que parece mojada.</translation>
+    </message>
+    <message>
+        <source>Try it on a scrap of paper first.</source>
+        <translation>Pruébala antes en un recorte de papel.</translation>
+    </message>
+    <message>
+        <source>More paint in band {letters}.</source>
+        <translation>Más pintura en la banda {letters}.</translation>
+    </message>
+    <message>
+        <source>More paint in bands {letters}.</source>
+        <translation>Más pintura en las bandas {letters}.</translation>
+    </message>
+    <message>
+        <source>More water in band {letters}.</source>
+        <translation>Más agua en la banda {letters}.</translation>
+    </message>
+    <message>
+        <source>More water in bands {letters}.</source>
+        <translation>Más agua en las bandas {letters}.</translation>
+    </message>
+    <message>
+        <source>Fewer paints in band {letters}.</source>
+        <translation>Menos pinturas en la banda {letters}.</translation>
+    </message>
+    <message>
+        <source>Fewer paints in bands {letters}.</source>
+        <translation>Menos pinturas en las bandas {letters}.</translation>
+    </message>
+    <message>
+        <source>Tone down band {letters}.</source>
+        <translation>Apaga la banda {letters}.</translation>
+    </message>
+    <message>
+        <source>Tone down bands {letters}.</source>
+        <translation>Apaga las bandas {letters}.</translation>
+    </message>
+    <message>
+        <source>A touch of {touch} in band {letters}.</source>
+        <translation>Un toque de {touch} en la banda {letters}.</translation>
+    </message>
+    <message>
+        <source>A touch of {touch} in bands {letters}.</source>
+        <translation>Un toque de {touch} en las bandas {letters}.</translation>
+    </message>
+    <message>
+        <source>Keep yellow and blue apart in band {letters}.</source>
+        <translation>Separa el amarillo del azul en la banda {letters}.</translation>
+    </message>
+    <message>
+        <source>Keep yellow and blue apart in bands {letters}.</source>
+        <translation>Separa el amarillo del azul en las bandas {letters}.</translation>
+    </message>
+    <message>
+        <source>Band {letters} is {how} than the photo</source>
+        <translation>El color de la banda {letters} es {how} que en la foto</translation>
+    </message>
+    <message>
+        <source>Bands {letters} are {how} than the photo</source>
+        <translation>El color de las bandas {letters} es {how} que en la foto</translation>
+    </message>
+    <message>
+        <source>Beyond that, band {letters} is {how}</source>
+        <translation>Aparte de eso, el color de la banda {letters} es {how}</translation>
+    </message>
+    <message>
+        <source>Beyond that, bands {letters} are {how}</source>
+        <translation>Aparte de eso, el color de las bandas {letters} es {how}</translation>
+    </message>
+    <message>
+        <source>band {letters} is {how}</source>
+        <translation>el de la banda {letters}, {how}</translation>
+    </message>
+    <message>
+        <source>bands {letters} are {how}</source>
+        <translation>el de las bandas {letters}, {how}</translation>
+    </message>
+    <message>
+        <source>{text}, {other}</source>
+        <translation>{text}; {other}</translation>
+    </message>
+    <message>
+        <source>{text}.</source>
+        <translation>{text}.</translation>
+    </message>
+    <message>
+        <source>Band {letter} has gone one step towards {hue}.</source>
+        <translation>La banda {letter} se ha ido un paso hacia el {hue}.</translation>
+    </message>
+    <message>
+        <source>Band {letter} is {hue} where the photo has {wanted}.</source>
+        <translation>La banda {letter} tiene {hue} donde la foto tiene {wanted}.</translation>
+    </message>
+    <message>
+        <source>band {letter} is {hue} where the photo has {wanted}</source>
+        <translation>la banda {letter} tiene {hue} donde la foto tiene {wanted}</translation>
+    </message>
+    <message>
+        <source>Band {letters} has turned green where yellow meets blue.</source>
+        <translation>La banda {letters} se ha vuelto verde donde el amarillo toca el azul.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} have turned green where yellow meets blue.</source>
+        <translation>Las bandas {letters} se han vuelto verdes donde el amarillo toca el azul.</translation>
+    </message>
+    <message>
+        <source>Let one of them dry first, or keep a little pink between them.</source>
+        <translation>Deja secar antes uno de los dos, o pon un poco de rosa entre ellos.</translation>
+    </message>
+    <message>
+        <source>A touch of {touch} in each mix brings them back.</source>
+        <translation>Un toque de {touch} en cada mezcla las devuelve a su sitio.</translation>
+    </message>
+    <message>
+        <source>A touch of {touch} in the mix brings it back.</source>
+        <translation>Un toque de {touch} en la mezcla la devuelve a su sitio.</translation>
+    </message>
+    <message>
+        <source>{letters}: {change}.</source>
+        <translation>{letters}: {change}.</translation>
+    </message>
+    <message>
+        <source>less {less}, more {more}: {new} instead of {old}</source>
+        <translation>menos {less}, más {more}: {new} en lugar de {old}</translation>
+    </message>
+    <message>
+        <source>{share} ({length})</source>
+        <translation>{share} ({length})</translation>
+    </message>
+    <message>
+        <source>Both sheets match the photo in all that was measured. A new challenge: the same sky with one paint fewer, or a photo with one band more.</source>
+        <translation>Las dos láminas coinciden con la foto en todo lo medido. Un nuevo reto: el mismo cielo con una pintura menos, o una foto con una banda más.</translation>
+    </message>
+    <message>
+        <source>You moved where {letters} ends, past its place: go half the way back.</source>
+        <translation>Has movido donde acaba {letters} más allá de su sitio: vuelve la mitad del camino.</translation>
+    </message>
+    <message>
+        <source>You moved where {letters} end, past their place: go half the way back.</source>
+        <translation>Has movido donde acaban {letters} más allá de su sitio: vuelve la mitad del camino.</translation>
+    </message>
+    <message>
+        <source>You changed the {quality} of band {letters} past the photo's: go half the way back.</source>
+        <translation>El cambio de {quality} de la banda {letters} se ha pasado de la foto: vuelve la mitad del camino.</translation>
+    </message>
+    <message>
+        <source>You changed the {quality} of bands {letters} past the photo's: go half the way back.</source>
+        <translation>El cambio de {quality} de las bandas {letters} se ha pasado de la foto: vuelve la mitad del camino.</translation>
+    </message>
+    <message>
+        <source>There is more than one sheet in this picture: is it this one? If not, drag the corners to the other.</source>
+        <translation>En esta imagen hay más de una lámina: ¿es esta? Si no, arrastra las esquinas a la otra.</translation>
+    </message>
+    <message>
+        <source>The painting seems to fill the whole picture, without its paper: is that so? If not, drag the corners to it.</source>
+        <translation>La pintura parece llenar toda la imagen, sin su papel: ¿es así? Si no, arrastra las esquinas hasta ella.</translation>
+    </message>
+    <message>
+        <source>The paint seems to reach the edge of the paper: is that so? If not, drag the corners to where it ends.</source>
+        <translation>La pintura parece llegar al borde del papel: ¿es así? Si no, arrastra las esquinas hasta donde acaba.</translation>
+    </message>
+    <message>
+        <source>The corners of the painting are not sure, so what is found here is provisional: look at them first.</source>
+        <translation>Las esquinas de la pintura no son seguras, así que lo que se dice aquí es provisional: míralas antes.</translation>
+    </message>
+    <message>
+        <source>Band {letters} has the photo's hue.</source>
+        <translation>La banda {letters} tiene el matiz de la foto.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} have the photo's hue.</source>
+        <translation>Las bandas {letters} tienen el matiz de la foto.</translation>
+    </message>
+    <message>
+        <source>The hue is right: what is left is its strength.</source>
+        <translation>El matiz está bien: lo que falta es la fuerza.</translation>
+    </message>
+    <message>
+        <source>Hues and lines are right: what is left is the strength.</source>
+        <translation>Matices y líneas están bien: lo que falta es la fuerza.</translation>
+    </message>
+    <message>
+        <source>The hues are right: what is left is the strength.</source>
+        <translation>Los matices están bien: lo que falta es la fuerza.</translation>
+    </message>
+    <message>
+        <source>one</source>
+        <translation>una</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>dos</translation>
+    </message>
+    <message>
+        <source>three</source>
+        <translation>tres</translation>
+    </message>
+    <message>
+        <source>four</source>
+        <translation>cuatro</translation>
+    </message>
+    <message>
+        <source>five</source>
+        <translation>cinco</translation>
+    </message>
+    <message>
+        <source>six</source>
+        <translation>seis</translation>
+    </message>
+    <message>
+        <source>seven</source>
+        <translation>siete</translation>
+    </message>
+    <message>
+        <source>There is no paint on this sheet yet: lay the first wash, then take its photo again.</source>
+        <translation>Esta lámina aún no tiene pintura: da la primera aguada y haz otra foto.</translation>
+    </message>
+    <message>
+        <source>The wash is laid evenly.</source>
+        <translation>La aguada está dada por igual.</translation>
+    </message>
+    <message>
+        <source>I see one wash where the photo has {number} bands. Lay {first} and {last} first, and let them meet while the sheet still shines.</source>
+        <translation>Veo una aguada donde la foto tiene {number} bandas. Da primero {first} y {last}, y deja que se encuentren mientras la lámina aún brilla.</translation>
+    </message>
+    <message>
+        <source>I see one wash: {letters} is missing.</source>
+        <translation>Veo una aguada: falta {letters}.</translation>
+    </message>
+    <message>
+        <source>I see one wash: {letters} are missing.</source>
+        <translation>Veo una aguada: faltan {letters}.</translation>
+    </message>
+    <message>
+        <source>I see {number} washes: {letters} is missing.</source>
+        <translation>Veo {number} aguadas: falta {letters}.</translation>
+    </message>
+    <message>
+        <source>I see {number} washes: {letters} are missing.</source>
+        <translation>Veo {number} aguadas: faltan {letters}.</translation>
+    </message>
+    <message>
+        <source>Mark every line on the tape, and mix each paint before you begin.</source>
+        <translation>Marca todas las líneas en la cinta y prepara cada mezcla antes de empezar.</translation>
+    </message>
+</context>
 <context>
     <name>sheets page</name>
     <message>
@@ -6632,7 +6940,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>stayed</source>
         <translation>sin cambio</translation>
     </message>
-    </context>
+    <message>
+        <source>They are right</source>
+        <translation>Están bien</translation>
+    </message>
+    <message>
+        <source>Provisional, until the corners are sure.</source>
+        <translation>Provisional, hasta que las esquinas sean seguras.</translation>
+    </message>
+</context>
 <context>
     <name>spoken strip</name>
     <message>

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+from dataclasses import replace
 from pathlib import Path
 
 from core.cli import read
@@ -11,18 +12,28 @@ from core.cli.check_json import checks_as_json
 from core.cli.check_report import CheckReport, checks_in_words
 from core.cli.check_terminal import AS_FOUND, for_terminal
 from core.cli.layout import say, terminal_width
+from core.cli.mix import find_box, sheet_name
 from core.cli.opening import naming
+from core.cli.report import Report
 from core.errors import UsageError
 from core.file_sentences import shown_name
 from core.i18n import translate
+from core.paint.options import MixOptions
+from core.paint.wash.amounts import SHEETS
 from core.photo import Photo, open_photo
-from core.pipeline import change_between, reference_of
+from core.pipeline import change_between, plan_sky, reference_of
 from core.reading.quality import CHANGES, ChangeFirst
+from core.reading.units import Units
 from core.sheet import check_sheet
+from core.sheet.findings.findings import in_plan_terms
+from core.sheet.findings.planned import Planned
 from core.sheet.result import Corners, SheetOptions
 
 _NEAR = (-2.0, 3.0)
 """A corner may lie outside the photo by so many of its sides, as in a study."""
+
+_INCHES = ("letter", "quarter imperial")
+"""Papers whose lengths are told in inches."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -69,6 +80,24 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         ),
     )
     parser.add_argument(
+        "--box",
+        metavar="NAME|FILE",
+        help=translate(
+            "command line",
+            "the paints the sheets were mixed from, as for mix: cures then name the planned "
+            "mixes; otherwise those of the study",
+        ),
+    )
+    parser.add_argument(
+        "--sheet",
+        dest="sheet_size",
+        metavar="SIZE",
+        help=translate(
+            "command line",
+            "the paper, so that lines are told in lengths too: {names}; otherwise as in the study",
+        ).format(names=", ".join(SHEETS)),
+    )
+    parser.add_argument(
         "--scan",
         action="store_true",
         help=translate("command line", "the sheets are flat scans: smaller differences count"),
@@ -103,6 +132,7 @@ def run(args: argparse.Namespace) -> int:
         _each(args.corners, len(sheets), "--corners"),
         _each(args.turned, len(sheets), "--turned"),
     )
+    planned = _planned(args, report)
     checks = []
     for number, (photo, at, turn) in enumerate(zip(photos, corners, turns, strict=True), 1):
         options = SheetOptions(
@@ -111,7 +141,7 @@ def run(args: argparse.Namespace) -> int:
             scan=args.scan,
         )
         with naming(photo.name):
-            check = check_sheet(photo, reference, options)
+            check = in_plan_terms(check_sheet(photo, reference, options), planned)
         checks.append((photo, for_terminal(check, photo, number)))
     second = checks[1][1] if len(checks) == 2 else None
     change = change_between((checks[0][1], second), intended)
@@ -121,6 +151,23 @@ def run(args: argparse.Namespace) -> int:
     else:
         say(checks_in_words(found, scores=args.scores, width=terminal_width()))
     return 0
+
+
+def _planned(args: argparse.Namespace, report: Report) -> Planned | None:
+    """What the sheets were painted by: the study's plan, or one for the box and paper named."""
+    study = report.study
+    if args.box is None and args.sheet_size is None and study is None:
+        return None
+    box, options = find_box(args.box), MixOptions()
+    if study is not None:
+        options = study.mix if args.box is None else MixOptions(sheet=study.mix.sheet)
+        box = study.box if args.box is None else box
+    if args.sheet_size is not None:
+        options = replace(options, sheet=SHEETS[sheet_name(args.sheet_size)])
+    mixed = args.box is not None or study is not None
+    plan = plan_sky(report.sky, box, options) if mixed else None
+    units: Units = "in" if options.sheet.name in _INCHES else "cm"
+    return Planned(plan, options.sheet, units)
 
 
 def _opened(path: Path) -> Photo:

@@ -38,6 +38,7 @@ def _sheet_as_json(photo: Photo, check: SheetCheck) -> dict[str, Any]:
             [round(x * photo.width, 1), round(y * photo.height, 1)] for x, y in check.corners
         ],
         "corner_confidence": round(check.corner_confidence, 3),
+        "provisional": check.provisional,
         "turned": check.turned,
         "better_turn": check.better_turn,
         "notices": _notices_as_json(
@@ -73,6 +74,14 @@ def _sheet_as_json(photo: Photo, check: SheetCheck) -> dict[str, Any]:
         "pale_corners": [
             {"corner": pale.corner, "share": round(pale.share, 2)} for pale in check.pale_corners
         ],
+        "strength": {
+            "share": round(check.strength.share, 2),
+            "told": check.strength.told,
+        },
+        "washes": {
+            "kind": check.washes.kind,
+            "missing": [check.band_checks[k].letter for k in check.washes.missing],
+        },
         "scores": {quality: getattr(check.scores, quality) for quality in QUALITIES},
         "findings": [_finding_as_json(finding) for finding in check.findings],
     }
@@ -136,6 +145,7 @@ def _change_as_json(change: Change) -> dict[str, Any]:
                 "before": row.before,
                 "after": row.after,
                 "outcome": row.outcome,
+                "past": row.past,
             }
             for row in change.rows
         ],

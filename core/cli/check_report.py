@@ -72,6 +72,8 @@ def _sheet(check: SheetCheck, *, scores: bool, width: int | None) -> list[str]:
         return [*notices, *_findings(check.findings)]
     # A first try can be so far off that it looks like another sky: its readings stay in sight.
     parts = [*notices, "", *table(_band_rows(check), width), ""]
+    if check.provisional:
+        parts.append(translate("command line", "Provisional, until the corners are sure:"))
     parts += _findings(check.findings)
     if scores:
         parts += ["", *_scores(check)]

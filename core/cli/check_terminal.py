@@ -44,9 +44,13 @@ def _text(key: str, check: SheetCheck, photo: Photo, number: int) -> str | None:
     if key == "corners unsure":
         return translate(
             "command line",
-            "The corners of the painting are not sure. See whether they are where they were "
-            "found, and give better ones if not: {option}.",
+            "The corners of the painting are not sure, so what is found here is provisional. See "
+            "whether they are where they were taken to be, and give better ones if not: {option}.",
         ).format(option=_options("--corners", _pixels(check, photo), AS_FOUND, number))
+    scene = _scene_text(key)
+    if scene is not None:
+        option = _options("--corners", _pixels(check, photo), AS_FOUND, number)
+        return scene.format(option=option)
     if key == "turn" and check.better_turn is not None:
         if (check.better_turn - check.turned) % 4 == 2:
             seen = translate("command line", "The sheet seems to be upside down.")
@@ -56,6 +60,28 @@ def _text(key: str, check: SheetCheck, photo: Photo, number: int) -> str | None:
             option=_options("--turned", str(check.better_turn), "0", number)
         )
         return f"{seen} {cure}"
+    return None
+
+
+def _scene_text(key: str) -> str | None:
+    if key == "several":
+        return translate(
+            "command line",
+            "There is more than one sheet in this picture: is it this one? If not, give the "
+            "corners of the other: {option}.",
+        )
+    if key == "whole picture":
+        return translate(
+            "command line",
+            "The painting seems to fill the whole picture, without its paper: is that so? If not, "
+            "give its corners: {option}.",
+        )
+    if key == "paper edge":
+        return translate(
+            "command line",
+            "The paint seems to reach the edge of the paper: is that so? If not, give better "
+            "corners: {option}.",
+        )
     return None
 
 

@@ -47,7 +47,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Read the photo, plan its mixes, print the plan."""
     box = find_box(args.box)
-    sheet = None if args.sheet is None else SHEETS[_sheet_name(args.sheet)]
+    sheet = None if args.sheet is None else SHEETS[sheet_name(args.sheet)]
     report = read.read_as_asked(args)
     options = MixOptions(sheet=sheet or SHEETS["A4"])
     if report.study is not None and args.box is None:
@@ -88,7 +88,14 @@ def find_box(asked: str | None) -> Box:
     )
 
 
-def _sheet_name(asked: str) -> str:
+def sheet_name(asked: str) -> str:
+    """The name of a paper size as the plan knows it.
+
+    Raises
+    ------
+    UsageError
+        There is no such size.
+    """
     for name in SHEETS:
         if name.lower() == asked.strip().lower():
             return name

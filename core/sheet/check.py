@@ -14,23 +14,28 @@ from core.colour.working_space import linear_to_W
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
 from core.reading.reading import BandReading
-from core.sheet.find.corners import FoundCorners, find_corners
+from core.sheet.find.corners import SURE, FoundCorners, find_corners
+from core.sheet.find.surroundings import WHOLE, other_sheet, outline_of, touches_no_edge
 from core.sheet.findings.compare import compare_bands, more_lenient
-from core.sheet.findings.facts import Facts
 from core.sheet.findings.faults import blooms_in_bands, edges_in_bands
-from core.sheet.findings.findings import findings_of
-from core.sheet.findings.notices import corner_notices, judge_light, orientation_notices
+from core.sheet.findings.findings import in_plan_terms
+from core.sheet.findings.notices import Scene, corner_notices, judge_light, orientation_notices
 from core.sheet.findings.scores import score_sheet
+from core.sheet.findings.strength import reading_at, strength_of
 from core.sheet.light.light import Lit, undo_light
 from core.sheet.light.straighten import Flat, aspect_of, straighten, upright_quad
+from core.sheet.match.likeness import likeness, stronger
 from core.sheet.match.lines import Line, match_lines
 from core.sheet.match.order import profile_of
-from core.sheet.match.orientation import judge_orientation
+from core.sheet.match.orientation import OTHER_SKY, judge_orientation
 from core.sheet.match.reference import Reference
+from core.sheet.match.washes import is_coloured, is_even, washes_of
 from core.sheet.painted.blooms import find_blooms
 from core.sheet.painted.density import density_of
 from core.sheet.painted.pale_corners import find_pale_corners
-from core.sheet.result import BandCheck, Light, LineCheck, SheetCheck, SheetOptions
+from core.sheet.result import BandCheck, Corners, Light, LineCheck, SheetCheck, SheetOptions, Washes
+
+Checks = tuple[BandCheck, ...]
 
 COMMENTED_PCT = 2.0
 """A line's displacement, in percent of the height, from which it is spoken of."""
@@ -42,6 +47,9 @@ simulated copies, lines that soft come out a few percent off their place."""
 MISREAD = 0.01
 """A line misplaced by more, as a share of the height, can change what its bands are read as."""
 
+_PROPOSED = 0.01  # confidence of corners that only the likeness to the photo speaks for
+_SIDE = 0.08  # of the width, at either side
+_CLEARLY = 0.8  # share of the distance: what shows so much more of the photo's sky is taken
 _RAGGED = 0.012  # of the height: what the tape's edge may leave pale or smeared
 
 
@@ -78,32 +86,54 @@ def check_sheet(
     step(0.0, progress, should_stop)
     found = _corners(photo, options, progress, should_stop)
     seen = _look(photo, found, options, should_stop)
+    scene: Scene | None = None
+    if options.corners is None and found.confidence < SURE:
+        found, seen, scene = _without_border(photo, reference, options, found, seen, should_stop)
+    elif options.corners is None and other_sheet(photo, found.corners, should_stop):
+        scene = "several"
     step(0.55, progress, should_stop)
     W = linear_to_W(seen.lit.painted.astype(np.float64))
     step(0.6, progress, should_stop)
     profile = profile_of(W)
     orientation = judge_orientation(reference, W, profile, seen.light.sides_compared)
     step(0.65, progress, should_stop)
-    lines = match_lines(reference.profile, reference.bands.lines, profile)
+    white = seen.light.residual is not None and seen.corrected
+    washes = washes_of(reference.profile, reference.bands.lines, profile, white)
+    if options.corners is None and scene is None and found.confidence < SURE:
+        washes = _unpainted(photo, options, seen, should_stop) or washes
+    lines = match_lines(
+        stronger(reference.profile, orientation.strength), reference.bands.lines, profile
+    )
     bands = _sheet_bands([line.at for line in lines])
     step(0.75, progress, should_stop)
 
-    def compare(bands: Bands) -> tuple[BandCheck, ...]:
+    def read(bands: Bands) -> tuple[BandReading, ...]:
+        return _read(seen.picture, photo.name, bands)
+
+    def compare(found: tuple[BandReading, ...], strength: float, *, beyond: bool = False) -> Checks:
+        wanted = reference.readings
+        if beyond:
+            wanted = tuple(reading_at(reading, strength) for reading in wanted)
         return compare_bands(
-            reference.readings,
-            _read(seen.picture, photo.name, bands),
+            wanted,
+            found,
             scan=options.scan,
             corrected=seen.corrected,
             sides=seen.light.sides_compared and not orientation.mirrored,
+            strength=strength if not beyond else 1.0,
         )
 
-    checks = compare(bands)
+    readings = read(bands)
+    strength = strength_of(reference.readings, readings)
+    share = strength.share if strength.told else 1.0
+    checks = compare(readings, share)
     line_checks = tuple(
         _line_check(letter, line) for letter, line in zip(bands.letters, lines, strict=False)
     )
     if any(map(_in_doubt, line_checks)):
         step(0.78, progress, should_stop)
-        checks = more_lenient(checks, compare(_doubted_bands(line_checks)))
+        checks = more_lenient(checks, compare(read(_doubted_bands(line_checks)), share))
+    beyond = compare(readings, share, beyond=True) if strength.told else ()
     step(0.8, progress, should_stop)
     even_light = not any(notice.key == "shadow" for notice in seen.light.notices)
     hard = edges_in_bands(W, bands, reference, even_light=even_light, strength=orientation.strength)
@@ -115,13 +145,12 @@ def check_sheet(
     scores = score_sheet(checks, line_checks)
     better = (options.turned + orientation.turn) % 4 if orientation.turn else None
     notices = (
-        *corner_notices(found, options, seen.flat.aspect),
-        *orientation_notices(orientation),
+        *corner_notices(found, options, seen.flat.aspect, scene, washes),
+        *orientation_notices(orientation, washes),
         *seen.light.notices,
     )
-    facts = Facts(checks, line_checks, hard, blooms, pale, reference.readings, notices)
     step(1.0, progress, should_stop)
-    return SheetCheck(
+    check = SheetCheck(
         name=photo.name,
         picture=seen.picture,
         corners=found.corners,
@@ -136,10 +165,15 @@ def check_sheet(
         blooms=blooms,
         pale_corners=pale,
         scores=scores,
-        findings=findings_of(facts),
+        findings=(),
         notices=notices,
         scan=options.scan,
+        strength=strength,
+        beyond=beyond,
+        washes=washes,
+        provisional=options.corners is None and found.confidence < SURE,
     )
+    return in_plan_terms(check, None)
 
 
 @dataclass(frozen=True, eq=False)
@@ -168,16 +202,80 @@ def _corners(
     return find_corners(photo, share, should_stop)
 
 
+def _without_border(
+    photo: Photo,
+    reference: Reference,
+    options: SheetOptions,
+    found: FoundCorners,
+    seen: _Seen,
+    should_stop: ShouldStop | None,
+) -> tuple[FoundCorners, _Seen, Scene | None]:
+    """What was found unsurely, or the whole picture, or what stands out from the desk: whichever
+    shows most of the photo's sky."""
+
+    kept, best = (found, seen), _apart(reference, seen)
+    scene: Scene | None = None
+    tried: list[tuple[Corners, Scene]] = []
+    if found.corners != WHOLE and touches_no_edge(found.corners):
+        tried.append((found.corners, "paper edge"))
+    outline = outline_of(photo)
+    if outline is not None:
+        tried.append((outline, "paper edge"))
+    tried.append((WHOLE, "whole picture"))
+    for corners, kind in tried:
+        step(0.5, None, should_stop)
+        look = _look(photo, FoundCorners(corners, 0.0), options, should_stop, bare=True)
+        far = _apart(reference, look, sides=kind == "whole picture")
+        if far < min(OTHER_SKY, _CLEARLY * best) or (
+            found.corners == corners == WHOLE and far < OTHER_SKY
+        ):
+            confidence = min(found.confidence, _PROPOSED)
+            kept, best, scene = (FoundCorners(corners, confidence), look), far, kind
+    return (*kept, scene)
+
+
+def _unpainted(
+    photo: Photo, options: SheetOptions, seen: _Seen, should_stop: ShouldStop | None
+) -> Washes | None:
+    """Of a picture without any painting: whether the paper in it is bare, or has one wash."""
+    outline = outline_of(photo)
+    for corners in (outline, WHOLE):
+        if corners is None:
+            continue
+        look = _look(photo, FoundCorners(corners, 0.0), options, should_stop, bare=True)
+        if is_even(look.lit.painted):
+            return Washes("one" if is_coloured(look.lit.painted) else "blank")
+    return None
+
+
+def _apart(reference: Reference, seen: _Seen, *, sides: bool = False) -> float:
+    """How far a look at a sheet is from the photo's sky; with `sides`, its left and right edges
+    too, which a picture with a desk around the sheet fails."""
+    W = linear_to_W(seen.lit.painted.astype(np.float64))
+    parts = [W]
+    if sides:
+        width = max(1, round(_SIDE * W.shape[1]))
+        parts += [W[:, :width], W[:, -width:]]
+    return max(likeness(reference.profile, profile_of(part)).apart for part in parts)
+
+
 def _look(
-    photo: Photo, found: FoundCorners, options: SheetOptions, should_stop: ShouldStop | None
+    photo: Photo,
+    found: FoundCorners,
+    options: SheetOptions,
+    should_stop: ShouldStop | None,
+    *,
+    bare: bool = False,
 ) -> _Seen:
+    """The sheet straightened; `bare` where no paper shows around it, so that nothing tells the
+    light."""
     height, width = photo.pixels.shape[:2]
     quad = upright_quad(found.corners, options.turned, width, height)
     linear = srgb8_to_linear(photo.pixels)
     step(0.45, None, should_stop)
     flat = straighten(linear, quad, aspect_of(quad, width, height, options.scan))
     step(0.5, None, should_stop)
-    lit = undo_light(flat)
+    lit = Lit(flat.painted, None, np.ones(3), np.empty((0, 3))) if bare else undo_light(flat)
     light, corrected = judge_light(flat, lit, options.scan)
     encoded = linear_to_srgb(np.clip(lit.painted, 0.0, 1.0))
     picture = (encoded * 255 + 0.5).astype(np.uint8)

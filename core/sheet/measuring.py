@@ -23,7 +23,8 @@ class Notice:
     Attributes
     ----------
     key : str
-        Stable name: "corners unsure", "corners not found", "turn", "mirrored", "other sky",
+        Stable name: "corners unsure", "corners not found", "several",
+        "whole picture", "paper edge", "turn", "mirrored", "other sky",
         "aspect", "no border", "warm light", "coloured light", "shadow", "glare",
         "over-exposed", "dark", "tape", "phone".
     text : str
@@ -201,6 +202,39 @@ class PaleCorner:
 
     corner: Corner
     share: float
+
+
+@dataclass(frozen=True)
+class Strength:
+    """How much paint the whole sheet has, over what the photo has.
+
+    Attributes
+    ----------
+    share : float
+        Below 1 it is too pale, above 1 too strong.
+    told : bool
+        It is off so far, and explains so much, that it is spoken of.
+    """
+
+    share: float = 1.0
+    told: bool = False
+
+
+@dataclass(frozen=True)
+class Washes:
+    """What was laid on the sheet.
+
+    Attributes
+    ----------
+    kind : "blank" or "one" or "some" or "all"
+        "blank": no paint; "one": a single even wash where the photo has several bands; "some":
+        some bands are missing; "all": none is.
+    missing : tuple of int
+        Numbers of the bands that are not there, from 0; only of "some".
+    """
+
+    kind: Literal["blank", "one", "some", "all"] = "all"
+    missing: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True)

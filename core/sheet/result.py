@@ -25,6 +25,8 @@ from core.sheet.measuring import (
     PaleCorner,
     Scores,
     SecondCheck,
+    Strength,
+    Washes,
 )
 from core.sheet.options import Corners, Point, SheetOptions
 
@@ -46,6 +48,8 @@ __all__ = [
     "SecondCheck",
     "SheetCheck",
     "SheetOptions",
+    "Strength",
+    "Washes",
 ]
 
 
@@ -69,6 +73,15 @@ class SheetCheck:
         The sheet's own lines, as fractions of the painted height (horizon 1).
     findings : tuple of Finding
         At most five, praise first, then the most useful.
+    strength : Strength
+        Whether the whole sheet has too little or too much of the right paint.
+    beyond : tuple of BandCheck
+        The bands beside the photo at that strength: what is off beyond it. Empty when the
+        strength is not spoken of.
+    washes : Washes
+        Which bands are on the sheet at all.
+    provisional : bool
+        The corners are a proposal only: everything holds as far as they do.
     """
 
     name: str
@@ -88,6 +101,10 @@ class SheetCheck:
     findings: tuple[Finding, ...]
     notices: tuple[Notice, ...] = ()
     scan: bool = False
+    strength: Strength = Strength()
+    beyond: tuple[BandCheck, ...] = ()
+    washes: Washes = Washes()
+    provisional: bool = False
 
     @property
     def readable(self) -> bool:
@@ -106,6 +123,8 @@ class ChangeRow:
     before, after : str
         In a few words ("off by 6%", "2 hard edges").
     outcome : "improved" or "worse" or "stayed"
+    past : bool
+        It went past the photo: too light before, too dark now. That is never an improvement.
     """
 
     about: ChangeFirst
@@ -113,6 +132,7 @@ class ChangeRow:
     before: str
     after: str
     outcome: Outcome
+    past: bool = False
 
 
 @dataclass(frozen=True)

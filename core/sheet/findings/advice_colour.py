@@ -1,82 +1,183 @@
-"""Steps about hue, value and intensity: what differs, and one thing to try.
-
-What to try is common practice: more or less water for strength, a clean mix for intensity, a
-speck of the complement to tone down, a touch of the next primary to turn a hue; and a wash dries
-lighter than it looks wet.
-"""
+"""Steps about hue, value and intensity: what differs, and the one thing to try, in words."""
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from core.i18n import translate
-from core.reading.quality import Quality
-from core.reading.wheel import FAMILIES, Family, complement
+from core.paint.box.names import paint_name
+from core.reading.reading import BandReading
+from core.reading.wheel import Family, complement
 from core.sheet.findings.advice import Advice
+from core.sheet.findings.cures import (
+    Cure,
+    Way,
+    cures_of,
+    family_of,
+    kind_of,
+)
 from core.sheet.findings.facts import Facts
+from core.sheet.findings.planned import Correction
 from core.sheet.findings.words import amount_of
 from core.sheet.result import BandCheck, Finding
 from core.words import family_name
-from core.words.lists import listed
+from core.words.lists import listed, sentence_case
 
-_WEIGHT = {"value": 1.1, "hue": 1.0, "intensity": 0.95}
-_MOST_GAP = 6.0
-_PRIMARIES = (0, 4, 8)  # yellow, red, blue on the wheel
-_GREENS = ("yellow-green", "green", "blue-green")
-_WARM = ("yellow-orange", "yellow", "orange")
-_COOL = ("blue", "blue-violet")
-
-Kind = tuple[int, int]
-"""Signs of the difference in value and in intensity: (1, -1) is lighter and duller."""
+_STRENGTH_WEIGHT = 9.0  # said before any single band
+_TWICE, _HALF_AGAIN = 0.6, 1.7
 
 
-def colour_steps(facts: Facts) -> list[Advice]:
-    """Every step about the colours of the bands."""
-    return [*_strength_steps(facts), *_hue_steps(facts)]
+def colour_steps(facts: Facts, most: int = 4) -> list[Advice]:
+    """Every step about the colours of the bands; with more cures than `most`, the lightest ones
+    share one."""
+    strength = _strength(facts)
+    cures = cures_of(facts)
+    room = max(1, most - len(strength))
+    apart = cures if len(cures) <= room else cures[: room - 1]
+    steps = [*strength, *(_step(facts, cure) for cure in apart)]
+    rest = cures[len(apart) :]
+    if rest:
+        steps.append(_together(facts, rest))
+    return steps
 
 
-def _strength_steps(facts: Facts) -> list[Advice]:
-    """Value and intensity together: the same fault often shows in both, and one cure helps."""
-    groups: dict[Kind, list[BandCheck]] = {}
-    for band in facts.bands:
-        kind = _kind(band)
-        if kind != (0, 0):
-            groups.setdefault(kind, []).append(band)
-    return [_strength_step(kind, bands, len(facts.bands)) for kind, bands in groups.items()]
+# The strength of the whole sheet
 
 
-def _kind(band: BandCheck) -> Kind:
-    if band.whole is None:
-        return (0, 0)
+def _strength(facts: Facts) -> list[Advice]:
+    if not facts.too_much:
+        return []
+    share = facts.strength.share
+    one = len(facts.bands) == 1
+    if facts.too_much < 0:
+        seen = (
+            translate("sheet", "The wash is too pale: more paint in the same water")
+            if one
+            else translate("sheet", "All of it is too pale: more paint in the same water")
+        )
+        if share <= _TWICE:
+            much = translate("sheet", "about twice as much.")
+        else:
+            much = translate("sheet", "about half as much again.")
+    else:
+        seen = (
+            translate("sheet", "The wash is too strong: more water to the same paint")
+            if one
+            else translate("sheet", "All of it is too strong: more water to the same paint")
+        )
+        if share >= _HALF_AGAIN:
+            much = translate("sheet", "about twice as much.")
+        else:
+            much = translate("sheet", "about half as much again.")
+    text = translate("sheet", "{seen}, {much}").format(seen=seen, much=much)
+    letters = tuple(band.letter for band in facts.bands)
+    finding = Finding("step", "value", letters, f"{text} {_dries(facts)}")
+    return [Advice(_STRENGTH_WEIGHT, ("strength",), finding)]
 
-    def sign(gap: float | None, difference: float) -> int:
-        if gap is None or gap <= 1:
-            return 0
-        return 1 if difference > 0 else -1
 
-    return (
-        sign(band.value_gap, band.whole.value_steps),
-        sign(band.intensity_gap, band.whole.chroma_steps),
+def _dries(facts: Facts) -> str:
+    if facts.too_much < 0:
+        return translate("sheet", "A wash dries lighter than it looks wet.")
+    return translate("sheet", "Try it on a scrap of paper first.")
+
+
+# A cure and its bands
+
+
+def _step(facts: Facts, cure: Cure) -> Advice:
+    bands = list(cure.bands)
+    whole = len(bands) == len(facts.bands) and len(bands) > 1 and not facts.too_much
+    letters = tuple(band.letter for band in bands)
+    hue = cure.way in ("hue", "green")
+    if cure.way == "green":
+        text = _green_text(bands)
+    else:
+        seen = _hue_seen(bands) if hue else _seen(bands, whole, beyond=bool(facts.too_much))
+        text = f"{seen} {_try(facts, cure)}"
+    about = "hue" if hue else "value" if cure.way in ("paint", "water") else "intensity"
+    return Advice(cure.weight, (f"colour {cure.way} {cure.touch}",),
+                Finding("step", about, letters, text))  # fmt: skip
+
+
+def _together(facts: Facts, cures: list[Cure]) -> Advice:
+    """Several light faults in one sentence each: what to do alone."""
+    parts = [_short(cure) for cure in cures]
+    bands = sorted((band for cure in cures for band in cure.bands), key=lambda band: band.letter)
+    letters = tuple(band.letter for band in bands)
+    about = "hue" if cures[0].way in ("hue", "green") else "value"
+    return Advice(
+        cures[0].weight, ("colour rest",), Finding("step", about, letters, " ".join(parts))
     )
 
 
-def _strength_step(kind: Kind, bands: list[BandCheck], of: int) -> Advice:
-    value, intensity = kind
-    gaps: dict[Quality, float] = {}
-    if value:
-        gaps["value"] = max(band.value_gap or 0.0 for band in bands)
-    if intensity:
-        gaps["intensity"] = max(band.intensity_gap or 0.0 for band in bands)
-    weight = max(min(gap, _MOST_GAP) * _WEIGHT[quality] for quality, gap in gaps.items())
-    about = max(gaps, key=lambda quality: min(gaps[quality], _MOST_GAP) * _WEIGHT[quality])
-    letters = tuple(band.letter for band in bands)
-    whole = len(bands) == of and of > 1
-    text = f"{_strength_seen(kind, bands, whole)} {_strength_try(kind, bands)}"
-    # Many bands with the same fault weigh a little more than one.
-    weight *= 1 + 0.05 * (len(bands) - 1)
-    return Advice(weight, tuple(gaps), Finding("step", about, letters, text))
+def _short(cure: Cure) -> str:
+    letters = listed([band.letter for band in cure.bands])
+    one, more = _short_forms(cure.way)
+    text = one if len(cure.bands) == 1 else more
+    return text.format(letters=letters, touch=_touch(cure))
 
 
-def _strength_seen(kind: Kind, bands: list[BandCheck], whole: bool) -> str:
-    words = {
+def _short_forms(way: Way) -> tuple[str, str]:
+    """For one band and for several."""
+    match way:
+        case "paint":
+            one = translate("sheet", "More paint in band {letters}.")
+            return one, translate("sheet", "More paint in bands {letters}.")
+        case "water":
+            one = translate("sheet", "More water in band {letters}.")
+            return one, translate("sheet", "More water in bands {letters}.")
+        case "clean":
+            one = translate("sheet", "Fewer paints in band {letters}.")
+            return one, translate("sheet", "Fewer paints in bands {letters}.")
+        case "tone":
+            one = translate("sheet", "Tone down band {letters}.")
+            return one, translate("sheet", "Tone down bands {letters}.")
+        case "hue":
+            one = translate("sheet", "A touch of {touch} in band {letters}.")
+            return one, translate("sheet", "A touch of {touch} in bands {letters}.")
+        case "green":
+            one = translate("sheet", "Keep yellow and blue apart in band {letters}.")
+            return one, translate("sheet", "Keep yellow and blue apart in bands {letters}.")
+        case _:
+            assert_never(way)
+
+
+def _seen(bands: list[BandCheck], whole: bool, *, beyond: bool) -> str:
+    """ "Bands A and C are lighter and duller than the photo, band D is lighter."."""
+    groups: dict[str, list[BandCheck]] = {}
+    for band in bands:
+        groups.setdefault(_how(band, alone=len(bands) == 1), []).append(band)
+    if whole and len(groups) == 1:
+        return translate("sheet", "The whole sheet is {how} than the photo.").format(
+            how=next(iter(groups))
+        )
+    first, *others = groups.items()
+    one = translate("sheet", "Band {letters} is {how} than the photo")
+    more = translate("sheet", "Bands {letters} are {how} than the photo")
+    if beyond:
+        one = translate("sheet", "Beyond that, band {letters} is {how}")
+        more = translate("sheet", "Beyond that, bands {letters} are {how}")
+    text = _bands_text(one, more, first[1], first[0])
+    for how, some in others:
+        one = translate("sheet", "band {letters} is {how}")
+        more = translate("sheet", "bands {letters} are {how}")
+        text = translate("sheet", "{text}, {other}").format(
+            text=text, other=_bands_text(one, more, some, how)
+        )
+    return translate("sheet", "{text}.").format(text=text)
+
+
+def _bands_text(one: str, more: str, bands: list[BandCheck], how: str) -> str:
+    letters = listed([band.letter for band in bands])
+    return (one if len(bands) == 1 else more).format(letters=letters, how=how)
+
+
+def _how(band: BandCheck, *, alone: bool) -> str:
+    kind = kind_of(band)
+    if alone and band.whole is not None and 0 in kind:
+        steps = band.whole.value_steps if kind[0] else band.whole.chroma_steps
+        return amount_of("value" if kind[0] else "intensity", steps)
+    return {
         (1, 0): translate("sheet", "lighter"),
         (-1, 0): translate("sheet", "darker"),
         (0, 1): translate("sheet", "more intense"),
@@ -85,34 +186,92 @@ def _strength_seen(kind: Kind, bands: list[BandCheck], whole: bool) -> str:
         (-1, 1): translate("sheet", "darker and more intense"),
         (-1, -1): translate("sheet", "darker and duller"),
         (1, 1): translate("sheet", "lighter and more intense"),
-    }
-    words_here = words[kind]
-    if len(bands) == 1 and bands[0].whole is not None and 0 in kind:
-        steps = bands[0].whole.value_steps if kind[0] else bands[0].whole.chroma_steps
-        words_here = amount_of("value" if kind[0] else "intensity", steps)
-    if whole:
-        return translate("sheet", "The whole sheet is {how} than the photo.").format(how=words_here)
-    one = translate("sheet", "Band {letters} is {how} than the photo.")
-    more = translate("sheet", "Bands {letters} are {how} than the photo.")
-    letters = listed([band.letter for band in bands])
-    return (one if len(bands) == 1 else more).format(letters=letters, how=words_here)
+    }[kind]
 
 
-def _strength_try(kind: Kind, bands: list[BandCheck]) -> str:
-    if kind in ((1, 0), (1, -1)):
+def _hue_seen(bands: list[BandCheck]) -> str:
+    """ "Band B has gone one step towards violet, band C two."."""
+    if len(bands) == 1:
+        band = bands[0]
+        found = _name(band.sheet)
+        steps = abs(band.whole.hue_steps or 0.0) if band.whole else 0.0
+        if steps < 1.5:
+            return translate("sheet", "Band {letter} has gone one step towards {hue}.").format(
+                letter=band.letter, hue=found
+            )
+        return translate("sheet", "Band {letter} is {hue} where the photo has {wanted}.").format(
+            letter=band.letter, hue=found, wanted=_name(band.reference)
+        )
+    pieces = [
+        translate("sheet", "band {letter} is {hue} where the photo has {wanted}").format(
+            letter=band.letter,
+            hue=_name(band.sheet),
+            wanted=_name(band.reference),
+        )
+        for band in bands
+    ]
+    text = listed(pieces)
+    return translate("sheet", "{text}.").format(text=sentence_case(text))
+
+
+def _name(reading: BandReading) -> str:
+    family = family_of(reading)
+    return "" if family is None else family_name(family)
+
+
+def _touch(cure: Cure) -> str:
+    return "" if cure.touch is None else family_name(cure.touch)
+
+
+def _green_text(bands: list[BandCheck]) -> str:
+    one = translate("sheet", "Band {letters} has turned green where yellow meets blue.")
+    more = translate("sheet", "Bands {letters} have turned green where yellow meets blue.")
+    seen = (one if len(bands) == 1 else more).format(letters=listed([b.letter for b in bands]))
+    cure = translate("sheet", "Let one of them dry first, or keep a little pink between them.")
+    return f"{seen} {cure}"
+
+
+# What to try
+
+
+def _try(facts: Facts, cure: Cure) -> str:
+    if cure.way == "paint":
         return translate(
             "sheet", "Put more paint into the same water: a wash dries lighter than it looks wet."
         )
-    if kind in ((-1, 0), (-1, 1)):
+    if cure.way == "water":
         return translate("sheet", "Add water to the mix, and try it on a scrap of paper first.")
-    if kind == (0, -1):
+    planned = _in_plan_terms(facts, cure)
+    if planned:
+        return planned
+    if cure.way == "clean":
+        if any(kind_of(band) == (-1, -1) for band in cure.bands):
+            return translate(
+                "sheet", "Mix again from fewer paints, in clean water and a little more of it."
+            )
         return translate(
             "sheet", "Mix again from fewer paints, with a clean brush and clean water."
         )
-    if kind == (-1, -1):
-        return translate(
-            "sheet", "Mix again from fewer paints, in clean water and a little more of it."
+    if cure.way == "tone":
+        return _tone_text(list(cure.bands))
+    return _touch_text(cure)
+
+
+def _touch_text(cure: Cure) -> str:
+    touch = _touch(cure)
+    if len(cure.bands) > 1:
+        return translate("sheet", "A touch of {touch} in each mix brings them back.").format(
+            touch=touch
         )
+    whole = cure.bands[0].whole
+    if whole is not None and abs(whole.hue_steps or 0.0) < 1.5:
+        return translate("sheet", "A touch of {touch} in the mix brings it back.").format(
+            touch=touch
+        )
+    return translate("sheet", "Mix it again, and add {touch} little by little.").format(touch=touch)
+
+
+def _tone_text(bands: list[BandCheck]) -> str:
     opposite = _complement(bands)
     if opposite is None and len(bands) > 1:
         return translate("sheet", "Tone each mix down with a speck of its own complement.")
@@ -136,61 +295,41 @@ def _complement(bands: list[BandCheck]) -> Family | None:
     return None if family is None else complement(family)
 
 
-def _hue_steps(facts: Facts) -> list[Advice]:
-    steps = []
-    for number, band in enumerate(facts.bands):
-        if band.hue_gap is None or band.hue_gap <= 1 or band.whole is None:
-            continue
-        if band.whole.hue_steps is None:
-            continue
-        text = _hue_text(facts, number, band, band.whole.hue_steps)
-        weight = min(band.hue_gap, _MOST_GAP) * _WEIGHT["hue"]
-        steps.append(Advice(weight, ("hue",), Finding("step", "hue", (band.letter,), text)))
-    return steps
+# In the plan's terms
 
 
-def _hue_text(facts: Facts, number: int, band: BandCheck, steps: float) -> str:
-    wanted, found = _family(band.reference), _family(band.sheet)
-    if wanted is None or found is None:
-        raise ValueError(f"band {band.letter} has a hue difference without a hue")
-    if wanted not in _GREENS and found in _GREENS and _between_yellow_and_blue(facts, number):
-        return translate(
-            "sheet",
-            "Band {letter} has turned green where yellow meets blue. Let one of them dry first, "
-            "or keep a little pink between them.",
-        ).format(letter=band.letter)
-    touch = family_name(_primary_beyond(found, wanted, steps))
-    if abs(steps) < 1.5:
-        return translate(
-            "sheet",
-            "Band {letter} has gone one step towards {hue}. A touch of {touch} in the mix brings "
-            "it back.",
-        ).format(letter=band.letter, hue=family_name(found), touch=touch)
-    return translate(
-        "sheet",
-        "Band {letter} is {hue} where the photo has {wanted}. Mix it again, and add {touch} "
-        "little by little.",
-    ).format(letter=band.letter, hue=family_name(found), wanted=family_name(wanted), touch=touch)
-
-
-def _family(reading: object) -> Family | None:
-    colour = getattr(reading, "colour", None)
-    return None if colour is None else colour.hue.family
-
-
-def _primary_beyond(found: Family, wanted: Family, steps: float) -> Family:
-    """The primary that is in the direction from the hue found to the one wanted."""
-    start = FAMILIES.index(found)
-    way = -1 if steps > 0 else 1  # the sheet went clockwise: come back the other way
-    reach = (FAMILIES.index(wanted) - start) * way % 12
-    for ahead in range(max(1, reach), 12):
-        if (start + way * ahead) % 12 in _PRIMARIES:
-            return FAMILIES[(start + way * ahead) % 12]
-    return wanted
-
-
-def _between_yellow_and_blue(facts: Facts, number: int) -> bool:
-    around = [
-        _family(facts.reference[k]) for k in range(len(facts.reference)) if abs(k - number) < 2
+def _in_plan_terms(facts: Facts, cure: Cure) -> str:
+    """ "Less crimson, more ultramarine: 2 : 2 instead of 3 : 2."; empty where the plan does not
+    help with every one of these bands."""
+    plan = facts.planned
+    if plan is None or plan.plan is None:
+        return ""
+    texts: dict[str, list[str]] = {}
+    for band in cure.bands:
+        found = band.sheet.colour
+        change = None if found is None else plan.correction(band.letter, found)
+        if change is None:
+            return ""
+        texts.setdefault(_change_text(facts, change), []).append(band.letter)
+    if len(texts) == 1:
+        text = next(iter(texts))
+        return translate("sheet", "{text}.").format(text=sentence_case(text))
+    parts = [
+        translate("sheet", "{letters}: {change}.").format(letters=listed(letters), change=text)
+        for text, letters in texts.items()
     ]
-    return any(f in _WARM for f in around) and any(f in _COOL for f in around)
+    return " ".join(parts)
+
+
+def _change_text(facts: Facts, change: Correction) -> str:
+    assert facts.planned is not None
+    assert facts.planned.plan is not None
+    paints = facts.planned.plan.box.by_key
+    less = listed([paint_name(paints[key]) for key in change.less])
+    more = listed([paint_name(paints[key]) for key in change.more])
+    return translate("sheet", "less {less}, more {more}: {new} instead of {old}").format(
+        less=less,
+        more=more,
+        new=" : ".join(str(part) for part in change.new),
+        old=" : ".join(str(part) for part in change.old),
+    )

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from core.i18n import translate
 from core.reading.percent import percent_text
+from core.reading.units import length_text
 from core.sheet.findings.advice import Advice
 from core.sheet.findings.compare import uneven_sides
 from core.sheet.findings.facts import Facts
@@ -42,37 +43,60 @@ def _placement(facts: Facts) -> list[Advice]:
     weight = min(worst.gap or 0.0, _MOST_GAP) * _PLACEMENT_WEIGHT
     letters = tuple(line.letter for line in alike)
     if len(alike) > 1:
-        text = _several_lines(alike, high)
+        text = _several_lines(facts, alike, high)
     else:
-        text = _one_line(worst, high, _band_of(facts, worst.letter))
+        text = _one_line(facts, worst, high, _band_of(facts, worst.letter))
+    others = [line for line in off if line not in alike]
+    if others:
+        text = f"{text} {_seen_lines(facts, others, not high)}"
+        letters = (*letters, *(line.letter for line in others))
     return [Advice(weight, ("placement",), Finding("step", "placement", letters, text))]
 
 
-def _several_lines(lines: list[LineCheck], high: bool) -> str:
-    shifts = _shifts(lines)
+def _several_lines(facts: Facts, lines: list[LineCheck], high: bool) -> str:
+    cure = translate("sheet", "Mark the lines on the tape before you wet the sheet.")
+    return f"{_seen_lines(facts, lines, high)} {cure}"
+
+
+def _seen_lines(facts: Facts, lines: list[LineCheck], high: bool) -> str:
     letters = listed([line.letter for line in lines])
+    if len(lines) == 1:
+        shift = _shift(facts, lines[0])
+        seen = (
+            translate("sheet", "Band {letter} ends {shift} too high.")
+            if high
+            else translate("sheet", "Band {letter} ends {shift} too low.")
+        )
+        return seen.format(letter=letters, shift=shift)
     if high:
         seen = translate("sheet", "Bands {letters} end too high, by {shifts}.")
     else:
         seen = translate("sheet", "Bands {letters} end too low, by {shifts}.")
-    cure = translate("sheet", "Mark the lines on the tape before you wet the sheet.")
-    return f"{seen.format(letters=letters, shifts=shifts)} {cure}"
+    return seen.format(letters=letters, shifts=_shifts(facts, lines))
 
 
-def _shifts(lines: list[LineCheck]) -> str:
+def _shift(facts: Facts, line: LineCheck) -> str:
+    """How far a line is off: "6%", and "6% (1.1 cm)" where the size of the paper is known."""
+    pct = abs(line.shift_pct or 0.0)
+    text = percent_text(pct)
+    if facts.height_mm is None or facts.planned is None:
+        return text
+    length = length_text(pct / 100 * facts.height_mm, facts.planned.units)
+    return translate("sheet", "{share} ({length})").format(share=text, length=length)
+
+
+def _shifts(facts: Facts, lines: list[LineCheck]) -> str:
     """By how much each line is off: "6% and 9%", and "6% each" where they agree."""
-    shifts = [percent_text(abs(line.shift_pct or 0.0)) for line in lines]
+    shifts = [_shift(facts, line) for line in lines]
     if len(set(shifts)) == 1:
         return translate("sheet", "{shift} each").format(shift=shifts[0])
     return listed(shifts)
 
 
-def _one_line(line: LineCheck, high: bool, band: BandCheck) -> str:
-    shift = percent_text(abs(line.shift_pct or 0.0))
+def _one_line(facts: Facts, line: LineCheck, high: bool, band: BandCheck) -> str:
     colour = band.reference.colour
     family = None if colour is None else colour.hue.family
     if high:
-        seen = translate("sheet", "Band {letter} ends {shift} too high.")
         if family is None:
             cure = translate(
                 "sheet", "Reach further down with this wash while the sheet still shines."
@@ -82,14 +106,13 @@ def _one_line(line: LineCheck, high: bool, band: BandCheck) -> str:
                 "sheet", "Reach further down with the {hue} while the sheet still shines."
             )
     else:
-        seen = translate("sheet", "Band {letter} ends {shift} too low.")
         if family is None:
             cure = translate("sheet", "Stop this wash earlier, and bring the next one up to it.")
         else:
             cure = translate("sheet", "Stop the {hue} earlier, and bring the next wash up to it.")
     if family is not None:
         cure = cure.format(hue=family_name(family))
-    return f"{seen.format(letter=line.letter, shift=shift)} {cure}"
+    return f"{_seen_lines(facts, [line], high)} {cure}"
 
 
 def _band_of(facts: Facts, letter: str) -> BandCheck:

@@ -6,6 +6,8 @@ from typing import Literal
 
 from core.i18n import translate
 from core.reading.quality import ChangeFirst, Outcome
+from core.sheet.findings.facts import facts_of
+from core.sheet.findings.praise import all_is_well
 from core.sheet.findings.words import line_remark, quality_word, short_remark
 from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, SheetCheck
 from core.words.lists import listed
@@ -36,7 +38,23 @@ def compare_checks(
     """
     rows = tuple(_rows(first, second))
     worked = None if intended is None else _together(rows, intended)
+    if _is_well(first) and _is_well(second):
+        return Change(rows, intended, worked, (_challenge(),))
     return Change(rows, intended, worked, tuple(_findings(rows, intended, worked)))
+
+
+def _is_well(check: SheetCheck) -> bool:
+    return check.readable and all_is_well(facts_of(check))
+
+
+def _challenge() -> Finding:
+    """Two sheets with nothing left to measure: the next thing to reach for."""
+    text = translate(
+        "sheet",
+        "Both sheets match the photo in all that was measured. A new challenge: the same sky with "
+        "one paint fewer, or a photo with one band more.",
+    )
+    return Finding("praise", "sky", (), text)
 
 
 def _rows(first: SheetCheck, second: SheetCheck) -> list[ChangeRow]:
@@ -72,22 +90,41 @@ def _colour_row(quality: ChangeFirst, before: BandCheck, after: BandCheck) -> Ch
     old, new = getattr(before, gap), getattr(after, gap)
     if old is None or new is None:
         return None
+    past = min(old, new) > 1 and _way(before, quality) * _way(after, quality) < 0
+    outcome = _outcome(old, new, _LEAST)
+    if past and outcome == "improved":
+        outcome = "stayed"
     return ChangeRow(
         quality,
         after.letter,
         short_remark(before, quality),
         short_remark(after, quality),
-        _outcome(old, new, _LEAST),
+        outcome,
+        past,
     )
+
+
+def _way(band: BandCheck, quality: ChangeFirst) -> float:
+    """In which way a quality is off: above or below 0; 0 where that cannot be told."""
+    if band.whole is None:
+        return 0.0
+    if quality == "value":
+        return band.whole.value_steps
+    if quality == "intensity":
+        return band.whole.chroma_steps
+    return band.whole.hue_steps or 0.0
 
 
 def _line_row(before: LineCheck, after: LineCheck) -> ChangeRow | None:
     if before.gap is None or after.gap is None:
         return None
     outcome = _outcome(before.gap, after.gap, _LEAST)
+    past = min(before.gap, after.gap) > 1 and (before.shift_pct or 0) * (after.shift_pct or 0) < 0
+    if past and outcome == "improved":
+        outcome = "stayed"
     return ChangeRow(
-        "placement", after.letter, line_remark(before), line_remark(after), outcome
-    )  # fmt: skip
+        "placement", after.letter, line_remark(before), line_remark(after), outcome, past
+    )
 
 
 def _edge_row(first: SheetCheck, second: SheetCheck) -> ChangeRow:
@@ -163,6 +200,9 @@ def _intended(
     name = quality_word(intended)
     mine = [row for row in rows if row.about == intended]
     kind: Literal["praise", "step", "note"] = "note"
+    past = [row for row in mine if row.past]
+    if past and worked != "improved":
+        return Finding("step", intended, _letters(past), _past_text(intended, past))
     if worked == "improved":
         kind = "praise"
         text = translate("sheet", "You set out to change the {quality}, and it worked.")
@@ -178,6 +218,29 @@ def _intended(
             "sheet", "You set out to change the {quality}: whether it did cannot be told."
         )
     return Finding(kind, intended, _letters(mine), text.format(quality=name))
+
+
+def _past_text(intended: ChangeFirst, rows: list[ChangeRow]) -> str:
+    """Gone past the photo: enough was done, and a little more than that."""
+    letters = listed([row.letter for row in rows if row.letter is not None])
+    if intended == "placement":
+        one = translate(
+            "sheet", "You moved where {letters} ends, past its place: go half the way back."
+        )
+        more = translate(
+            "sheet", "You moved where {letters} end, past their place: go half the way back."
+        )
+    else:
+        one = translate(
+            "sheet",
+            "You changed the {quality} of band {letters} past the photo's: go half the way back.",
+        )
+        more = translate(
+            "sheet",
+            "You changed the {quality} of bands {letters} past the photo's: go half the way back.",
+        )
+    text = one if len(rows) == 1 else more
+    return text.format(quality=quality_word(intended), letters=letters)
 
 
 def _letters(rows: list[ChangeRow]) -> tuple[str, ...]:

@@ -14,6 +14,7 @@ from core.i18n import translate
 from core.reading.quality import Verdict
 from core.reading.reading import BandReading, ColourReading
 from core.reading.wheel import NEAR_NEUTRAL_CHROMA, wheel_distance
+from core.sheet.findings.strength import at_strength
 from core.sheet.findings.words import remark_of, second_remark
 from core.sheet.match.pairing import like_with_like
 from core.sheet.result import BandCheck, Difference, SecondCheck
@@ -43,6 +44,7 @@ def compare_bands(
     scan: bool,
     corrected: bool,
     sides: bool,
+    strength: float = 1.0,
 ) -> tuple[BandCheck, ...]:
     """Compare readings band by band.
 
@@ -56,6 +58,8 @@ def compare_bands(
         The light was undone by a border.
     sides : bool
         Left, centre and right may be compared.
+    strength : float
+        Paint on the whole sheet over the photo's: a hue that comes from that alone matches.
     """
     widen = 1.0 if corrected else UNCORRECTED
     floor = SCAN_FLOOR if scan else PHOTO_FLOOR * widen
@@ -63,8 +67,12 @@ def compare_bands(
     for wanted, read in zip(reference, sheet, strict=True):
         found = like_with_like(wanted, read)
         second = _second(wanted, found, widen, floor)
-        whole = difference(wanted.colour, found.colour)
-        gaps = _gaps(wanted.colour, found.colour, whole, widen, floor)
+        aim, seen = _nearest(wanted, found)
+        whole = difference(aim, seen)
+        gaps = _gaps(aim, seen, whole, widen, floor)
+        if strength != 1.0 and aim is not None and seen is not None:
+            other = _hue_gap(at_strength(aim, strength), seen, widen)
+            gaps = (_less(gaps[0], other), *gaps[1:])
         hue, value, intensity = (_verdict(gap) for gap in gaps)
         overall: Verdict = "cannot tell"
         if whole is not None:
@@ -96,7 +104,7 @@ def compare_bands(
                 hue_gap=gaps[0],
                 value_gap=gaps[1],
                 intensity_gap=gaps[2],
-                remark=_remark(remark_of(found.colour, whole, gaps), second),
+                remark=_remark(remark_of(seen, whole, gaps), second),
                 second=second,
             )
         )
@@ -104,8 +112,8 @@ def compare_bands(
 
 
 def _remark(first: str, second: SecondCheck | None) -> str:
-    said = [text for text in (first, second.remark if second is not None else "") if text]
-    return translate("sheet", "; ").join(said)
+    facts = [text for text in (first, second.remark if second is not None else "") if text]
+    return translate("sheet", "; ").join(facts)
 
 
 def _second(
@@ -192,6 +200,22 @@ def _gaps(
         hue = None if hue is None else min(hue, 1.0)
         value, intensity = min(value or 0.0, 1.0), min(intensity or 0.0, 1.0)
     return hue, value, intensity
+
+
+def _nearest(
+    wanted: BandReading, found: BandReading
+) -> tuple[ColourReading | None, ColourReading | None]:
+    """The colours to compare: where the photo's band holds two, such as sky and cloud, a sheet that
+    shows one may have the main one, or what both come to together."""
+    if found.colour is None or wanted.colour is None or wanted.overall is None or found.second:
+        return wanted.colour, found.colour
+    seen = found.colour
+    aims = (wanted.colour, wanted.overall)
+    return min(aims, key=lambda aim: float(delta_E_2000(aim.Lab, seen.Lab))), seen
+
+
+def _less(gap: float | None, other: float | None) -> float | None:
+    return gap if other is None else other if gap is None else min(gap, other)
 
 
 def _hue_gap(wanted: ColourReading, found: ColourReading, widen: float) -> float | None:

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from core.i18n import translate
 from core.sheet.findings.advice import Advice
 from core.sheet.findings.advice_colour import colour_steps
 from core.sheet.findings.advice_paint import paint_steps
-from core.sheet.findings.facts import Facts
+from core.sheet.findings.advice_washes import few_washes, missing_step
+from core.sheet.findings.facts import Facts, facts_of
+from core.sheet.findings.planned import Planned
 from core.sheet.findings.praise import all_is_well, praise_of
-from core.sheet.result import Finding
+from core.sheet.result import Finding, SheetCheck
 
 MOST = 5
 """Findings in all."""
@@ -25,31 +29,54 @@ _FEW_STEPS = 2
 def findings_of(facts: Facts) -> tuple[Finding, ...]:
     """The findings of a sheet.
 
-    Steps are ordered by how far off they are, in tolerances; each quality has one at most
-    (the same way up as in a lesson: a strength, then one thing at a time).
+    A strength first, then one thing at a time (the same way up as in a lesson): every band that is
+    off is spoken of once, with one cure, the widest gap first. Whether it is the right picture is
+    asked beside the findings, never in their place.
     """
     for notice in facts.notices:
         if notice.key in BLOCKING:
             return (Finding("note", "sky", (), notice.text),)
-    strange = [notice for notice in facts.notices if notice.key == "other sky"]
-    steps = [step.finding for step in _chosen([*colour_steps(facts), *paint_steps(facts)])]
-    if strange:
-        # Bands of two skies are hardly worth comparing: the question first, then the widest gaps.
-        return (Finding("note", "sky", (), strange[0].text), *steps[:_FEW_STEPS])
-    praise = praise_of(facts, second=len(steps) <= _FEW_STEPS)
+    strange = tuple(
+        Finding("note", "sky", (), notice.text)
+        for notice in facts.notices
+        if notice.key == "other sky"
+    )
+    few = few_washes(facts)
+    if few:
+        return (*strange, *few)[:MOST]
+    steps = _steps(facts, MOST - 1 - len(strange))
+    praise = praise_of(facts, second=len(steps) + len(strange) <= _FEW_STEPS)
+    found = (*strange, *praise, *steps)
     if not steps and not praise:
         text = translate("sheet", "Nothing on this sheet can be told for certain.")
-        return (Finding("note", "sky", (), text),)
+        return (*strange, Finding("note", "sky", (), text))
     if not steps and not all_is_well(facts):
         text = translate("sheet", "Nothing else stands out.")
-        return (*praise, Finding("note", "sky", (), text))
-    return (*praise, *steps)[:MOST]
+        return (*found, Finding("note", "sky", (), text))
+    return found[:MOST]
+
+
+def _steps(facts: Facts, room: int) -> list[Finding]:
+    """The steps, weightiest first: all those about colour, and of the others what room is left."""
+    colours = colour_steps(facts, room)
+    others = [*missing_step(facts), *paint_steps(facts)]
+    kept = _chosen([*colours, *others])
+    while len(kept) > room:
+        spare = [step for step in kept if step not in colours]
+        kept.remove(spare[-1] if spare else kept[-1])
+    return [step.finding for step in kept]
 
 
 def _chosen(steps: list[Advice]) -> list[Advice]:
-    """The weightiest steps, no two about the same quality."""
+    """The weightiest steps, no two about the same thing."""
     kept: list[Advice] = []
     for step in sorted(steps, key=lambda step: -step.weight):
         if not any(set(step.covers) & set(other.covers) for other in kept):
             kept.append(step)
     return kept
+
+
+def in_plan_terms(check: SheetCheck, planned: Planned | None) -> SheetCheck:
+    """The check with its findings said anew: cures name the planned mixes, lines are told in the
+    paper's lengths; without a plan as they are said of any sheet."""
+    return replace(check, findings=findings_of(facts_of(check, planned)))

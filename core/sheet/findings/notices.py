@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Literal, assert_never
+
 import numpy as np
 
 from core.colour.working_space import shrunk
@@ -11,10 +13,13 @@ from core.sheet.light.light import SHADOW_RESIDUAL, Lit
 from core.sheet.light.straighten import Flat
 from core.sheet.light.tape import shows_tape
 from core.sheet.match.orientation import Orientation
-from core.sheet.result import Light, Notice, SheetOptions
+from core.sheet.result import Light, Notice, SheetOptions, Washes
 
-NOT_FOUND = 0.001
-"""Confidence below which nothing like a sheet was found."""
+Scene = Literal["several", "whole picture", "paper edge"]
+"""What a picture shows otherwise than one painting on its paper."""
+
+NOT_FOUND = 1e-6
+"""Confidence below which nothing like a sheet was found: no straight edges at all."""
 ASPECT_TOLERANCE = 0.12
 """Share by which the shape may differ from the one expected: perspective is undone roughly."""
 
@@ -169,9 +174,42 @@ def _glare(lit: Lit) -> bool:
     return float((bright & (least > _SPOT * around)).mean()) > _GLARE_SHARE
 
 
-def corner_notices(found: FoundCorners, options: SheetOptions, aspect: float) -> list[Notice]:
-    """What to say of the corners and of the painting's shape."""
-    if options.corners is None and found.confidence < NOT_FOUND:
+def _scene_notice(scene: Scene) -> Notice:
+    match scene:
+        case "several":
+            text = translate(
+                "sheet",
+                "There is more than one sheet in this picture: is it this one? If not, drag the "
+                "corners to the other.",
+            )
+        case "whole picture":
+            text = translate(
+                "sheet",
+                "The painting seems to fill the whole picture, without its paper: is that so? If "
+                "not, drag the corners to it.",
+            )
+        case "paper edge":
+            text = translate(
+                "sheet",
+                "The paint seems to reach the edge of the paper: is that so? If not, drag the "
+                "corners to where it ends.",
+            )
+        case _:
+            assert_never(scene)
+    return Notice(scene, text)
+
+
+def corner_notices(
+    found: FoundCorners,
+    options: SheetOptions,
+    aspect: float,
+    scene: Scene | None = None,
+    washes: Washes | None = None,
+) -> list[Notice]:
+    """What to say of the corners, of what else the picture shows and of the painting's shape."""
+    if washes is not None and washes.kind == "blank":
+        return []  # said as a finding: where nothing is painted nothing has corners
+    if options.corners is None and found.confidence < NOT_FOUND and scene is None:
         return [
             Notice(
                 "corners not found",
@@ -181,12 +219,16 @@ def corner_notices(found: FoundCorners, options: SheetOptions, aspect: float) ->
                 ),
             )
         ]
-    notices = []
-    if options.corners is None and found.confidence < SURE:
+    notices = [] if scene is None else [_scene_notice(scene)]
+    if options.corners is None and found.confidence < SURE and scene is None:
         notices.append(
             Notice(
                 "corners unsure",
-                translate("sheet", "The corners of the painting are not sure: look at them first."),
+                translate(
+                    "sheet",
+                    "The corners of the painting are not sure, so what is found here is "
+                    "provisional: look at them first.",
+                ),
             )
         )
     if options.aspect is not None and abs(np.log(aspect / options.aspect)) > ASPECT_TOLERANCE:
@@ -203,8 +245,10 @@ def corner_notices(found: FoundCorners, options: SheetOptions, aspect: float) ->
     return notices
 
 
-def orientation_notices(orientation: Orientation) -> list[Notice]:
+def orientation_notices(orientation: Orientation, washes: Washes) -> list[Notice]:
     """What to say of how the sheet lies, and of the sky on it."""
+    if washes.kind == "blank":
+        return []
     if orientation.turn == 2:
         return [
             Notice(
@@ -221,7 +265,7 @@ def orientation_notices(orientation: Orientation) -> list[Notice]:
                 translate("sheet", "The sheet seems to be on its side: turn it if that is so."),
             )
         ]
-    if orientation.other_sky:
+    if orientation.other_sky and washes.kind != "one":
         text = translate("sheet", "This does not look like the same sky: is it the right picture?")
         return [Notice("other sky", text)]
     if orientation.mirrored:

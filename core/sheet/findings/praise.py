@@ -15,15 +15,23 @@ _MOST_LETTERS = 4
 
 def all_is_well(facts: Facts) -> bool:
     """Everything that can be told matches, and no fault was found."""
-    faults = facts.edges or facts.blooms or facts.corners or facts.uneven or facts.lines_off
-    return not faults and all(worst_gap(band) <= 1 for band in facts.bands)
+    faults = (
+        facts.edges,
+        facts.blooms,
+        facts.corners,
+        facts.uneven,
+        facts.lines_off,
+        facts.missing,
+    )
+    return not any(faults) and all(worst_gap(band) <= 1 for band in facts.bands)
 
 
 def praise_of(facts: Facts, *, second: bool) -> tuple[Finding, ...]:
     """One sentence of praise, two when `second` and both are earned, or none."""
     if all_is_well(facts):
         return (Finding("praise", "sky", (), _everything(facts)),)
-    found = [praise for praise in (_qualities(facts) or _bands(facts), _soft(facts)) if praise]
+    first = (_strength(facts) if facts.too_much else None) or _qualities(facts) or _bands(facts)
+    found = [praise for praise in (first, _soft(facts)) if praise]
     if not found:
         found = [praise for praise in (_nearest(facts),) if praise]
     return tuple(found[: 2 if second else 1])
@@ -38,9 +46,31 @@ def _everything(facts: Facts) -> str:
     )
 
 
+def _strength(facts: Facts) -> Finding | None:
+    """Of a sheet that is right but for its strength: what is right, and that it is only that."""
+    hues = [band for band in facts.bands if band.hue == "matches"]
+    told = [band for band in facts.bands if band.hue != "cannot tell"]
+    letters = tuple(band.letter for band in hues)
+    if not hues:
+        return None
+    if len(hues) < len(told):
+        one = translate("sheet", "Band {letters} has the photo's hue.")
+        more = translate("sheet", "Bands {letters} have the photo's hue.")
+        text = (one if len(hues) == 1 else more).format(letters=listed(list(letters)))
+        return Finding("praise", "hue", letters, text)
+    placed = [line for line in facts.lines if line.verdict == "matches"]
+    if len(facts.bands) == 1:
+        text = translate("sheet", "The hue is right: what is left is its strength.")
+    elif placed and not facts.lines_off:
+        text = translate("sheet", "Hues and lines are right: what is left is the strength.")
+    else:
+        text = translate("sheet", "The hues are right: what is left is the strength.")
+    return Finding("praise", "hue", letters, text)
+
+
 def _qualities(facts: Facts) -> Finding | None:
     """Qualities that match in every band."""
-    if len(facts.bands) < 2:
+    if len(facts.bands) < 2 or facts.missing:
         return None
     of_bands: tuple[Quality, ...] = ("hue", "value", "intensity")
     matched = [
@@ -74,6 +104,7 @@ def _bands(facts: Facts) -> Finding | None:
         band.letter
         for band in facts.bands
         if band.hue == band.value == band.intensity == "matches"
+        and band.letter not in facts.missing
     ]  # fmt: skip
     if not letters:
         return None
@@ -94,7 +125,9 @@ def _soft(facts: Facts) -> Finding | None:
 
 def _nearest(facts: Facts) -> Finding | None:
     """The band that comes nearest, if it comes near at all."""
-    told = [band for band in facts.bands if band.whole is not None]
+    told = [
+        band for band in facts.bands if band.whole is not None and band.letter not in facts.missing
+    ]
     if len(told) < 2:
         return None
     best = min(told, key=worst_gap)

@@ -16,6 +16,7 @@ from core.sheet.result import BandCheck, LineCheck, Scores
 
 _GAPS = (1.0, 2.0, 4.0, 8.0)
 _POINTS = (10.0, 7.0, 4.0, 1.0)
+_ALL = 9.95
 
 
 def score_of_gap(gap: float) -> float:
@@ -28,8 +29,9 @@ def score_of_gap(gap: float) -> float:
 
 
 def nearest_meaning(quality: Quality, score: float) -> str:
-    """The words of the nearest of 10, 7, 4 and 1."""
-    return score_meaning(quality, min((10, 7, 4, 1), key=lambda anchor: abs(anchor - score)))
+    """The words of the nearest of 10, 7, 4 and 1; those of 10 say "every", so it takes a 10."""
+    anchors = (10,) if score >= _ALL else (7, 4, 1)
+    return score_meaning(quality, min(anchors, key=lambda anchor: abs(anchor - score)))
 
 
 def score_sheet(bands: tuple[BandCheck, ...], lines: tuple[LineCheck, ...]) -> Scores:

@@ -205,6 +205,20 @@ def line_remark(line: LineCheck) -> str:
     return translate("sheet", "{shift} low").format(shift=shift)
 
 
+def number_word(number: int) -> str:
+    """A small number as a word; figures from eight on."""
+    words = {
+        1: translate("sheet", "one"),
+        2: translate("sheet", "two"),
+        3: translate("sheet", "three"),
+        4: translate("sheet", "four"),
+        5: translate("sheet", "five"),
+        6: translate("sheet", "six"),
+        7: translate("sheet", "seven"),
+    }
+    return words.get(number, str(number))
+
+
 def corner_word(corner: Corner) -> str:
     """A corner in the middle of a sentence."""
     match corner:

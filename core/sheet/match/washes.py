@@ -7,14 +7,13 @@ so is a wash that only shows where two others melt into each other.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
-
 import numpy as np
+from numpy.typing import NDArray
 
-from core.colour.working_space import Floats, linear_to_W
+from core.colour.working_space import Floats, linear_to_W, shrunk
 from core.sheet.match.likeness import STRENGTHS, density_rows, likeness, stronger
 from core.sheet.match.order import band_colours, order_bands
+from core.sheet.measuring import Washes
 
 _ROWS = 100
 _ALIKE, _SHARE, _PRESSED = 2.0, 0.25, 0.35
@@ -23,27 +22,9 @@ _DOUBT = 0.5  # of these, where one band alone would be missing
 _NO_PAINT = 0.15  # density, the three channels together
 _MUCH_PAINT = 0.45  # of the photo, for a sheet to be called blank beside it
 _EVEN = 5.0  # working units between the rows of a single wash
+_TINT = 11.0  # working units
 _VARIED = 2.5  # times as much, at the sheet's own strength, in the photo
 _LEAST_VARIED = 9.0
-
-Kind = Literal["blank", "one", "some", "all"]
-
-
-@dataclass(frozen=True)
-class Washes:
-    """What was laid on the sheet.
-
-    Attributes
-    ----------
-    kind : Kind
-        "blank": no paint; "one": a single even wash where the photo has several bands; "some":
-        some bands are missing; "all": none is.
-    missing : tuple of int
-        Numbers of the bands that are not there, from 0; only of "some".
-    """
-
-    kind: Kind = "all"
-    missing: tuple[int, ...] = ()
 
 
 def washes_of(reference: Floats, lines: tuple[float, ...], sheet: Floats, white: bool) -> Washes:
@@ -74,6 +55,18 @@ def washes_of(reference: Floats, lines: tuple[float, ...], sheet: Floats, white:
     if len(missing) == 1:  # two washes alike may also be one that went wrong
         missing = _missing(reference, lines, sheet, strength, doubt=_DOUBT)
     return Washes("some", missing) if missing else Washes()
+
+
+def is_even(painted: NDArray[np.float32]) -> bool:
+    """Whether linear light (h, w, 3) is one colour all over, but for grain and the light."""
+    W = linear_to_W(shrunk(painted, 64)[0].astype(np.float64)[3:-3, 3:-3])
+    return _span(W.reshape(-1, 3)) < 2 * _EVEN
+
+
+def is_coloured(painted: NDArray[np.float32]) -> bool:
+    """Whether the middle colour of linear light (h, w, 3) is more than a paper's tint."""
+    W = np.median(linear_to_W(shrunk(painted, 64)[0].astype(np.float64)).reshape(-1, 3), axis=0)
+    return float(np.linalg.norm(W[1:])) > _TINT
 
 
 def _span(rows: Floats) -> float:

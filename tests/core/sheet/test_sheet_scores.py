@@ -39,7 +39,9 @@ def test_the_anchors():
 def test_every_anchor_has_words(quality):
     words = {score_meaning(quality, score) for score in (10, 7, 4, 1)}
     assert len(words) == 4
-    assert nearest_meaning(quality, 9.1) == score_meaning(quality, 10)
+    assert nearest_meaning(quality, 10.0) == score_meaning(quality, 10)
+    # The words of 10 speak of every band: one band further off, and they would not be true.
+    assert nearest_meaning(quality, 9.1) == score_meaning(quality, 7)
     with pytest.raises(ValueError, match="10, 7, 4 and 1"):
         score_meaning(quality, 5)
 

@@ -1,0 +1,101 @@
+"""Strength: whether the whole sheet has too little or too much of the right paint.
+
+The commonest fault of a first try is one of water, not of colour: every band has its hue, all of
+them are too pale. So one strength is looked for that explains the whole sheet (the optical density
+of a wash grows with its paint), and what a band still lacks beyond it is judged against the photo
+at that strength. A pale wash may lean towards a neighbouring hue by itself; that is not held
+against its hue.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import lru_cache
+
+import numpy as np
+
+from core.colour import XYZ_to_Lab, delta_E_2000, linear_to_XYZ
+from core.colour.lab import Lab_to_XYZ, XYZ_to_linear
+from core.colour.working_space import Floats
+from core.reading.reading import BandReading, ColourReading, read_colour
+from core.sheet.result import BandCheck, Strength
+
+TOO_PALE, TOO_STRONG = 0.84, 1.2
+"""Paint over the photo's from which the strength itself is spoken of."""
+
+_TRIED = np.exp(np.linspace(np.log(0.2), np.log(4.0), 61))
+_EXPLAINED = 0.65  # what the strength must leave of the difference, as a share
+_FLOOR = 3.0  # dE00 that no sheet falls below: so much remains of a good explanation
+_SAME_WAY = 0.6  # of the bands that differ at all
+_DIFFERS = 0.25  # value steps
+
+
+def strength_of(wanted: tuple[BandReading, ...], found: tuple[BandReading, ...]) -> Strength:
+    """The strength that explains the sheet best.
+
+    Parameters
+    ----------
+    wanted, found : tuple of BandReading
+        The photo's bands and the sheet's.
+    """
+    pairs = [
+        (a.colour, b.colour)
+        for a, b in zip(wanted, found, strict=True)
+        if a.colour is not None and b.colour is not None
+    ]
+    if not pairs:
+        return Strength()
+    aims = np.array([a.Lab for a, _ in pairs])
+    sheet = np.array([b.Lab for _, b in pairs])
+    tried = stronger_Lab(aims[None], _TRIED[:, None, None])
+    apart = np.minimum(delta_E_2000(tried, sheet[None]), 25.0).mean(axis=1)
+    best = int(np.argmin(apart + 0.2 * np.abs(np.log(_TRIED))))
+    share = float(_TRIED[best])
+    if TOO_PALE <= share <= TOO_STRONG:
+        return Strength(share)
+    plain = float(np.minimum(delta_E_2000(aims, sheet), 25.0).mean())
+    explains = apart[best] <= max(_EXPLAINED * plain, _FLOOR)
+    steps = np.array([b.munsell.value - a.munsell.value for a, b in pairs])
+    differ = np.abs(steps) > _DIFFERS
+    way = steps > 0 if share < 1 else steps < 0
+    same = bool(differ.any()) and float((way & differ).sum()) >= _SAME_WAY * len(pairs)
+    return Strength(share, bool(explains) and same)
+
+
+def stronger_Lab(Lab: Floats, share: Floats | float) -> Floats:
+    """CIELAB (..., 3) of washes with so many times the paint."""
+    linear = np.clip(XYZ_to_linear(Lab_to_XYZ(Lab)), 0.003, 1.0)
+    return np.asarray(XYZ_to_Lab(linear_to_XYZ(linear**share)))
+
+
+@lru_cache(maxsize=512)
+def at_strength(colour: ColourReading, share: float) -> ColourReading:
+    """The reading of a colour with so many times its paint."""
+    L, a, b = stronger_Lab(np.array(colour.Lab), share).tolist()
+    return read_colour((L, a, b))
+
+
+def reading_at(reading: BandReading, share: float) -> BandReading:
+    """A band's reading with so many times its paint."""
+
+    def at(colour: ColourReading | None) -> ColourReading | None:
+        return None if colour is None else at_strength(colour, share)
+
+    second = reading.second
+    if second is not None:
+        second = replace(second, colour=at_strength(second.colour, share))
+    return replace(
+        reading,
+        colour=at(reading.colour),
+        left=at(reading.left),
+        centre=at(reading.centre),
+        right=at(reading.right),
+        overall=at(reading.overall),
+        second=second,
+    )
+
+
+def is_seen(strength: Strength, bands: tuple[BandCheck, ...]) -> bool:
+    """Whether so many bands differ in value or intensity that the strength is worth a word."""
+    off = [band for band in bands if max(band.value_gap or 0.0, band.intensity_gap or 0.0) > 1]
+    return strength.told and len(off) >= max(1, round(0.4 * len(bands)))
