@@ -48,6 +48,7 @@ MISREAD = 0.01
 """A line misplaced by more, as a share of the height, can change what its bands are read as."""
 
 _PROPOSED = 0.01  # confidence of corners that only the likeness to the photo speaks for
+_BRIGHTER, _BRIGHTER_SHARE = 1.2, 0.12  # than paper white; glare takes less of a sheet
 _SIDE = 0.08  # of the width, at either side
 _CLEARLY = 0.8  # share of the distance: what shows so much more of the photo's sky is taken
 _RAGGED = 0.012  # of the height: what the tape's edge may leave pale or smeared
@@ -87,7 +88,7 @@ def check_sheet(
     found = _corners(photo, options, progress, should_stop)
     seen = _look(photo, found, options, should_stop)
     scene: Scene | None = None
-    if options.corners is None and found.confidence < SURE:
+    if options.corners is None and (found.confidence < SURE or _outshines(seen.lit)):
         found, seen, scene = _without_border(photo, reference, options, found, seen, should_stop)
     elif options.corners is None and other_sheet(photo, found.corners, should_stop):
         scene = "several"
@@ -246,6 +247,13 @@ def _unpainted(
         if is_even(look.lit.painted):
             return Washes("one" if is_coloured(look.lit.painted) else "blank")
     return None
+
+
+def _outshines(lit: Lit) -> bool:
+    """Whether much of the paint is brighter than its paper: then that is no paper, but a desk."""
+    if lit.residual is None:
+        return False
+    return float((lit.painted.mean(axis=2) > _BRIGHTER).mean()) > _BRIGHTER_SHARE
 
 
 def _apart(reference: Reference, seen: _Seen, *, sides: bool = False) -> float:

@@ -105,9 +105,12 @@ def test_a_missing_sheet_is_one_line(folder, capsys):
 
 @pytest.fixture(scope="module")
 def plain(folder):
-    """A picture without any painting."""
-    noise = np.random.default_rng(1).normal(180, 3, (400, 600, 3))
-    Image.fromarray(np.clip(noise, 0, 255).astype(np.uint8)).save(folder / "plain.png")
+    """A picture without any painting: soft blots, and no straight edge among them."""
+    from scipy.ndimage import gaussian_filter
+
+    blots = gaussian_filter(np.random.default_rng(1).normal(size=(400, 600, 3)), (25, 25, 0))
+    pixels = 128 + 70 * blots / blots.std()
+    Image.fromarray(np.clip(pixels, 0, 255).astype(np.uint8)).save(folder / "plain.png")
     return "plain.png"
 
 

@@ -150,13 +150,14 @@ def test_corners_that_make_no_rectangle_are_refused(reference):
         check_sheet(photo_from(sheet_picture()), reference, SheetOptions(corners=corners))
 
 
-def test_a_blank_wall_holds_no_sheet(reference):
+def test_a_blank_wall_is_told_to_hold_no_paint(reference):
     rng = np.random.default_rng(1)
     wall = 0.4 + 0.01 * rng.standard_normal((480, 640, 3))
     check = check_sheet(photo_from(wall), reference)
     assert check.corner_confidence < SURE
-    assert "corners not found" in keys(check)
-    assert len(check.findings) == 1
+    assert check.washes.kind == "blank"
+    assert [finding.kind for finding in check.findings] == ["note"]
+    assert "no paint" in check.findings[0].text
 
 
 def test_an_unexpected_shape_is_said(reference):
@@ -222,7 +223,21 @@ def test_a_second_sheet_is_compared_with_the_first(reference, plain):
     assert "it worked" in better.findings[0].text
     worse = compare_checks(plain, first, "value")
     assert worse.worked == "worse"
-    same = compare_checks(plain, plain, None)
+    same = compare_checks(first, first, None)
     assert same.worked is None
     assert {row.outcome for row in same.rows} == {"stayed"}
     assert same.findings[0].text == "The second sheet measures as the first did."
+    both = compare_checks(plain, plain, "value")
+    assert [finding.kind for finding in both.findings] == ["praise"]
+    assert "A new challenge" in both.findings[0].text
+
+
+def test_too_light_then_too_dark_is_no_improvement(reference, plain):
+    def painted(strength: float) -> SheetCheck:
+        bands = tuple(tuple(c**strength for c in colour) for colour in PAINT)
+        return check_sheet(photo_from(sheet_picture(bands)), reference)
+
+    change = compare_checks(painted(0.3), painted(1.7), "value")
+    assert change.worked != "improved"
+    assert any(row.past for row in change.rows)
+    assert "half the way back" in change.findings[0].text
