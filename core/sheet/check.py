@@ -48,7 +48,7 @@ MISREAD = 0.01
 """A line misplaced by more, as a share of the height, can change what its bands are read as."""
 
 _PROPOSED = 0.01  # confidence of corners that only the likeness to the photo speaks for
-_BRIGHTER, _BRIGHTER_SHARE = 1.2, 0.12  # than paper white; glare takes less of a sheet
+_DESK = 0.85  # of the brightest paint: paper would be brighter than any
 _SIDE = 0.08  # of the width, at either side
 _CLEARLY = 0.8  # share of the distance: what shows so much more of the photo's sky is taken
 _RAGGED = 0.012  # of the height: what the tape's edge may leave pale or smeared
@@ -88,7 +88,7 @@ def check_sheet(
     found = _corners(photo, options, progress, should_stop)
     seen = _look(photo, found, options, should_stop)
     scene: Scene | None = None
-    if options.corners is None and (found.confidence < SURE or _outshines(seen.lit)):
+    if options.corners is None and (found.confidence < SURE or _reaches_edge(seen)):
         found, seen, scene = _without_border(photo, reference, options, found, seen, should_stop)
     elif options.corners is None and other_sheet(photo, found.corners, should_stop):
         scene = "several"
@@ -214,7 +214,10 @@ def _without_border(
     """What was found unsurely, or the whole picture, or what stands out from the desk: whichever
     shows most of the photo's sky."""
 
-    kept, best = (found, seen), _apart(reference, seen)
+    best = _apart(reference, seen)
+    if _reaches_edge(seen):
+        found, best = FoundCorners(found.corners, min(found.confidence, _PROPOSED)), np.inf
+    kept = found, seen
     scene: Scene | None = None
     tried: list[tuple[Corners, Scene]] = []
     if found.corners != WHOLE and touches_no_edge(found.corners):
@@ -249,11 +252,21 @@ def _unpainted(
     return None
 
 
-def _outshines(lit: Lit) -> bool:
-    """Whether much of the paint is brighter than its paper: then that is no paper, but a desk."""
-    if lit.residual is None:
-        return False
-    return float((lit.painted.mean(axis=2) > _BRIGHTER).mean()) > _BRIGHTER_SHARE
+def _reaches_edge(seen: _Seen) -> bool:
+    """Whether what lies round the paint is darker than the paint itself: no paper, but a desk."""
+    flat = seen.flat
+    height, width = flat.painted.shape[:2]
+    near, far = round(0.01 * height), round(0.03 * height)
+    m = flat.margin
+    sides = (
+        flat.linear[m - far : m - near, m : m + width],
+        flat.linear[m + height + near : m + height + far, m : m + width],
+        flat.linear[m : m + height, m - far : m - near],
+        flat.linear[m : m + height, m + width + near : m + width + far],
+    )
+    around = [float(np.median(side.mean(axis=2))) for side in sides if side.size]
+    bright = float(np.quantile(flat.painted.mean(axis=2), 0.95))
+    return bool(around) and max(around) < _DESK * bright
 
 
 def _apart(reference: Reference, seen: _Seen, *, sides: bool = False) -> float:
