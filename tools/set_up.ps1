@@ -25,12 +25,15 @@ function Initialize-Gradewash($kind) {
         & $name @rest -m venv $venv
         if ($LASTEXITCODE -ne 0) { Stop-Here "The Python environment could not be made (see above)." }
     }
-    $state = "$kind " + (Get-FileHash (Join-Path $root "pyproject.toml")).Hash
+    $lock = Join-Path $root "locks\$kind.txt"
+    $state = "$kind " + (Get-FileHash (Join-Path $root "pyproject.toml")).Hash + (Get-FileHash $lock).Hash
     $stamp = Join-Path $venv "gradewash-$kind"
     if ((Test-Path $stamp) -and ((Get-Content $stamp) -eq $state)) { return }
     Write-Host "Installing the Python packages that Gradewash needs (a few minutes, only this once) ..."
-    $what = if ($kind -eq "test") { "$root[dev]" } else { $root }
-    & $python -m pip install --disable-pip-version-check --no-input -q -e $what
+    & $python -m pip install --disable-pip-version-check --no-input -q --require-hashes -r $lock
+    if ($LASTEXITCODE -eq 0) {
+        & $python -m pip install --disable-pip-version-check --no-input -q --no-deps --no-build-isolation -e $root
+    }
     if ($LASTEXITCODE -ne 0) { Stop-Here "The Python packages could not be installed (see above). Is the network reachable?" }
     Set-Content $stamp $state
 }
