@@ -192,7 +192,8 @@ class WheelWidget(_BandChart[WheelView, WheelGeometry]):
         return wheel_hit(geometry, point)
 
     def event(self, event: QEvent) -> bool:
-        if isinstance(event, QHelpEvent) and self._view is not None:
+        is_tip = event.type() == QEvent.Type.ToolTip  # "What is this?" is a help event as well
+        if is_tip and isinstance(event, QHelpEvent) and self._view is not None:
             geometry = self.layout_now
             place = QPointF(event.pos())
             wedge = wedge_at(geometry, place) if geometry is not None else None

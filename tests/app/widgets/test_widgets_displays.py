@@ -6,9 +6,9 @@ from collections.abc import Callable, Iterator
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QApplication, QLabel, QWidget
+from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtGui import QAccessible, QHelpEvent
+from PySide6.QtWidgets import QApplication, QLabel, QToolTip, QWidget
 from pytestqt.qtbot import QtBot
 
 from app.drawing.views import ladder_view, wheel_view
@@ -314,3 +314,23 @@ def test_hints_lie_apart_inside_the_window_and_close_for_good(
         qtbot.mouseClick(tags._button, Qt.MouseButton.LeftButton)
     assert not tags.isVisible()
     assert look().type.scale == scale
+
+
+def test_a_wedge_tells_its_name_where_the_mouse_rests(
+    qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    told: list[str] = []
+    monkeypatch.setattr(QToolTip, "showText", lambda place, text, widget: told.append(text))
+    monkeypatch.setattr(QToolTip, "hideText", lambda: told.append(""))
+    wheel = WheelWidget()
+    qtbot.addWidget(wheel)
+    wheel.resize(300, 300)
+    wheel.set_view(wheel_view(sample_readings()))
+    # Yellow stands at the top; the corner holds nothing; "What is this?" is another help event.
+    for kind, place in (
+        (QEvent.Type.ToolTip, QPoint(150, 12)),
+        (QEvent.Type.ToolTip, QPoint(2, 2)),
+        (QEvent.Type.WhatsThis, QPoint(150, 12)),
+    ):
+        QApplication.sendEvent(wheel, QHelpEvent(kind, place, place))
+    assert told == ["yellow", ""]
