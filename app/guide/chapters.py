@@ -75,8 +75,8 @@ def _read() -> Chapter:
                 translate(
                     "guide",
                     "The painter's wheel. A letter's direction is its hue; the nearer the middle, "
-                    "the duller. The arrow shows where toning down leads, the dashes go on to "
-                    "the complement.",
+                    "the duller. Where a band is toned down, the arrow shows where that leads; the "
+                    "dashes go on to the complement.",
                 ),
             ),
             Figure(
@@ -117,8 +117,9 @@ def _mix() -> Chapter:
             Text(
                 translate(
                     "guide",
-                    "Tick the paints your class owns. Each band gets a classroom mix: paints on "
-                    "either side of its hue, toned down by the paint nearest its complement. Where "
+                    "Tick the paints your class owns. Each band gets a classroom mix: two "
+                    "primaries or paints on either side of its hue, toned down by the paint "
+                    "nearest its complement; blues by a brown earth, which is a dull orange. Where "
                     "another mix comes clearly closer it is shown too, with what is odd about it.",
                 )
             ),

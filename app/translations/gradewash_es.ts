@@ -2919,6 +2919,14 @@
         <source>When a band holds two colours it says so: split it with Insert.</source>
         <translation>Si una banda tiene dos colores, lo dice: divídela con Insert.</translation>
     </message>
+    <message>
+        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. Where a band is toned down, the arrow shows where that leads; the dashes go on to the complement.</source>
+        <translation>El círculo del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. Donde una banda se apaga, la flecha muestra adónde lleva eso; los guiones siguen hasta el complementario.</translation>
+    </message>
+    <message>
+        <source>Tick the paints your class owns. Each band gets a classroom mix: two primaries or paints on either side of its hue, toned down by the paint nearest its complement; blues by a brown earth, which is a dull orange. Where another mix comes clearly closer it is shown too, with what is odd about it.</source>
+        <translation>Marca las pinturas que tiene tu clase. Cada banda recibe una mezcla de aula: dos primarios o pinturas a ambos lados de su matiz, apagada por la pintura más cercana a su complementario; los azules, por una tierra parda, que es un naranja apagado. Donde otra mezcla se acerca claramente más, también se muestra, con lo que tiene de raro.</translation>
+    </message>
     </context>
 <context>
     <name>header</name>
