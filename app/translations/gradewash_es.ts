@@ -2127,7 +2127,11 @@
         <source>The paint seems to reach the edge of the paper: is that so? If not, give better corners: {option}.</source>
         <translation>La pintura parece llegar al borde del papel: ¿es así? Si no, da otras esquinas mejores: {option}.</translation>
     </message>
-</context>
+<message>
+        <source>No paint is to be seen in this picture. If there is a painting, give its corners in pixels, clockwise from the top left one: {option}.</source>
+        <translation>En esta imagen no se ve pintura. Si hay una pintura, da sus esquinas en píxeles, en el sentido del reloj desde la de arriba a la izquierda: {option}.</translation>
+    </message>
+    </context>
 <context>
     <name>errors</name>
     <message>
@@ -6493,7 +6497,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Mark every line on the tape, and mix each paint before you begin.</source>
         <translation>Marca todas las líneas en la cinta y prepara cada mezcla antes de empezar.</translation>
     </message>
-</context>
+<message>
+        <source>No paint is to be seen in this picture. If there is a painting, drag the corners to it.</source>
+        <translation>En esta imagen no se ve pintura. Si hay una pintura, arrastra las esquinas hasta ella.</translation>
+    </message>
+    </context>
 <context>
     <name>sheets page</name>
     <message>

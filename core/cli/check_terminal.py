@@ -35,6 +35,12 @@ def for_terminal(check: SheetCheck, photo: Photo, number: int) -> SheetCheck:
 
 
 def _text(key: str, check: SheetCheck, photo: Photo, number: int) -> str | None:
+    if key == "corners not found" and check.washes.kind == "blank":
+        return translate(
+            "command line",
+            "No paint is to be seen in this picture. If there is a painting, give its corners in "
+            "pixels, clockwise from the top left one: {option}.",
+        ).format(option=_options("--corners", "X,Y,X,Y,X,Y,X,Y", AS_FOUND, number))
     if key == "corners not found":
         return translate(
             "command line",

@@ -207,8 +207,18 @@ def corner_notices(
     washes: Washes | None = None,
 ) -> list[Notice]:
     """What to say of the corners, of what else the picture shows and of the painting's shape."""
-    if washes is not None and washes.kind == "blank":
-        return []  # said as a finding: where nothing is painted nothing has corners
+    if (
+        options.corners is None
+        and found.confidence < SURE
+        and washes is not None
+        and washes.kind == "blank"
+    ):
+        text = translate(
+            "sheet",
+            "No paint is to be seen in this picture. If there is a painting, drag the corners to "
+            "it.",
+        )
+        return [Notice("corners not found", text)]
     if options.corners is None and found.confidence < NOT_FOUND and scene is None:
         return [
             Notice(

@@ -18,7 +18,7 @@ from core.sheet.measuring import Washes
 _ROWS = 100
 _ALIKE, _SHARE, _PRESSED = 2.0, 0.25, 0.35
 _APART = 6.0  # working units: bands nearer than this to a neighbour cannot be missed
-_DOUBT = 0.5  # of these, where one band alone would be missing
+_FEWEST = 2  # bands
 _NO_PAINT = 0.15  # density, the three channels together
 _MUCH_PAINT = 0.45  # of the photo, for a sheet to be called blank beside it
 _EVEN = 5.0  # working units between the rows of a single wash
@@ -50,11 +50,9 @@ def washes_of(reference: Floats, lines: tuple[float, ...], sheet: Floats, white:
     varied = _span(linear_to_W(np.exp(-np.clip(share * wanted, 0.0, 6.0))))
     if span < _EVEN and varied > max(_LEAST_VARIED, _VARIED * span):
         return Washes("one")
-    strength = likeness(reference, sheet).strength
-    missing = _missing(reference, lines, sheet, strength)
-    if len(missing) == 1:  # two washes alike may also be one that went wrong
-        missing = _missing(reference, lines, sheet, strength, doubt=_DOUBT)
-    return Washes("some", missing) if missing else Washes()
+    missing = _missing(reference, lines, sheet, likeness(reference, sheet).strength)
+    # One band alike to its neighbour is more likely one that went wrong: its cure says more.
+    return Washes("some", missing) if len(missing) >= _FEWEST else Washes()
 
 
 def is_even(painted: NDArray[np.float32]) -> bool:
@@ -76,7 +74,7 @@ def _span(rows: Floats) -> float:
 
 
 def _missing(
-    reference: Floats, lines: tuple[float, ...], sheet: Floats, strength: float, doubt: float = 1.0
+    reference: Floats, lines: tuple[float, ...], sheet: Floats, strength: float
 ) -> tuple[int, ...]:
     wanted = stronger(band_colours(reference, lines), strength)
     places = order_bands(wanted, lines, sheet).ways[0]
@@ -84,7 +82,7 @@ def _missing(
     heights = np.diff([0.0, *places, 1.0]) / np.diff([0.0, *lines, 1.0])
     steps = np.linalg.norm(np.diff(wanted, axis=0), axis=1)
     seen = np.linalg.norm(np.diff(found, axis=0), axis=1)
-    alike = (steps > _APART) & (seen < doubt * np.maximum(_ALIKE, _SHARE * steps))
+    alike = (steps > _APART) & (seen < np.maximum(_ALIKE, _SHARE * steps))
     runs: list[list[int]] = [[0]]
     for k in range(1, len(wanted)):
         if alike[k - 1]:
@@ -99,6 +97,6 @@ def _missing(
             missing += [k for k in run if k != one]
     for k in range(1, len(wanted) - 1):
         above, below = steps[k - 1], steps[k]
-        if heights[k] < doubt * _PRESSED and min(above, below) > _APART and k not in missing:
+        if heights[k] < _PRESSED and min(above, below) > _APART and k not in missing:
             missing.append(k)
     return tuple(sorted(missing))

@@ -18,13 +18,14 @@ from core.sheet.painted.density import density_map
 
 OWN = 0.5
 """Share of an edge's step that the photo must have too."""
-OWN_BLOOM = 0.35
+OWN_BLOOM = 0.25
 """The same of a bloom's paleness: a copy blurs a cloud, and the pale patch moves a little."""
 
 _ROWS = 256
 _STRIPS = 32
 _GAP = 0.010  # of the height, on either side of an edge
 _NEAR = 0.045  # of the height: how far an edge may be beside its place
+_SEEN = 0.1  # density, the three channels together: less paleness than this nobody sees
 _FLOOR = 0.06  # density: paint too thin to see has no meaningful ratio
 
 
@@ -112,7 +113,7 @@ def _steps(W: Floats, at: float, start: float, end: float) -> Floats:
 def has_bloom(
     sky: PhotoSky, density: Floats, bands: Bands, strength: float, x: float, y: float, radius: float
 ) -> bool:
-    """Whether the photo is paler than its surroundings there too.
+    """Whether the photo is paler than its surroundings there too, or the sheet hardly is.
 
     Parameters
     ----------
@@ -121,14 +122,16 @@ def has_bloom(
     x, y, radius : float
         Shares of width, height and height.
     """
+    if _paleness(density, x, y, radius) < _SEEN:
+        return True
     depth = _paleness(_even(density), x, y, radius)
     own = _even(strength * sky.density.sum(axis=-1))
     there = on_photo(y, bands, sky.bands)
     aspect = density.shape[1] / len(density)
     seen = [
         _paleness(own, x + dx * radius / aspect, there + dy * radius, radius * size)
-        for dx in (-0.7, 0.0, 0.7)
-        for dy in (-0.7, 0.0, 0.7)
+        for dx in (-0.9, 0.0, 0.9)
+        for dy in (-0.9, 0.0, 0.9)
         for size in (0.8, 1.2)
     ]
     return max(seen) >= OWN_BLOOM * depth
