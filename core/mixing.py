@@ -15,7 +15,7 @@ from core.paint.wash.amounts import PaintSheet
 from core.study import Study
 
 MOST_PARTS = 12
-"""Of one paint: more cannot be counted in brush loads."""
+"""Of one paint: more cannot be counted."""
 
 MOST_PINNED = 3
 """Paints a search puts into one mix."""

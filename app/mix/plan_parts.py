@@ -21,7 +21,7 @@ from app.mix.plan_shown import PlanView
 
 
 class AmountsTable(QWidget):
-    """Badge, strength, loads and millilitres of every mix, and their sum."""
+    """Badge, strength, measure and millilitres of every mix, and their sum."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -30,7 +30,7 @@ class AmountsTable(QWidget):
     def set_view(self, view: PlanView) -> None:
         """Show the amounts."""
         self._view = view
-        said = [f"{row.letter}: {row.ml} mL, {row.loads}" for row in view.amounts if row.ml]
+        said = [f"{row.letter}: {row.ml} mL, {row.measure}" for row in view.amounts if row.ml]
         parts = ["; ".join(said), f"{view.total}: {view.total_ml} mL"]
         self.setAccessibleName(". ".join(part for part in parts if part))
         self.updateGeometry()
@@ -67,7 +67,7 @@ class AmountsTable(QWidget):
             room = width - left - numbers
             texts = (
                 fit(item.strength, (control,), FIRST, room),
-                fit(item.loads, (note,), SECOND, room),
+                fit(item.measure, (note,), SECOND, room),
             )
             y = middle - sum(text.height for text in texts) / 2
             for text, colour in zip(texts, (theme.ink, theme.second), strict=True):

@@ -7,11 +7,11 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class AmountRow:
-    """One mix: its band, its strength, brush loads and millilitres, in words."""
+    """One mix: its band, its strength, its measure without a syringe, and millilitres, in words."""
 
     letter: str
     strength: str
-    loads: str
+    measure: str
     ml: str
 
 

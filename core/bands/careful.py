@@ -31,6 +31,10 @@ SAMPLE = 20_000
 
 _SPREAD_SAMPLE = 4_000
 
+_SWAPS = 0.53
+"""Of half and half the main colour stays the one found by cells: so it does not change when a
+line comes to rest."""
+
 _LEAST_CORE = 0.05
 """Of a band's pixels, that must show each of two colours plainly."""
 _GOLDEN = 0.6180339887498949
@@ -141,9 +145,10 @@ def _pair(two: Two, work: NDArray[np.float32], steps: NDArray[np.float32]) -> _P
     places = two.places(work, steps)
     share = float((places > 0.5).mean())
     groups = [work[places < CORE], work[places > 1 - CORE]]
-    if share > 0.5:
+    if share > _SWAPS:
         groups.reverse()
         share = 1 - share
+    share = min(share, 0.5)
     if min(len(group) for group in groups) < _LEAST_CORE * len(work):
         return None
     return _Pair([geometric_median(group) for group in groups], share)

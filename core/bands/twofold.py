@@ -19,6 +19,9 @@ Bools = NDArray[np.bool_]
 LEAST_SHARE = 0.12
 """What the smaller colour must cover: less is a detail."""
 
+_LEAST_SKY = 0.2
+"""Of a band, that must be sky: of less, what is left of the land could be taken for a colour."""
+
 APART = 10.0
 """Working-space units between the two: about a step of value, or two names apart in hue."""
 
@@ -116,6 +119,8 @@ def find_two(cells: Cells, first: int, last: int) -> Twofold:
     rows = slice(first, last)
     weights = cells.weights[rows]
     flat = weights.reshape(-1)
+    if float(flat.mean()) < _LEAST_SKY:
+        return ONE
     # Over a wash that grades downwards clouds show once that is taken out; soft edges can look
     # like such a wash and are then better left in.
     for level in (True, False):

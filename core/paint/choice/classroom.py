@@ -46,7 +46,7 @@ SETS = 20
 PAINT_PRICE, PART_PRICE = 0.7, 0.07
 MANY_PRICE, EASY_COUNT = 0.15, 6
 LARGEST_PART, MOST_PARTS = 7, 9
-"""Nobody keeps count of eleven brush loads of one paint."""
+"""Nobody keeps count of eleven parts of one paint."""
 
 MUDDY_PRICE = 8.0
 """What it costs for each whole share of toner beyond `MOST_TONER`: a colour of which nearly half
