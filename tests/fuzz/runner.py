@@ -18,7 +18,7 @@ from collections import Counter
 from dataclasses import dataclass, field
 from pathlib import Path
 
-HANG_S = 20.0
+HANG_S = 60.0
 """So long without a word is a hang; the machine may be busy with other things."""
 
 MOST_CPU_S = 5.0
