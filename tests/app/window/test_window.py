@@ -134,7 +134,9 @@ def test_text_cannot_be_dropped(window) -> None:
 
 
 def test_a_picture_can_be_pasted(window, qtbot, tmp_path) -> None:
-    QGuiApplication.clipboard().setImage(QImage(str(draw_sky(tmp_path / "copied.png"))))
+    QGuiApplication.clipboard().setImage(
+        QImage(str(draw_sky(tmp_path / "copied.png", size=(300, 200))))
+    )
     window.setFocus()
     qtbot.keyClick(window, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
     wait_until_still(window, qtbot)
@@ -315,7 +317,9 @@ def test_the_photos_bytes_are_kept_and_named(sky_window, qtbot, tmp_path) -> Non
     assert photo.digest
     assert sky_window.pictures[photo.digest].startswith(b"RIFF")
     assert not sky_window.document.unsaved
-    QGuiApplication.clipboard().setImage(QImage(str(draw_sky(tmp_path / "copied.png"))))
+    QGuiApplication.clipboard().setImage(
+        QImage(str(draw_sky(tmp_path / "copied.png", size=(300, 200))))
+    )
     sky_window.opener.paste()
     qtbot.waitUntil(lambda: sky_window.document.study.title == "pasted picture")
     wait_until_still(sky_window, qtbot)
