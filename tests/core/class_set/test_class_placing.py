@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import io
 from dataclasses import replace
 
 import pytest
-from class_set_tools import TAG, plain_class_set
+from class_set_tools import TAG, phone_exif, plain_class_set
+from PIL import Image
 from simulator.pairing import evening_set, outcome_of
 
 from core.class_set import edits
 from core.class_set.model import Brought, ClassSet
-from core.class_set.moment import Moment, orders_by_time
+from core.class_set.moment import Moment, moment_of, orders_by_time
 from core.class_set.placing import place_all
 from core.class_set.questions import sort_pictures
 from core.class_set.ticket import Slot, Ticket
@@ -147,6 +149,20 @@ def test_cameras_are_not_put_in_one_order() -> None:
     assert orders[0] is not None
     assert orders[1] is not None
     assert orders[0][0] != orders[1][0]
+
+
+@pytest.mark.parametrize("form", ["JPEG", "PNG", "WEBP"])
+def test_the_moment_is_read_from_every_kind_of_picture(form: str) -> None:
+    buffer = io.BytesIO()
+    exif = phone_exif("2027:03:18 10:15:02").tobytes()
+    Image.new("RGB", (40, 30)).save(buffer, form, exif=exif)
+    moment = moment_of(buffer.getvalue())
+    assert moment == Moment("2027:03:18 10:15:02.0", "Lumenix/Model Nine")
+
+
+@pytest.mark.parametrize("data", [b"", b"no picture", b"\xff\xd8\xff\xe1\x00\x10Exif\0\0II"])
+def test_what_has_no_moment_has_none(data: bytes) -> None:
+    assert moment_of(data) is None
 
 
 def test_a_clock_that_stands_still_tells_nothing() -> None:
