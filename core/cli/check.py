@@ -30,7 +30,7 @@ from core.sheet.findings.planned import Planned
 from core.sheet.result import Corners, SheetOptions
 
 _NEAR = (-2.0, 3.0)
-"""A corner may lie outside the photo by so many of its sides, as in a study."""
+"""A corner may be outside the photo by so many of its sides, as in a study."""
 
 _INCHES = ("letter", "quarter imperial")
 """Papers whose lengths are told in inches."""

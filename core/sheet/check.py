@@ -253,7 +253,7 @@ def _unpainted(
 
 
 def _reaches_edge(seen: _Seen) -> bool:
-    """Whether what lies round the paint is darker than the paint itself: no paper, but a desk."""
+    """Whether what is round the paint is darker than the paint itself: no paper, but a desk."""
     flat = seen.flat
     height, width = flat.painted.shape[:2]
     near, far = round(0.01 * height), round(0.03 * height)

@@ -81,7 +81,7 @@ def label(key: Label) -> str:
             return translate("cards", "The second sheet will show what the change did.")
         case "no sky":  # a band without any sky
             return translate("cards", "No sky in this band: move its lines.")
-        case "not sky":  # what lies below the horizon
+        case "not sky":  # what is below the horizon
             return translate("cards", "not sky")
         case _:
             assert_never(key)

@@ -21,7 +21,7 @@ WHOLE: Corners = ((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0))
 _ROOM = 0.45  # of the painting's own size: what another sheet needs beside it
 _PAPER = 0.06  # of the painting's size: what its own paper takes at least
 _LOOKED_AT = 320  # pixels of the longer side
-_STRIP = 0.03  # of the picture, along its edges: what lies around
+_STRIP = 0.03  # of the picture, along its edges: what is around
 _APART, _SPREAD = 7.0, 3.5  # working units, and times what the surroundings vary by
 _FILLED = 0.93  # share of the four corners' area that differs from the surroundings
 _LEAST, _MOST = 0.12, 0.97  # of the picture
@@ -100,6 +100,6 @@ def _corners_of(piece: NDArray[np.bool_]) -> Corners | None:
 
 
 def touches_no_edge(corners: Corners) -> bool:
-    """Whether at least three of the four corners lie clear of the picture's edges."""
+    """Whether at least three of the four corners are clear of the picture's edges."""
     clear = [min(x, y, 1 - x, 1 - y) > 0.01 for x, y in corners]
     return sum(clear) >= 3

@@ -143,7 +143,7 @@ def family_of(reading: BandReading) -> Family | None:
 
 
 def _primary_beyond(found: Family, wanted: Family, steps: float) -> Family:
-    """The primary that lies in the direction from the hue found to the one wanted."""
+    """The primary that is in the direction from the hue found to the one wanted."""
     start = FAMILIES.index(found)
     way = -1 if steps > 0 else 1  # the sheet went clockwise: come back the other way
     reach = (FAMILIES.index(wanted) - start) * way % 12

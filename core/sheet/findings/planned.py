@@ -1,7 +1,7 @@
 """What was planned for a sheet, and how its mixes would have to change.
 
 The sheet's colour is looked for among the mixes of the planned paints: what was really on the
-brush. As far as that lies from the plan, the plan is leaned the other way, so that the same hand
+brush. As far as that is from the plan, the plan is leaned the other way, so that the same hand
 comes out right. How strong the wash is stays out of it: that is water, not parts.
 """
 

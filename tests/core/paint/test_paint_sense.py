@@ -262,7 +262,7 @@ def test_meetings_and_order_agree():
 
 
 def test_no_brush_is_rinsed_between_two_washes_of_one_mix():
-    """Unless a strip of clean water lies between them."""
+    """Unless a strip of clean water is between them."""
     for where, plan in all_plans().items():
         lays = [step for step in plan.order.steps if step.stage == "lay"]
         for before, after in pairwise(lays):
