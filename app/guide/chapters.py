@@ -242,8 +242,8 @@ def _class_view() -> Chapter:
                     translate("guide", "T counts hands: choose a guess, type how many."),
                     translate(
                         "guide",
-                        "P goes on along the strip below: wet, lay, stop, dry. The drying clock "
-                        "shows what is left; B rings a bell when it ends.",
+                        "P goes on along the strip below: water, lay, pull, stop, dry. The drying "
+                        "clock shows what is left; B rings a bell when it ends.",
                     ),
                     translate("guide", "A presenter's remote works: Page Down goes on."),
                 )
