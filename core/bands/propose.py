@@ -240,8 +240,8 @@ def _remarks(
         found.append(
             translate(
                 "bands",
-                "Two colours are side by side in this sky, as where a heavy cloud crosses it: a "
-                "band there is read as the one that takes more room.",
+                "Two colours are side by side in this sky, as where a heavy cloud crosses it: no "
+                "line parts them, so a band there may be read as both.",
             )
         )
     return tuple(found)
