@@ -4109,10 +4109,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} se funde con {lower}: {through}.</translation>
     </message>
     <message>
-        <source>{upper} into {lower}: {through}.</source>
-        <translation>De {upper} a {lower}: {through}.</translation>
-    </message>
-    <message>
         <source>{upper} and {lower}: let the wash fade out into the white paper.</source>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
@@ -4171,6 +4167,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Leave {bands} without paint: the paper is its white.</source>
         <translation>Deja {bands} sin pintura: el papel es su blanco.</translation>
+    </message>
+    <message>
+        <source>{upper} runs into {lower}, {through}.</source>
+        <translation>{upper} se funde con {lower}, {through}.</translation>
     </message>
     <message>
         <source>Rinse the brush and take off the drip.</source>

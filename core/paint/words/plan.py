@@ -102,7 +102,7 @@ def _meeting_template(meeting: Meeting) -> str:
         case "one hue":
             return translate("mix", "{upper} runs into {lower}: {through}.")
         case "clean":
-            return translate("mix", "{upper} into {lower}: {through}.")
+            return translate("mix", "{upper} runs into {lower}, {through}.")
         case "paper":
             return translate(
                 "mix", "{upper} and {lower}: let the wash fade out into the white paper."
