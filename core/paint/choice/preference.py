@@ -6,7 +6,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from core.paint.box.box import Box
-from core.paint.choice.classroom import Built, counting_price, further_price
+from core.paint.choice.classroom import Built
+from core.paint.choice.judge import counting_price, further_price
 from core.paint.choice.runs import Place, change_price
 from core.paint.mixture.mix import Mix
 from core.paint.planned import PlannedMix

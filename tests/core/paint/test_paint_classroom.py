@@ -8,7 +8,8 @@ from paint_tools import bands, colour, lab, sky, sky_plan
 
 import sample_scenes
 from core.paint.box.box import SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN
-from core.paint.choice.classroom import LARGEST_PART, MOST_PARTS, classroom_mixes
+from core.paint.choice.classroom import classroom_mixes
+from core.paint.choice.judge import LARGEST_PART, MOST_PARTS
 from core.paint.choice.roles import structures
 from core.paint.pigment.hues import paint_deg, turn
 from core.paint.plan import plan_mixes
