@@ -65,7 +65,7 @@ def short_as_planned(colour: ColourReading, toning: PlannedToning) -> str:
         case "lacks":
             return translate("class view", "No {hue} in this box").format(hue=_either(toning.lacks))
         case "too intense":
-            return translate("class view", "Nothing here tones it down")
+            return translate("class view", "Nothing here tones it enough")
         case "plain":
             if colour.pale:
                 return translate("class view", "Pale: more water")
@@ -163,9 +163,9 @@ def pale_text(colour: ColourReading) -> str:
 
 def _too_intense(colour: ColourReading) -> str:
     if colour.complement is None:
-        return translate("words", "This box has nothing to tone it down with.")
+        return translate("words", "No paint in this box tones it down enough.")
     return translate(
-        "words", "This box has nothing to tone it down with: the complement is {complement}."
+        "words", "No paint in this box tones it down enough: the complement is {complement}."
     ).format(complement=family_name(colour.complement))
 
 

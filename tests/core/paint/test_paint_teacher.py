@@ -61,6 +61,16 @@ def plans():
             found[f"{name}, {box.name}"] = sky_plan(name, box)
         for name, colours in PHOTOS.items():
             found[f"{name}, {box.name}"] = plan_mixes(bands([lab(*c) for c in colours]), box)
+    rng = np.random.default_rng(77)
+    coloured = [key for key, paint in CATALOGUE.items() if paint.group not in ("black", "white")]
+    for number in range(30):  # boxes nobody would buy, and skies nobody drew
+        box = box_of(*rng.choice(coloured, rng.integers(1, 8), replace=False).tolist())
+        top, bottom = (
+            rng.uniform((20, -30, -45), (95, 45, 20)),
+            rng.uniform((40, -20, -20), (97, 45, 60)),
+        )
+        colours = [lab(*(top + (bottom - top) * share)) for share in (0, 0.5, 1)]
+        found[f"box {number}: {', '.join(box.keys)}"] = plan_mixes(bands(colours), box)
     return found
 
 
