@@ -1296,7 +1296,11 @@
         <source>No {hue} in this box</source>
         <translation>Sin {hue} en esta caja</translation>
     </message>
-</context>
+<message>
+        <source>Nothing here tones it enough</source>
+        <translation>Nada de aquí lo apaga bastante</translation>
+    </message>
+    </context>
 <context>
     <name>command line</name>
     <message>
@@ -7674,7 +7678,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>{one} or {other}</source>
         <translation>{one} o {other}</translation>
     </message>
-</context>
+<message>
+        <source>No paint in this box tones it down enough.</source>
+        <translation>Ninguna pintura de esta caja lo apaga lo bastante.</translation>
+    </message>
+    <message>
+        <source>No paint in this box tones it down enough: the complement is {complement}.</source>
+        <translation>Ninguna pintura de esta caja lo apaga lo bastante: el complementario es {complement}.</translation>
+    </message>
+    </context>
 <context>
     <name>worksheet</name>
     <message>
