@@ -144,6 +144,19 @@ def uneven_case(seed: int) -> dict[str, Any] | None:
     }
 
 
+def real_case(seed: int) -> dict[str, Any]:
+    """A sheet as real paper, light and cameras make it."""
+    one = cases.on_real_paper(seed)
+    check = checked(one)
+    right = measure.corner_error(one, check) < measure.FOUND
+    return {
+        "right": right,
+        "sure": check.corner_confidence >= SURE,
+        "lost": "corners not found" in measure.keys(check),
+        "shifts": measure.shifts(one, check) if right else [],
+    }
+
+
 def share(values: list[bool]) -> float:
     return float(np.mean(values)) if values else float("nan")
 
@@ -260,6 +273,27 @@ def uneven_rows(found: list[dict[str, Any] | None]) -> list[Row]:
     ]  # fmt: skip
 
 
+def real_rows(found: list[dict[str, Any]]) -> list[Row]:
+    """Corners and lines on real paper."""
+    n, right = len(found), [r for r in found if r["right"]]
+    shifts = [shift for r in right for shift in r["shifts"]]
+    told = [shift.error for shift in shifts if shift.told]
+    far = share([shift.told and shift.error > 2 for shift in shifts])
+    middle, most = np.percentile(told, [50, 90]) if told else (np.nan, np.nan)
+    good, sure = len(right) / n, share([r["sure"] for r in right])
+    wrong = share([r["sure"] and not r["right"] for r in found])
+    lost = sum(r["lost"] for r in found)
+    return [
+        (f"real paper: rectangle found, of {n}", ">= 95%", f"{good:.1%}", good >= 0.95),
+        ("  right ones trusted", ">= 80%", f"{sure:.1%}", sure >= 0.8),
+        ("  wrong and trusted", "<= 2%", f"{wrong:.1%}", wrong <= 0.02),
+        ("  nothing found", "0", str(lost), lost == 0),
+        (f"  placement error, p50 of {len(told)}", "<= 0.6%", f"{middle:.2f}%", middle <= 0.6),
+        ("  placement error, p90", "<= 1.5%", f"{most:.2f}%", most <= 1.5),
+        (f"  off > 2% and told, of {len(shifts)} lines", "<= 1%", f"{far:.1%}", far <= 0.01),
+    ]
+
+
 def speed_rows(seed: int) -> list[Row]:
     """A 12 MP photo, and how soon a cancelled check stops."""
     one = scene(seed)
@@ -318,6 +352,7 @@ def main() -> None:
         copies = pool.map(copy_case, few, chunksize=2)
         lies = pool.map(lie_case, few, chunksize=2)
         uneven = pool.map(uneven_case, few, chunksize=2)
+        print_rows(real_rows(pool.map(real_case, few, chunksize=2)))
         curve = [v for part in pool.map(curve_case, few, chunksize=2) for v in part]
     print_rows(other_rows(found, shadow, tape, copies, lies, curve))
     print_rows(uneven_rows(uneven))

@@ -95,7 +95,8 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
         )  # fmt: skip
 
 
-# Fitted by tools/fit_corners.py, which states its seeds.
+# Fitted by tools/fit_corners.py on 60 simulated sheets of real paper, seeds 2000 to 2029 of both
+# kinds as they were first drawn (borders somewhat thinner than now), and rounded.
 WEIGHTS = np.array([2.70, 0.34, -1.18, -0.10, -8.00, -4.50, -0.69])
 _MOST_DARKER, _IMPOSSIBLE = 0.6, 12.0
 _MOST_HIDDEN, _UNSEEN = 0.1, 6.0

@@ -26,7 +26,7 @@ def corners(left=LEFT, top=TOP, right=RIGHT, bottom=BOTTOM):
 
 
 def test_sheets_of_real_paper_are_found_and_trusted():
-    sure = 0
+    sure, told = 0, []
     for seed in SEEDS:
         one = cases.on_real_paper(seed)
         photo = open_photo(one.jpeg, name="sheet.jpg")
@@ -34,8 +34,8 @@ def test_sheets_of_real_paper_are_found_and_trusted():
         assert measure.corner_error(one, check) < measure.FOUND
         assert "corners not found" not in keys(check)
         sure += check.corner_confidence >= SURE
-        told = [shift.error for shift in measure.shifts(one, check) if shift.told]
-        assert not told or np.median(told) <= 0.6
+        told += [shift.error for shift in measure.shifts(one, check) if shift.told]
+    assert np.median(told) <= 0.6
     assert sure >= len(SEEDS) - 1
 
 
