@@ -8,6 +8,7 @@ import os
 import signal
 from collections.abc import Callable
 from concurrent.futures import Executor, ProcessPoolExecutor
+from threading import Thread
 
 WORKERS = 2
 """Processes unless asked otherwise: a school's machine has other things to do too."""
@@ -61,12 +62,22 @@ class CheckingPool:
 
 
 def _begin(then: Callable[[], None] | None) -> None:
-    """In each worker: one thread, quiet manners, and Ctrl+C is the parent's to answer."""
+    """In each worker: one thread, low priority, and an end when the program ends."""
     for name in ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS"):
         os.environ.setdefault(name, "1")
     with contextlib.suppress(ValueError, OSError):
-        signal.signal(signal.SIGINT, signal.SIG_IGN)
+        # Ctrl+C reaches every process of a terminal: without a word, as the program itself ends.
+        signal.signal(signal.SIGINT, signal.SIG_DFL)
     with contextlib.suppress(AttributeError, OSError):
         os.nice(5)
+    Thread(target=_end_with_program, name="end with program", daemon=True).start()
     if then is not None:
         then()
+
+
+def _end_with_program() -> None:
+    """A worker whose program was killed would wait for work for ever."""
+    program = multiprocessing.parent_process()
+    if program is not None:
+        program.join()
+        os._exit(0)

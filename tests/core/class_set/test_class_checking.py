@@ -5,6 +5,9 @@ from __future__ import annotations
 import logging
 import os
 import signal
+import subprocess
+import sys
+import time
 from collections.abc import Callable
 from concurrent.futures import BrokenExecutor, Executor, Future, ThreadPoolExecutor
 from dataclasses import replace
@@ -179,7 +182,6 @@ def test_an_error_of_the_scheduler_itself_is_tried_once_more(
 
 def test_stop_is_noticed_while_workers_work(reference: Reference) -> None:
     import threading
-    import time
 
     hold = threading.Event()
     with ThreadPoolExecutor(1) as executor:
@@ -208,6 +210,33 @@ def test_kill_of_a_worker_process_loses_no_sheet(
                 os.kill(workers[0], signal.SIGKILL)
                 killed = True
     assert by_key(found) == in_order
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(not Path("/proc/self").exists(), reason="looks for processes in /proc")
+def test_workers_end_with_a_program_that_is_killed(tmp_path: Path) -> None:
+    code = (
+        "import os, signal\n"
+        "from core.class_set.pool import CheckingPool\n"
+        "if __name__ == '__main__':\n"
+        "    pool = CheckingPool(2)\n"
+        "    [pool.executor.submit(os.getpid).result() for _ in range(2)]\n"
+        "    print(*pool.executor._processes, flush=True)\n"
+        "    os.kill(os.getpid(), signal.SIGKILL)\n"
+    )
+    script = tmp_path / "killed.py"
+    script.write_text(code)
+    env = {**os.environ, "PYTHONPATH": str(Path(__file__).parents[3])}
+    done = subprocess.run(
+        [sys.executable, script], capture_output=True, text=True, env=env, check=False, timeout=60
+    )
+    workers = [Path(f"/proc/{pid}") for pid in done.stdout.split()]
+    assert workers
+    for _ in range(100):
+        if not any(worker.exists() for worker in workers):
+            break
+        time.sleep(0.1)
+    assert not any(worker.exists() for worker in workers)
 
 
 def test_checks_are_kept_found_again_and_follow_the_lines(tmp_path: Path) -> None:
