@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 from core.errors import BoxError
 from core.i18n import translate
 from core.paint.box.box import Box
@@ -51,7 +49,6 @@ def closest_planned(
     return describe(box, target, "closest", mix, why=why)
 
 
-@lru_cache(maxsize=256)
 def _closest_mix(
     box: Box, paints: tuple[Paint, ...], target: ColourReading, pinned: tuple[str, ...]
 ) -> Mix:

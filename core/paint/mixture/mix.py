@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property
 from math import gcd
 
 from core.paint.box.box import Box
@@ -59,12 +59,7 @@ class Mix:
     @cached_property
     def colour(self) -> ColourReading:
         """The dried wash on every scale."""
-        return _read(self.Lab)
-
-
-@lru_cache(maxsize=4096)
-def _read(Lab: Triple) -> ColourReading:
-    return read_colour(Lab)
+        return read_colour(self.Lab)
 
 
 def bare_paper() -> Mix:
