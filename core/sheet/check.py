@@ -27,7 +27,7 @@ from core.sheet.light.straighten import Flat, aspect_of, straighten, upright_qua
 from core.sheet.match.likeness import likeness, stronger
 from core.sheet.match.lines import Line, match_lines
 from core.sheet.match.order import profile_of
-from core.sheet.match.orientation import OTHER_SKY, judge_orientation
+from core.sheet.match.orientation import LIGHT_LEFT, OTHER_SKY, judge_orientation
 from core.sheet.match.reference import Reference
 from core.sheet.match.washes import is_coloured, is_even, washes_of
 from core.sheet.painted.blooms import find_blooms
@@ -230,9 +230,9 @@ def _without_border(
         step(0.5, None, should_stop)
         look = _look(photo, FoundCorners(corners, 0.0), options, should_stop, bare=True)
         far = _apart(reference, look, sides=kind == "whole picture")
-        if far < min(OTHER_SKY, _CLEARLY * best) or (
-            found.corners == corners == WHOLE and far < OTHER_SKY
-        ):
+        same = corners == found.corners == WHOLE
+        near = OTHER_SKY * (LIGHT_LEFT if same else 1.0)
+        if far < near and (same or far < _CLEARLY * best) and not is_even(look.lit.painted):
             confidence = min(found.confidence, _PROPOSED)
             kept, best, scene = (FoundCorners(corners, confidence), look), far, kind
     return (*kept, scene)

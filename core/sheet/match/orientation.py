@@ -17,7 +17,8 @@ OTHER_SKY = 6.2
 """Working units between the rows, at the strength that suits best, from which another order of
 hues or other lines are likelier than a beginner's: on pairs of 37 skies nine in ten are further
 apart, on sheets of the same sky with washes half a step off and lines 5% off one in fifty."""
-_LIGHT_LEFT = 1.4  # times as far where the light could not be undone
+LIGHT_LEFT = 1.4
+"""Times as far where the light could not be undone."""
 _MIRRORED_SIDES = 2.0  # working units between left and right for a mirror to show
 
 
@@ -67,7 +68,7 @@ def judge_orientation(
     gain = like[0].apart - like[best].apart
     turn = best if like[best].apart < _BETTER * like[0].apart and gain > _LEAST_GAIN else 0
     distance = like[turn].apart
-    other = distance > OTHER_SKY * (1.0 if light_undone else _LIGHT_LEFT)
+    other = distance > OTHER_SKY * (1.0 if light_undone else LIGHT_LEFT)
     lines = reference.bands.lines
     mirrored = light_undone and turn == 0 and _is_mirrored(reference, W, lines)
     return Orientation(turn, mirrored, other, distance, like[turn].strength)
