@@ -115,6 +115,8 @@ def _band_rows(check: SheetCheck) -> list[tuple[str, ...]]:
                 "" if line is None else line_remark(line),
             )
         )
+        if band.second is not None and band.second.remark:
+            rows.append(("", band.second.remark, "", "", ""))
     return rows
 
 

@@ -5,6 +5,10 @@ from __future__ import annotations
 from typing import Literal
 
 Quality = Literal["hue", "value", "intensity", "placement"]
+ColourQuality = Literal["hue", "value", "intensity"]
+COLOUR_QUALITIES: tuple[ColourQuality, ...] = ("hue", "value", "intensity")
+"""Those of a colour: placement is a line's."""
+
 QUALITIES: tuple[Quality, ...] = ("hue", "value", "intensity", "placement")
 
 ChangeFirst = Literal["hue", "value", "intensity", "placement", "edges", "blooms"]

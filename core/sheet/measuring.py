@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from core.reading.quality import Verdict
+from core.reading.quality import ColourQuality, Verdict
 from core.reading.reading import BandReading
 
 """What became of something on the second sheet."""
@@ -112,14 +112,24 @@ class SecondCheck:
     ----------
     whole : Difference or None
         None where the sheet's band shows one colour only.
+    hue, value, intensity : Verdict
     verdict : Verdict
+        The worst of the three.
     remark : str
         What differs, in a few words; empty when it matches.
     """
 
     whole: Difference | None
+    hue: Verdict
+    value: Verdict
+    intensity: Verdict
     verdict: Verdict
     remark: str
+
+    def is_right(self, quality: ColourQuality) -> bool:
+        """Whether nothing stands against a quality; where one colour is missing, something does."""
+        told = {"hue": self.hue, "value": self.value, "intensity": self.intensity}[quality]
+        return self.whole is not None and told in ("matches", "cannot tell")
 
 
 @dataclass(frozen=True)
@@ -157,6 +167,11 @@ class BandCheck:
     intensity_gap: float | None
     remark: str
     second: SecondCheck | None = None
+
+    def is_right(self, quality: ColourQuality) -> bool:
+        """Whether a quality matches, that of a second colour too."""
+        told = {"hue": self.hue, "value": self.value, "intensity": self.intensity}[quality]
+        return told == "matches" and (self.second is None or self.second.is_right(quality))
 
 
 @dataclass(frozen=True)

@@ -125,9 +125,11 @@ def _second(
     one, other = wanted.second.colour, None if found.second is None else found.second.colour
     whole = difference(one, other)
     gaps = _gaps(one, other, whole, widen, floor)
-    verdicts = [_verdict(gap) for gap in gaps if gap is not None]
-    worst = next((each for each in ("off", "close", "matches") if each in verdicts), None)
-    return SecondCheck(whole, worst or "cannot tell", second_remark(other, whole, gaps))
+    hue, value, intensity = (_verdict(gap) for gap in gaps)
+    told = (hue, value, intensity)
+    order: tuple[Verdict, ...] = ("off", "close", "matches", "cannot tell")
+    worst = next(verdict for verdict in order if verdict in told)
+    return SecondCheck(whole, hue, value, intensity, worst, second_remark(other, whole, gaps))
 
 
 def more_lenient(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from core.i18n import translate
-from core.reading.quality import Quality
+from core.reading.quality import COLOUR_QUALITIES, ColourQuality
 from core.sheet.findings.compare import worst_gap
 from core.sheet.findings.facts import Facts
 from core.sheet.findings.words import quality_word
@@ -23,7 +23,10 @@ def all_is_well(facts: Facts) -> bool:
         facts.lines_off,
         facts.missing,
     )
-    return not any(faults) and all(worst_gap(band) <= 1 for band in facts.bands)
+    if any(faults) or any(worst_gap(band) > 1 for band in facts.bands):
+        return False
+    seconds = [band.second for band in facts.bands if band.second is not None]
+    return all(second.verdict == "matches" for second in seconds)
 
 
 def praise_of(facts: Facts, *, second: bool) -> tuple[Finding, ...]:
@@ -72,11 +75,10 @@ def _qualities(facts: Facts) -> Finding | None:
     """Qualities that match in every band."""
     if len(facts.bands) < 2 or facts.missing:
         return None
-    of_bands: tuple[Quality, ...] = ("hue", "value", "intensity")
-    matched = [
+    matched: list[ColourQuality] = [
         quality
-        for quality in of_bands
-        if all(getattr(band, quality) == "matches" for band in facts.bands)
+        for quality in COLOUR_QUALITIES
+        if all(band.is_right(quality) for band in facts.bands)
     ]
     placed = bool(facts.lines) and all(line.verdict == "matches" for line in facts.lines)
     if not matched:
@@ -103,7 +105,7 @@ def _bands(facts: Facts) -> Finding | None:
     letters = [
         band.letter
         for band in facts.bands
-        if band.hue == band.value == band.intensity == "matches"
+        if all(band.is_right(quality) for quality in COLOUR_QUALITIES)
         and band.letter not in facts.missing
     ]  # fmt: skip
     if not letters:

@@ -73,3 +73,14 @@ def test_streaks_on_the_sheet_are_no_second_colour_of_the_photo() -> None:
     assert check.second is None
     assert check.sheet.colour == streaked.as_one
     assert like_with_like(streaked, streaked) == streaked
+
+
+def test_a_second_colour_that_is_off_keeps_a_band_from_being_right() -> None:
+    reference = band(SKY, CLOUD, 0.35)
+    well = compared(reference, band(SKY, CLOUD, 0.3, seed=2))
+    assert all(well.is_right(quality) for quality in ("hue", "value", "intensity"))
+    duller = compared(reference, band(SKY, (214, 178, 150), 0.35))
+    assert duller.intensity == "matches"
+    assert not duller.is_right("intensity")
+    missing = compared(reference, band(SKY, SKY, 0.35))
+    assert not any(missing.is_right(quality) for quality in ("hue", "value", "intensity"))
