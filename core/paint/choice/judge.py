@@ -35,7 +35,7 @@ MANY_PRICE, EASY_COUNT = 0.15, 6
 LARGEST_PART, MOST_PARTS = 7, 9
 """Nobody keeps count of eleven parts of one paint."""
 
-MUDDY_PRICE = 8.0
+MUDDY_PRICE = 25.0
 """What it costs for each whole share of toner beyond `MOST_TONER`: a colour of which nearly half
 is its own complement is not toned down, it is another mix."""
 
@@ -79,6 +79,9 @@ class Judge:
         self._greying = way.greys or _is_earthy(box, way, target)
         self._target = target
         self._costs = (*way.costs, Cost("more paints", PAINT_PRICE * (len(self._keys) - 1)))
+        self._touch: tuple[int, int] | None = None
+        if way.steer is not None and not way.greys:  # base, and what only holds its hue
+            self._touch = self._keys.index(way.base[0]), self._keys.index(way.steer)
         self._blues = _blues_of(box, target, way, self._keys)
         self._alone = _is_primary_alone(box, paints, target, way)
         self._per_half = [1 / box.paint(key).half_load_ml for key in self._keys]
@@ -102,6 +105,10 @@ class Judge:
             return None
         if self._blues and 2 * sum(counts[number] for number in self._blues) < total:
             return None
+        if self._touch is not None:
+            base, touch = self._touch
+            if 2 * counts[touch] > counts[base]:
+                return None
         if self._toner is not None and counts[self._toner] / total > self._most_toner + 1e-9:
             return None
         muddy = 0.0

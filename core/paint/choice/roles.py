@@ -12,6 +12,7 @@ from itertools import combinations
 
 from core.paint.choice.blues import belongs_in_blue, held_by_red, is_blue, is_orange, toner_costs
 from core.paint.choice.greys import grey_pairs, grey_threes
+from core.paint.choice.ochres import held_ochres, is_ochre, wants_ochre
 from core.paint.choice.structure import Structure
 from core.paint.pigment.catalogue import Paint
 from core.paint.pigment.hues import offsets, turn
@@ -59,7 +60,7 @@ YELLOW_EARTH_ARC_DEG = 95.0
 
 LEAN_PRICE = 1.1
 """A paint that leans to another secondary than the one being mixed dulls it; every split-primary
-palette is built on this (common practice)."""
+palette is built on this (common practice). The duller the colour is to be, the less it matters."""
 
 SAME_SIDE_PRICE = 0.2
 
@@ -104,6 +105,7 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
     grey = target.hue.family is None
     by_key = {paint.key: paint for paint in paints}
     blue = is_blue(hue, target.hue.family)
+    ochre = wants_ochre(paints, target.hue.family, target.munsell.chroma)
 
     best: dict[frozenset[str], Structure] = {}
     if grey:
@@ -117,13 +119,16 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
             continue
         if len(base) == 2 and any(by_key[key].group in ("green", "brown") for key in base):
             one, other = base
+            if ochre and not any(map(is_ochre, (by_key[one], by_key[other]))):
+                continue
             yellow_earth = {by_key[one].group, by_key[other].group} == {"yellow", "brown"}
             arc = YELLOW_EARTH_ARC_DEG if yellow_earth else MIXED_ARC_DEG
             if abs(turn(off[one], off[other])) > arc:
                 continue
         leaning = leaning_away([by_key[key] for key in base], paints)
         if leaning:
-            costs.append(Cost("leans", LEAN_PRICE * len(leaning), leaning))
+            seen = min(1.0, target.munsell.chroma / DULL_CHROMA)
+            costs.append(Cost("leans", LEAN_PRICE * len(leaning) * seen, leaning))
         earths = tuple(key for key in base if key in earth)
         if earths:
             costs.append(Cost("earth", EARTH_PRICE + EARTH_SLOPE * too_intense, earths))
@@ -149,6 +154,8 @@ def structures(paints: tuple[Paint, ...], target: ColourReading) -> tuple[Struct
             known = best.get(option.keys)
             if known is None or option.price < known.price:
                 best[option.keys] = option
+    for way in held_ochres(paints) if ochre else ():
+        best[way.keys] = way
     for way in held_by_red(paints, plain_blues, hue):
         best.setdefault(way.keys, way)
     return tuple(best.values())

@@ -293,6 +293,17 @@ def test_no_colour_is_half_its_own_complement():
             assert base >= max(own.mix.share(key) for key in own.toners), where
 
 
+def test_a_dull_yellow_is_made_of_the_ochre_in_the_box():
+    """Common practice; and not of a brown, a lemon and a blue beside it."""
+    for Lab in ((79, 0, 21), (70, 1, 18), (84, 0, 20), (62, 2, 22)):
+        band = plan_one(TWELVE_PAN, Lab)
+        assert band.target.hue.family in ("yellow", "yellow-orange")
+        mix = band.classroom.mix
+        assert max(mix.keys, key=mix.share) == "yellow_ochre", (Lab, mix.parts)
+    text = why_text(TWELVE_PAN, plan_one(TWELVE_PAN, (79, 0, 21)).classroom)
+    assert text.startswith("Yellow ochre stands nearest yellow on the wheel. ")
+
+
 def test_one_thinned_mix_serves_a_pale_sky():
     """Three bands so pale that the eye tells no more than their water."""
     pale = [(86, -3, -8), (89, -3, -6), (92, -2, -4)]
