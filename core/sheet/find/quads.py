@@ -23,6 +23,7 @@ FEATURES = (
 
 _LEAST_PAPER, _MOST_PAPER = 0.06, 0.97  # of the picture
 _RIM = 4
+_ENDS = 4.0  # working units
 
 # Fitted on simulated sheets, seeds 0 to 359 (tests/simulator): the right quadrilateral of each
 # photo against its others (softmax), the bias so that the best of a photo is right or not.
@@ -194,6 +195,10 @@ def _ring_features(small: NDArray[np.float32], W: Floats, quads: Floats) -> Floa
         return np.moveaxis(np.median(np.asarray(got), axis=0), 0, -1)
 
     outer, inner = sampled((0.010, 0.017, 0.024)), sampled((-0.012, -0.022, -0.032))
+    # Where the paper ends soon, its border is close by, and brighter than what is beyond.
+    close = sampled((0.004,))
+    ends = np.median(close[..., 0] - outer[..., 0], axis=2) > _ENDS
+    outer[ends] = close[ends]
     jump = outer[..., :3] - inner[..., :3]
     brighter = np.clip(jump[..., 0] / 4.0, -1, 1).mean(axis=(1, 2))
     contrast = np.median(np.linalg.norm(jump, axis=-1), axis=(1, 2))

@@ -9,6 +9,7 @@ from core.colour.working_space import Floats, linear_to_W
 
 _PLACES = 90  # profiles a side
 _STEPS = 49  # samples a profile
+_ENDS = 4.0  # working units: so much darker further out, and the paper ends before
 
 
 def refine(linear: NDArray[np.float32], quad: Floats) -> Floats:
@@ -49,8 +50,10 @@ def _fit_side(
         [map_coordinates(linear[..., c], coords, order=1, mode="nearest") for c in range(3)], -1
     )
     W = linear_to_W(profile.astype(np.float64))
+    seen = _before_the_paper_ends(W)
+    W, offset = W[:, :seen], offset[:seen]
     # Neighbouring profiles share an edge: a running median calms paper grain and paint bleeds.
-    part = _STEPS // 4
+    part = max(1, seen // 4)
     inner, outer = np.median(W[:, :part], axis=1), np.median(W[:, -part:], axis=1)
     difference = outer - inner
     size2 = (difference**2).sum(-1)
@@ -61,6 +64,16 @@ def _fit_side(
     # The area counts ends that are beyond the median plateaus evenly, so it is unbiased.
     weight = np.sqrt(size2) / (np.sqrt(size2) + 4.0)
     return _robust_line(run * length, crossing, weight, a, direction, outward)
+
+
+def _before_the_paper_ends(W: Floats) -> int:
+    """How many samples (n, samples, 3), outwards, are on the sheet: a thin border ends in them."""
+    light = np.median(W[..., 0], axis=0)
+    brightest = int(light.argmax())
+    quarter = _STEPS // 4
+    if brightest < quarter or light[brightest] - np.median(light[-quarter:]) < _ENDS:
+        return _STEPS
+    return brightest + 1
 
 
 def _robust_line(
