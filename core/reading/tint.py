@@ -18,22 +18,22 @@ CHROMA_PER_STEP: MappingProxyType[str, float] = MappingProxyType(
     {
         "red": 3.7,
         "red-orange": 3.8,
-        "orange": 4.5,
+        "orange": 4.1,
         "yellow-orange": 7.0,
         "yellow": 10.0,
         "yellow-green": 8.0,
-        "green": 4.0,
+        "green": 4.6,
         "blue-green": 2.9,
         "blue": 3.5,
-        "blue-violet": 2.6,
+        "blue-violet": 2.1,
         "violet": 2.3,
-        "red-violet": 2.8,
+        "red-violet": 3.4,
     }
 )
 """Munsell chroma that a clean wash gains with each step of value below white paper.
 
 From the film of the measured paints, single and in pairs, between value 8 and 9 (rounded); what
-they give is worked out again in `tests/core/test_tint.py`."""
+they give is worked out again in `tests/core/reading/test_tint.py`."""
 
 MOST_CHROMA = 11.0
 """No wash is more intense than full paint; yellow comes there while it is still light."""
