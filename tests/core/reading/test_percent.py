@@ -8,6 +8,7 @@ import re
 import xml.etree.ElementTree as ET
 from collections.abc import Iterator
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 
@@ -69,4 +70,5 @@ def test_equal_shifts_are_said_once(shifts, says):
         LineCheck(letter, 0.3, 0.3 + shift / 100, shift, "off")
         for letter, shift in zip("AB", shifts, strict=True)
     ]
-    assert _several_lines(lines, shifts[0] < 0).startswith(says)
+    of_no_size = SimpleNamespace(height_mm=None, planned=None)
+    assert _several_lines(of_no_size, lines, shifts[0] < 0).startswith(says)
