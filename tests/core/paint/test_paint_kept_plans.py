@@ -1,8 +1,8 @@
 """What a user is shown of the sample skies, kept: a change of any price of the choice shows here.
 
 Our own output: a regression test, no proof of rightness (test_paint_teacher.py and
-test_paint_sense.py hold what a teacher would say). `GRADEWASH_NEW_PLANS=1` writes the file anew: read
-the difference before keeping it.
+test_paint_sense.py hold what a teacher would say). `GRADEWASH_NEW_PLANS=1` writes the file anew:
+read the difference before keeping it.
 """
 
 from __future__ import annotations
@@ -12,13 +12,17 @@ import os
 from pathlib import Path
 from types import SimpleNamespace
 
+import numpy as np
 import pytest
-from paint_tools import sky_plan
+from paint_tools import bands, lab, sky_plan
 
 import sample_scenes
+from core.colour import delta_E_2000
 from core.paint.box.box import SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN
 from core.paint.choice import runs
 from core.paint.choice.closest_plan import reach_of
+from core.paint.pigment.measured import load_Lab, measured_paints
+from core.paint.plan import plan_mixes
 
 KEPT = Path(__file__).parents[2] / "data" / "kept_plans.json"
 
@@ -101,3 +105,14 @@ def test_one_puddle_for_many_bands_has_few_parts_unless_more_come_nearer(monkeyp
     halves = {count: gap / 2 for count, gap in gaps.items()}
     monkeypatch.setattr(runs, "_serves", lambda box, parts, target, mix: halves[parts[0][1]])
     assert runs._shared_parts(None, bands * 2, mixes) == (("ultramarine", chosen),)
+
+
+@pytest.mark.parametrize(("away", "kind"), [(1.5, "paper"), (3.0, "classroom")])
+def test_bare_paper_serves_only_what_the_eye_takes_for_it(away, kind):
+    L, a, b = load_Lab(np.zeros(len(measured_paints().keys)))
+    here, step = np.array([L, a, b]), np.array([0.0, 0.0, -0.02])
+    there = here
+    while delta_E_2000(here, there) < away:
+        there = there + step
+    (band,) = plan_mixes(bands([lab(*there)]), TWELVE_PAN).bands
+    assert band.classroom.kind == kind
