@@ -110,7 +110,7 @@ def test_one_puddle_for_many_bands_has_few_parts_unless_more_come_nearer(monkeyp
 @pytest.mark.parametrize(("away", "kind"), [(1.5, "paper"), (3.0, "classroom")])
 def test_bare_paper_serves_only_what_the_eye_takes_for_it(away, kind):
     L, a, b = load_Lab(np.zeros(len(measured_paints().keys)))
-    here, step = np.array([L, a, b]), np.array([0.0, 0.0, -0.02])
+    here, step = np.array([L, a, b]), np.array([-0.02, 0.0, 0.02])
     there = here
     while delta_E_2000(here, there) < away:
         there = there + step
