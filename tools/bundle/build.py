@@ -46,8 +46,7 @@ def make_environment(folder: Path) -> Path:
     python = folder / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
     if not python.exists():
         venv.create(folder, with_pip=True)
-    lock = ROOT / "requirements.lock"
-    what = ["--require-hashes", "-r", str(lock)] if lock.exists() else [str(ROOT)]
+    what = ["--require-hashes", "-r", str(ROOT / "locks" / "run.txt")]
     # Of Gradewash itself only its name and version: the code is taken from this folder.
     for wanted in (what, ["--no-deps", str(ROOT)], [PYINSTALLER]):
         subprocess.run([python, "-m", "pip", "install", "-q", *wanted], check=True)
