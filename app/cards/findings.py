@@ -138,11 +138,14 @@ def _put_picture_heads(page: Page, data: CardData, lefts: list[float], y: float)
     put_line(page, lefts[0], y, words.label("photo"), BODY, weight=FIRST)
     for index, left in enumerate(lefts[1:]):
         title = put_line(page, left, y, sheet_title(index), BODY, weight=FIRST)
-        date = data.study.worksheet.pages[index].date
-        if date:
+        date, check = data.study.worksheet.pages[index].date, data.checks[index]
+        told = [date_text(date)] if date else []
+        if check is not None and check.provisional and data.shows(index):
+            told.append(words.label("provisional"))
+        if told:
             drop = 0.5 * (line_height(BODY) - line_height(NOTE)) + 0.36 * (BODY - NOTE)
             x = title.right() + 3 * MM
-            put_line(page, x, y + drop, date_text(date), NOTE, colour=GREY)
+            put_line(page, x, y + drop, ", ".join(told), NOTE, colour=GREY)
 
 
 def _sheet_picture(data: CardData, index: int, width: float, *, bw: bool) -> PictureOnBoard:

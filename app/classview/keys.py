@@ -48,7 +48,8 @@ COMMANDS: dict[Qt.Key, Command] = {
     _KEYS.Key_P: "step on",
     _KEYS.Key_Plus: "longer",
     _KEYS.Key_Minus: "shorter",
-    _KEYS.Key_B: "bell",
+    # Not B: other programs that show slides blank the screen with it.
+    _KEYS.Key_D: "bell",
     _KEYS.Key_S: "say",
     _KEYS.Key_F1: "keys",
     _KEYS.Key_F5: "leave",
@@ -76,7 +77,7 @@ def key_list(*, can_speak: bool) -> tuple[tuple[str, str], ...]:
         ("P", translate("class view", "next step below")),
         (translate("class view", "Shift P"), translate("class view", "step before")),
         ("+  -", translate("class view", "drying minutes")),
-        ("B", translate("class view", "bell when dry")),
+        ("D", translate("class view", "bell when dry")),
         ("S", translate("class view", "say it")),
         (translate("class view", "Esc"), translate("class view", "leave")),
     ]

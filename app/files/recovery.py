@@ -151,7 +151,7 @@ class RecoveredRow(QWidget):
         # One ink button: the newest work is the likeliest to be wanted.
         kind = InkButton if newest else EdgeButton
         self.open_button = kind(translate("recovery", "Open it"), parent=self)
-        self.give_up_button = EdgeButton(translate("recovery", "Give it up"), parent=self)
+        self.give_up_button = EdgeButton(translate("recovery", "Discard it"), parent=self)
         for button in (self.open_button, self.give_up_button):
             button.setAutoDefault(True)
             button.setAccessibleDescription(self._title.text())
@@ -184,7 +184,7 @@ class RecoveredRow(QWidget):
             if self.recovered.partial:
                 words.append(translate("recovery", "Not all of it can be read."))
             self._about.setText(" ".join(words))
-            self.give_up_button.setText(translate("recovery", "Give it up"))
+            self.give_up_button.setText(translate("recovery", "Discard it"))
         self.give_up_button.updateGeometry()
         self.open_button.setEnabled(not self.given_up)
 

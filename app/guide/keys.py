@@ -113,7 +113,7 @@ def keys() -> Chapter:
                     ("T", translate("keys", "Count hands")),
                     ("P, Shift+P", translate("keys", "Next step of the demonstration, back")),
                     ("+, -", translate("keys", "Longer or shorter drying")),
-                    ("B", translate("keys", "Bell when the drying is over, on or off")),
+                    ("D", translate("keys", "Bell when the drying is over, on or off")),
                     ("S", translate("keys", "Say it, where the system has a voice")),
                     ("F1", translate("keys", "These keys on the screen")),
                     (translate("keys", "Escape"), translate("keys", "Leave the class view")),

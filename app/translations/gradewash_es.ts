@@ -512,6 +512,10 @@
         <translation>Puntuaciones, de 1 a 10</translation>
     </message>
     <message>
+        <source>provisional</source>
+        <translation>provisional</translation>
+    </message>
+    <message>
         <source>own</source>
         <translation>tuyas</translation>
     </message>
@@ -5261,8 +5265,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Preferencias</translation>
     </message>
     <message>
-        <source>Choices take effect at once.</source>
-        <translation>Los cambios valen al momento.</translation>
+        <source>All but the language takes effect at once.</source>
+        <translation>Todo menos el idioma tiene efecto al momento.</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5472,10 +5476,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Abrirlo</translation>
     </message>
     <message>
-        <source>Give it up</source>
-        <translation>Descartarlo</translation>
-    </message>
-    <message>
         <source>Gone once you close this window.</source>
         <translation>Se pierde al cerrar esta ventana.</translation>
     </message>
@@ -5490,6 +5490,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Set aside once you close this window.</source>
         <translation>Se apartará cuando cierres esta ventana.</translation>
+    </message>
+    <message>
+        <source>Discard it</source>
+        <translation>Descartarlo</translation>
     </message>
     <message>
         <source>Not all of it can be read.</source>
@@ -6686,7 +6690,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Findings of</source>
-        <translation>Informe de</translation>
+        <translation>Observaciones de</translation>
     </message>
     <message>
         <source>Hide it</source>
@@ -6694,11 +6698,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation>Informe</translation>
+        <translation>Observaciones</translation>
     </message>
     <message>
         <source>Findings, sheet {number}</source>
-        <translation>Informe, lámina {number}</translation>
+        <translation>Observaciones, lámina {number}</translation>
     </message>
     <message>
         <source>Measured, shown before the student&apos;s own scores</source>

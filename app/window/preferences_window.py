@@ -1,4 +1,4 @@
-"""The preferences in one small window; choices take effect at once."""
+"""The preferences in one small window; all but the language takes effect at once."""
 
 from __future__ import annotations
 
@@ -162,7 +162,7 @@ class PreferencesWindow(QDialog):
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
         self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        note = QLabel(translate("preferences", "Choices take effect at once."), self)
+        note = QLabel(translate("preferences", "All but the language takes effect at once."), self)
         note.setProperty("role", "second")
         self.close_button = InkButton(translate("preferences", "Close"), "", self)
         self.close_button.clicked.connect(self.accept)

@@ -23,6 +23,7 @@ Label = Literal[
     "remark",
     "no sheet",
     "waits",
+    "provisional",
     "unreadable",
     "no change yet",
     "next change",
@@ -68,6 +69,8 @@ def label(key: Label) -> str:
             return translate("cards", "Your teacher's remark")
         case "no sheet":  # in place of a sheet that was not added
             return translate("cards", "Not painted yet.")
+        case "provisional":  # beside a sheet's title, while its corners are not sure
+            return translate("cards", "provisional")
         case "waits":  # in place of what was measured of a sheet whose own scores are missing
             return translate("cards", "What was measured waits for your own scores.")
         case "unreadable":  # in place of what was measured of one not found, or turned

@@ -245,6 +245,18 @@ def test_findings_of_one_sheet() -> None:
     assert words.label("next change") in page_texts([page])
 
 
+def test_findings_on_unsure_corners_are_marked_provisional() -> None:
+    data = findings_data()
+    first, second = data.checks
+    assert first is not None
+    assert words.label("provisional") not in page_texts(lay_out_findings(data, A4))
+    unsure = replace(data, checks=(replace(first, provisional=True), second))
+    pages = lay_out_findings(unsure, A4)
+    assert words.label("provisional") in page_texts(pages)
+    assert overlaps(pages[0]) == []
+    assert outside(pages[0]) == []
+
+
 # The foot
 
 
