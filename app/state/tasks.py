@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
+from time import monotonic
 from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, QTimer, Signal, Slot
@@ -23,6 +24,25 @@ Work = Callable[[Progress, ShouldStop], Any]
 
 SHOW_PROGRESS_AFTER_MS = 300
 """Work that ends sooner shows no progress: a flash would only disturb."""
+
+
+TELL_EACH_SHARE, TELL_EACH_S = 0.05, 0.05
+"""Progress reaches the window when it has moved so far or so long ago: every message is a turn of
+the event loop, and a plan of some milliseconds would send hundreds."""
+
+
+def _sparing(tell: Progress) -> Progress:
+    """Progress that is told in steps worth showing."""
+    told, when = -1.0, 0.0
+
+    def progress(share: float) -> None:
+        nonlocal told, when
+        now = monotonic()
+        if abs(share - told) >= TELL_EACH_SHARE or now - when >= TELL_EACH_S:
+            told, when = share, now
+            tell(share)
+
+    return progress
 
 
 class _Relay(QObject):
@@ -47,7 +67,7 @@ class _Runner(QRunnable):
         work, self._work = self._work, None
         assert work is not None
         try:
-            result = work(self._relay.progressed.emit, self._should_stop)
+            result = work(_sparing(self._relay.progressed.emit), self._should_stop)
         except Exception as exception:  # handed on: the GUI thread decides what is shown
             error = exception
         self._relay.ended.emit(result, error)

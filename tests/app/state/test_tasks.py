@@ -42,6 +42,20 @@ def test_progress_is_relayed(qtbot) -> None:
     assert shares == [0.25, 0.5, 1.0]
 
 
+def test_work_of_a_moment_does_not_flood_the_window(qtbot) -> None:
+    def work(progress, should_stop):
+        for number in range(2000):
+            progress(number / 2000)
+
+    shares = []
+    task = Task(work)
+    task.progressed.connect(shares.append)
+    with qtbot.waitSignal(task.done):
+        task.start()
+    assert 15 <= len(shares) < 200
+    assert shares == sorted(shares)
+
+
 def test_nothing_arrives_after_cancel(qtbot) -> None:
     arrived: list[object] = []
     task = Task(lambda progress, should_stop: progress(0.5) or "late")
