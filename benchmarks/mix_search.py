@@ -25,8 +25,8 @@ from core.paint.options import BandChoice, MixOptions
 from core.paint.pigment.measured import FULL_LOAD_ML, half_load_ml, load_Lab, measured_paints
 from core.paint.plan import plan_mixes
 from core.paint.search.closest import closest_mixes
+from core.paint.search.recipes import forget_tables, whole_parts, whole_table
 from core.paint.search.recipes import known as known_rows
-from core.paint.search.recipes import whole_parts, whole_table
 from core.paint.search.refine import known as known_starts
 from core.reading.reading import BandReading, read_colour
 
@@ -111,7 +111,7 @@ def main() -> None:
     targets = reachable(rng, args.targets, 12)
 
     def table_again() -> None:
-        whole_table.cache_clear()
+        forget_tables()
         whole_table()
 
     def search_again() -> None:

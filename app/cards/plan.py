@@ -298,5 +298,5 @@ def _row(
 
 
 def _part(plan: MixPlan, key: str, count: int) -> tuple[int, str, str]:
-    colour = paint_colour(plan.box.paint(key).measured_as)
+    colour = paint_colour(plan.box.paint(key))
     return count, colour, ink_on(colour)

@@ -95,7 +95,7 @@ def _row(paint: Paint, owned: bool, left_out: bool) -> PaintRowView:
         paint.key,
         paint_name(paint),
         note,
-        drawn_out(paint.measured_as),
+        drawn_out(paint),
         owned,
         stand_in,
         caution,

@@ -117,7 +117,7 @@ class OwnPaintDialog(QDialog):
 
     def _show_like(self) -> None:
         paint = CATALOGUE[self.like.currentData()]
-        self._swatch.view = SwatchView(drawn_out(paint.measured_as))
+        self._swatch.view = SwatchView(drawn_out(paint))
         self._swatch.update()
 
 

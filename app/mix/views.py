@@ -98,7 +98,7 @@ def parts_of_mix(box: Box, mix: Mix) -> tuple[Part, ...]:
     parts = []
     for key, count in mix.parts:
         paint = box.paint(key)
-        colour = paint_colour(paint.measured_as)
+        colour = paint_colour(paint)
         parts.append(Part(key, count, paint_name(paint), colour, ink_on(colour)))
     return tuple(parts)
 

@@ -12,6 +12,8 @@ from numpy.typing import NDArray
 
 from core.paint.pigment.catalogue import CATALOGUE, Paint
 from core.paint.pigment.measured import measured_paints
+from core.paint.pigment.own import pigments_with
+from core.paint.pigment.pigments import Pigments
 
 
 @dataclass(frozen=True)
@@ -49,6 +51,14 @@ class Box:
         """Keys in the order shown."""
         return tuple(paint.key for paint in self.paints)
 
+    @cached_property
+    def pigments(self) -> Pigments:
+        """What its paints are computed with: the measured ones and, beside them, its own."""
+        own = tuple((paint.key, paint.card) for paint in self.paints if paint.card is not None)
+        if not own:
+            return measured_paints()
+        return pigments_with(own, frozenset(paint.pigment for paint in self.paints))
+
     def paint(self, key: str) -> Paint:
         """The paint of a key; KeyError when it is not in this box."""
         return self.by_key[key]
@@ -59,11 +69,11 @@ class Box:
         return Box("", tuple(paint for paint in self.paints if paint.key in wanted))
 
     def load_vector(self, loads_ml: dict[str, float]) -> NDArray[np.float64]:
-        """Loads of the measured paints, shape (13,), for loads of this box's paints."""
-        data = measured_paints()
+        """Loads of the box's pigments, shape (paints,), for loads of this box's paints."""
+        data = self.pigments
         vector = np.zeros(len(data.keys))
         for key, load in loads_ml.items():
-            vector[data.index(self.by_key[key].measured_as)] += load
+            vector[data.index(self.by_key[key].pigment)] += load
         return vector
 
 

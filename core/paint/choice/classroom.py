@@ -20,7 +20,6 @@ from core.paint.choice.roles import structures
 from core.paint.choice.structure import Structure
 from core.paint.mixture.mix import Mix, mix_of_known_colour
 from core.paint.pigment.catalogue import Paint
-from core.paint.pigment.measured import measured_paints
 from core.paint.reasons import Cost
 from core.paint.search.recipes import nearest_rows, whole_table
 from core.paint.search.refine import refine
@@ -90,6 +89,7 @@ def classroom_mixes(
         np.array([load for _, load in starts]),
         np.repeat(aim[None], len(starts), axis=0),
         keep=12,
+        pigments=box.pigments,
     )
     best: dict[int, tuple[float, int, tuple[Cost, ...]]] = {}
     rows = zip(found.start.tolist(), found.parts, found.delta_E.tolist(), strict=True)
@@ -123,24 +123,25 @@ def classroom_mixes_kept(
     return classroom_mixes(box, paints, target, pinned)
 
 
-def measured_keys(paints: tuple[Paint, ...]) -> tuple[str, ...]:
-    """Whose measurements some paints use: in the data's order, without repeats."""
-    used = {paint.measured_as for paint in paints}
-    return tuple(key for key in measured_paints().keys if key in used)
+def pigment_keys(box: Box, paints: tuple[Paint, ...]) -> tuple[str, ...]:
+    """The rows of the box's pigments that some paints are: in their order, without repeats."""
+    used = {paint.pigment for paint in paints}
+    return tuple(key for key in box.pigments.keys if key in used)
 
 
 def _nearest_starts(
     box: Box, ways: list[Structure], target: ColourReading
 ) -> list[tuple[Structure, NDArray[np.float64]]]:
-    """The most promising structures, each with a rough load of the 13 measured paints."""
-    recipes, data = whole_table(), measured_paints()
-    distance, row = nearest_rows(target.Lab)
+    """The most promising structures, each with a rough load of the box's pigments."""
+    data = box.pigments
+    recipes = whole_table(data)
+    distance, row = nearest_rows(target.Lab, data)
     scored = []
     for way in ways:
-        measured = {box.paint(key).measured_as for key in way.keys}
-        if len(measured) < len(way.keys):  # two names for one measured paint
+        rows = {box.paint(key).pigment for key in way.keys}
+        if len(rows) < len(way.keys):  # two names for one measured paint
             continue
-        subset = recipes.number[frozenset(data.index(key) for key in measured)]
+        subset = recipes.number[frozenset(data.index(key) for key in rows)]
         cost = distance[subset] + way.price + PAINT_PRICE * len(way.keys)
         scored.append((float(cost), way, int(row[subset])))
     scored.sort(key=lambda item: item[0])

@@ -7,12 +7,12 @@ from functools import lru_cache
 from core.errors import BoxError
 from core.i18n import translate
 from core.paint.box.box import Box
-from core.paint.choice.classroom import measured_keys
+from core.paint.choice.classroom import pigment_keys
 from core.paint.choice.describe import describe, oddities
 from core.paint.mixture.mix import Mix, make_mix
 from core.paint.mixture.shortfall import MATCHES_WITHIN
 from core.paint.pigment.catalogue import Paint
-from core.paint.pigment.measured import FULL_LOAD_ML, measured_paints
+from core.paint.pigment.measured import FULL_LOAD_ML
 from core.paint.planned import PlannedMix, Reach
 from core.paint.search.closest import closest_mixes
 from core.reading.reading import ColourReading
@@ -58,15 +58,15 @@ def _closest_mix(
 ) -> Mix:
     names: dict[str, str] = {}
     for paint in paints:
-        if paint.key in pinned or paint.measured_as not in names:
-            names[paint.measured_as] = paint.key
-    must = frozenset(box.paint(key).measured_as for key in pinned)
-    found = closest_mixes(measured_keys(paints), [target.Lab], must)[0]
+        if paint.key in pinned or paint.pigment not in names:
+            names[paint.pigment] = paint.key
+    must = frozenset(box.paint(key).pigment for key in pinned)
+    data = box.pigments
+    found = closest_mixes(pigment_keys(box, paints), [target.Lab], must, pigments=data)[0]
     if not len(found.cost):
         raise BoxError(
             translate("mix", "These pinned paints cannot stand in one mix: pin up to three.")
         )
-    data = measured_paints()
     parts = {names[data.keys[i]]: int(n) for i, n in enumerate(found.parts[0]) if n}
     return make_mix(box, parts, float(found.load_ml[0]))
 

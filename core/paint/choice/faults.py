@@ -19,7 +19,7 @@ from core.paint.mixture.shortfall import (
     verdict,
 )
 from core.paint.pigment.catalogue import Group, Paint
-from core.paint.pigment.measured import FULL_LOAD_ML, load_Lab, measured_paints
+from core.paint.pigment.measured import FULL_LOAD_ML
 from core.paint.search.refine import refine
 from core.reading.quality import Verdict
 from core.reading.reading import ColourReading
@@ -102,18 +102,19 @@ def make_best(
     like : Mix, optional
         A mix whose load to begin from.
     """
-    data = measured_paints()
+    data = box.pigments
     names: list[dict[int, str]] = []
     start = np.zeros((len(sets), len(data.keys)))
     total = like.load_ml if like is not None else 0.002
     for number, keys in enumerate(sets):
         named: dict[int, str] = {}
         for key in keys:
-            named.setdefault(data.index(box.paint(key).measured_as), key)
+            named.setdefault(data.index(box.paint(key).pigment), key)
         start[number, list(named)] = total / len(named)
         names.append(named)
     columns = [tuple(sorted(named)) for named in names]
-    found = refine(columns, start, np.repeat(np.array([target.Lab]), len(sets), axis=0), keep=12)
+    aims = np.repeat(np.array([target.Lab]), len(sets), axis=0)
+    found = refine(columns, start, aims, keep=12, pigments=data)
     cost = found.delta_E + PART_PRICE * found.parts.sum(axis=1)
     mixes = []
     for number, named in enumerate(names):
@@ -185,5 +186,5 @@ def one_part_more(box: Box, mix: Mix, key: str) -> float:
 def _one_part_more(box: Box, mix: Mix, key: str) -> float:
     loads = mix.loads_ml
     loads[key] += mix.load_ml_per_unit
-    spoiled = load_Lab(box.load_vector(loads))
+    spoiled = box.pigments.Lab(box.load_vector(loads))
     return float(delta_E_2000(spoiled, np.array(mix.Lab)))

@@ -13,7 +13,6 @@ from core.paint.choice.roles import leaning_away
 from core.paint.choice.structure import Structure
 from core.paint.mixture.shortfall import MATCHES_WITHIN
 from core.paint.pigment.catalogue import Paint
-from core.paint.pigment.measured import measured_paints
 from core.paint.pigment.primaries import lacking, primaries_for
 from core.paint.reasons import Cost
 from core.reading.reading import ColourReading
@@ -67,8 +66,8 @@ class Judge:
     def __init__(
         self, box: Box, paints: tuple[Paint, ...], target: ColourReading, way: Structure
     ) -> None:
-        data = measured_paints()
-        column = {key: data.index(box.paint(key).measured_as) for key in way.keys}
+        data = box.pigments
+        column = {key: data.index(box.paint(key).pigment) for key in way.keys}
         self._keys = tuple(sorted(way.keys, key=column.__getitem__))
         self.columns = tuple(column[key] for key in self._keys)
         self._pick = np.array(self.columns)
@@ -92,7 +91,7 @@ class Judge:
         ]
 
     def counts(self, parts: NDArray[np.int64]) -> dict[str, int]:
-        """Parts of the box's paints, from a vector of all measured ones."""
+        """Parts of the box's paints, from a vector of all pigments."""
         return dict(zip(self._keys, parts[self._pick].tolist(), strict=True))
 
     def costs(

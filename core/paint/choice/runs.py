@@ -17,7 +17,7 @@ from core.colour import delta_E_2000
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix
 from core.paint.mixture.strength import mix_half_load
-from core.paint.pigment.measured import FULL_LOAD_ML, load_Lab
+from core.paint.pigment.measured import FULL_LOAD_ML
 from core.reading.reading import ColourReading
 
 PaintSet = frozenset[str]
@@ -139,9 +139,9 @@ def _best_load_ml(box: Box, parts: Parts, target: ColourReading) -> tuple[float,
     aim = np.array(target.Lab)
     # Along one mix's washes the difference may dip twice: look everywhere, then step in.
     grid = np.geomspace(half * 0.02, FULL_LOAD_ML, 60)
-    at = int(np.argmin(delta_E_2000(load_Lab(grid[:, None] * shares), aim)))
+    at = int(np.argmin(delta_E_2000(box.pigments.Lab(grid[:, None] * shares), aim)))
     fine = np.geomspace(grid[max(at - 1, 0)], grid[min(at + 1, len(grid) - 1)], 60)
-    gaps = delta_E_2000(load_Lab(fine[:, None] * shares), aim)
+    gaps = delta_E_2000(box.pigments.Lab(fine[:, None] * shares), aim)
     at = int(np.argmin(gaps))
     return float(fine[at]), float(gaps[at])
 

@@ -7,7 +7,7 @@ from functools import cached_property
 from math import gcd
 
 from core.paint.box.box import Box
-from core.paint.pigment.measured import FULL_LOAD_ML, load_Lab, paper_Lab
+from core.paint.pigment.measured import FULL_LOAD_ML, paper_Lab
 from core.reading.reading import ColourReading, read_colour
 
 Triple = tuple[float, float, float]
@@ -92,7 +92,7 @@ def make_mix(box: Box, parts: dict[str, int], load_ml: float) -> Mix:
     load_ml = min(max(float(load_ml), 0.0), FULL_LOAD_ML)
     total = sum(used.values())
     vector = box.load_vector({key: load_ml * count / total for key, count in used.items()})
-    L, a, b = load_Lab(vector).tolist()
+    L, a, b = box.pigments.Lab(vector).tolist()
     return mix_of_known_colour(box, used, load_ml, (L, a, b))
 
 

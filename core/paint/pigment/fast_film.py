@@ -11,21 +11,21 @@ from numpy.typing import NDArray
 
 from core.colour.lab import WHITE_XYZ
 from core.paint.pigment.film import INNER_REFLECTION, paper_inside
-from core.paint.pigment.measured import measured_paints
+from core.paint.pigment.pigments import Pigments
 
 Float32 = NDArray[np.float32]
 
 _CHUNK = 2048
 
 
-def coarse_Lab(load_ml: NDArray[np.float64], rows: list[int]) -> Float32:
+def coarse_Lab(load_ml: NDArray[np.float64], pigments: Pigments) -> Float32:
     """CIELAB of many loads, roughly.
 
     Parameters
     ----------
-    load_ml : ndarray, shape (n, paints), float
-    rows : list of int
-        Which measured paint each column is.
+    load_ml : ndarray, shape (n, searched paints), float
+    pigments : Pigments
+        Each column is one of its `searched` rows.
 
     Returns
     -------
@@ -33,7 +33,7 @@ def coarse_Lab(load_ml: NDArray[np.float64], rows: list[int]) -> Float32:
         Within 0.13 (CIEDE2000) of the exact film for nine in ten of the table's mixes; 1.9 at
         worst, in dark greens. Good for a first look only.
     """
-    data = measured_paints()
+    data, rows = pigments, list(pigments.searched)
     K = (data.K[rows, ::2] * 100).astype(np.float32)
     S = (data.S[rows, ::2] * 100).astype(np.float32)
     ground = paper_inside(data.paper[::2]).astype(np.float32)

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from functools import cache
+from functools import cache, lru_cache
 
 import numpy as np
+from numpy.typing import NDArray
 
 from core.colour.munsell import Lab_to_munsell, munsell_of
-from core.paint.pigment.catalogue import Paint
+from core.paint.pigment.card_paint import CardPaint
 from core.paint.pigment.measured import FULL_LOAD_ML, half_load_ml, load_Lab, measured_paints
+from core.paint.pigment.own import card_Lab, own_half_load_ml
+from core.paint.pigment.paint import Paint
 from core.reading.wheel import read_hue
 
 FULL_COLOUR = 15.0
@@ -18,7 +21,9 @@ several blues look alike and prussian is black."""
 
 def paint_deg(paint: Paint) -> float | None:
     """Degrees on the wheel, 0..360, of a paint's full wash; None for black and white."""
-    return None if paint.group in ("black", "white") else _measured_deg(paint.measured_as)
+    if paint.group in ("black", "white"):
+        return None
+    return _measured_deg(paint.measured_as) if paint.card is None else _card_deg(paint.card)
 
 
 @cache
@@ -27,6 +32,18 @@ def _measured_deg(key: str) -> float | None:
     load = np.zeros(len(data.keys))
     load[data.index(key)] = min(FULL_COLOUR * half_load_ml(key), FULL_LOAD_ML)
     return read_hue(munsell_of(Lab_to_munsell(load_Lab(load)))).wheel_deg
+
+
+@lru_cache(maxsize=256)
+def _card_deg(card: CardPaint) -> float | None:
+    return read_hue(munsell_of(Lab_to_munsell(full_colour(card)))).wheel_deg
+
+
+def full_colour(card: CardPaint) -> NDArray[np.float64]:
+    """CIELAB, shape (3,), of a paint's full wash, by which its hue is told."""
+    load = min(FULL_COLOUR * own_half_load_ml(card), FULL_LOAD_ML)
+    Lab: NDArray[np.float64] = card_Lab(card, np.array([load]))[0]
+    return Lab
 
 
 def turn(start_deg: float, end_deg: float) -> float:

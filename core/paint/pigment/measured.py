@@ -6,17 +6,13 @@ swatch. They compare mixes with one another; they are not a dose for a class (se
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 
 import numpy as np
-from numpy.typing import ArrayLike, NDArray
+from numpy.typing import ArrayLike
 
-from core.colour import XYZ_to_Lab
-from core.paint.pigment.film import film_reflectance
-
-Floats = NDArray[np.float64]
+from core.paint.pigment.pigments import Floats, Pigments
 
 DATA_PATH = Path(__file__).parent / "data" / "measured_paints.npz"
 
@@ -24,75 +20,38 @@ FULL_LOAD_ML = 0.16
 """The most paint measured on a swatch; nothing heavier is ever proposed."""
 
 
-@dataclass(frozen=True, eq=False)
-class MeasuredPaints:
-    """What was fitted to the measurements; made by tools/build_paint_data.py.
+TINTED_ML = 0.1
+"""A layer of white that hides the paper well: what tinting strength is taken on."""
 
-    Attributes
-    ----------
-    keys : tuple of str
-        Names of the paints, the order of all rows.
-    K, S : ndarray, shape (paints, 41), float
-        Absorption and scattering per hundredth of a millilitre, 380..780 nm in 10 nm steps.
-    crowding : float
-        See `core.paint.pigment.film.layer_KS`.
-    paper : ndarray, shape (41,), float
-        Reflectance of the bare paper.
-    weights : ndarray, shape (41, 3), float
-        Reflectance @ weights = XYZ under D65, 2 degrees (ASTM E308, 10 nm).
-    coarse_weights : ndarray, shape (21, 3), float
-        The same for every second band (ASTM E308, 20 nm), for the search's first look.
-    """
-
-    keys: tuple[str, ...]
-    K: Floats
-    S: Floats
-    crowding: float
-    paper: Floats
-    weights: Floats
-    coarse_weights: Floats
-
-    def index(self, key: str) -> int:
-        """Row of a paint."""
-        return self.keys.index(key)
+VISIBLE = slice(4, 33)
+"""420 to 700 nm: beyond, the eye hardly answers."""
 
 
 @cache
-def measured_paints() -> MeasuredPaints:
-    """The shipped measurements, read once."""
+def measured_paints() -> Pigments:
+    """The shipped measurements, read once; made by tools/build_paint_data.py."""
     with np.load(DATA_PATH) as file:
-        return MeasuredPaints(
-            keys=tuple(str(key) for key in file["keys"]),
+        keys = tuple(str(key) for key in file["keys"])
+        return Pigments(
+            keys=keys,
             K=file["K"].astype(np.float64),
             S=file["S"].astype(np.float64),
             crowding=float(file["crowding"]),
             paper=file["paper"].astype(np.float64),
             weights=file["weights"].astype(np.float64),
             coarse_weights=file["coarse_weights"].astype(np.float64),
+            searched=tuple(range(len(keys))),
         )
 
 
 def load_reflectance(load_ml: ArrayLike) -> Floats:
-    """Reflectance of a dried layer.
-
-    Parameters
-    ----------
-    load_ml : array_like, shape (..., 13), float
-        Millilitres of each measured paint, in the order of `MeasuredPaints.keys`, >= 0.
-
-    Returns
-    -------
-    ndarray, shape (..., 41), float64
-        0..1 at 380..780 nm; the bare paper where nothing is.
-    """
-    data = measured_paints()
-    hundredths = np.asarray(load_ml, float) * 100
-    return film_reflectance(hundredths, data.K, data.S, data.crowding, data.paper)
+    """Reflectance, shape (..., 41), of loads of the measured paints, shape (..., 13)."""
+    return measured_paints().reflectance(load_ml)
 
 
 def spectrum_to_Lab(reflectance: ArrayLike) -> Floats:
     """CIELAB, shape (..., 3), of reflectances at 380..780 nm, shape (..., 41)."""
-    return XYZ_to_Lab(np.asarray(reflectance, float) @ measured_paints().weights)
+    return measured_paints().spectrum_to_Lab(reflectance)
 
 
 def load_Lab(load_ml: ArrayLike) -> Floats:
@@ -120,8 +79,7 @@ def half_load_ml(key: str) -> float:
     layer = np.zeros((len(loads), len(data.keys)))
     layer[:, row] = loads
     kept = load_reflectance(layer) / data.paper
-    visible = slice(4, 33)  # 420 to 700 nm: beyond, the eye hardly answers
-    strongest = kept[:, visible].min(axis=1)
+    strongest = kept[:, VISIBLE].min(axis=1)
     below = strongest <= 0.5
     if not below.any():  # a white takes almost nothing: full strength stands for half
         return FULL_LOAD_ML
@@ -132,13 +90,13 @@ def half_load_ml(key: str) -> float:
 def parts_to_tint_white(key: str, to_L: float = 60.0) -> float:
     """Tinting strength: parts of a paint that bring one part of white down to L* 60.
 
-    Small is strong. Taken at 0.1 mL of white, a layer that hides the paper well.
+    Small is strong. Taken on `TINTED_ML` of white.
     """
     data = measured_paints()
     parts = np.geomspace(1e-4, 100, 500)
     layer = np.zeros((len(parts), len(data.keys)))
-    layer[:, data.index("chinese_white")] = 0.1
-    layer[:, data.index(key)] += 0.1 * parts
+    layer[:, data.index("chinese_white")] = TINTED_ML
+    layer[:, data.index(key)] += TINTED_ML * parts
     L = load_Lab(layer)[:, 0]
     below = to_L >= L
     return float(parts[np.argmax(below)]) if below.any() else float("inf")

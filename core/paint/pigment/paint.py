@@ -6,7 +6,9 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal
 
+from core.paint.pigment.card_paint import CardPaint
 from core.paint.pigment.measured import half_load_ml, parts_to_tint_white
+from core.paint.pigment.own import own_half_load_ml, own_parts_to_tint_white
 
 Group = Literal["yellow", "orange", "red", "violet", "blue", "green", "brown", "black", "white"]
 Transparency = Literal["transparent", "half transparent", "half opaque", "opaque"]
@@ -28,7 +30,8 @@ class Paint:
     name : str
         English name; shown through `core.paint.box.names.paint_name`.
     measured_as : str
-        Whose measurements it uses, a key of `MeasuredPaints.keys`.
+        Whose measurements it uses while no card tells of it, a key of `measured_paints`: the
+        paint it behaves like.
     colour_index : tuple of str
         Usual Colour Index names ("PB29"); empty where usage differs too much to say.
     group : Group
@@ -40,6 +43,8 @@ class Paint:
     leans : str
         Which secondary the paint leans to, as split-primary palettes sort them: "orange",
         "violet", "green", or "" for neither (common practice).
+    card : CardPaint or None
+        What a painted swatch card says of it; None for a paint of the catalogue and a stand-in.
     """
 
     key: str
@@ -52,15 +57,23 @@ class Paint:
     granulation: Degree
     lists: tuple[str, ...] = ()
     leans: Lean = ""
+    card: CardPaint | None = None
+
+    @property
+    def pigment(self) -> str:
+        """The row of `Box.pigments` it is computed with."""
+        return self.measured_as if self.card is None else self.key
 
     @property
     def is_stand_in(self) -> bool:
         """Whether another paint's measurements are used."""
-        return self.key != self.measured_as
+        return self.key != self.pigment
 
     @property
     def tint_parts(self) -> float:
         """Parts that bring one part of white to L* 60; small is strong."""
+        if self.card is not None:
+            return own_parts_to_tint_white(self.card)
         return parts_to_tint_white(self.measured_as)
 
     @cached_property
@@ -79,4 +92,4 @@ class Paint:
     @property
     def half_load_ml(self) -> float:
         """Load at which half the light of its strongest band is gone."""
-        return half_load_ml(self.measured_as)
+        return half_load_ml(self.measured_as) if self.card is None else own_half_load_ml(self.card)

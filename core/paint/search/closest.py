@@ -8,7 +8,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.colour import delta_E_2000
-from core.paint.pigment.measured import load_Lab, measured_paints
+from core.paint.pigment.measured import measured_paints
+from core.paint.pigment.pigments import Pigments
 from core.paint.search.recipes import COARSE_PARTS, Recipes, nearest_rows, whole_table
 from core.paint.search.refine import PART_COST, Refined, refine
 from core.progress import ShouldStop, step
@@ -32,8 +33,8 @@ class Candidates:
 
     Attributes
     ----------
-    parts : ndarray, shape (n, 13), int
-        By measured paint.
+    parts : ndarray, shape (n, paints), int
+        By row of the pigments.
     load_ml, delta_E, cost : ndarray, shape (n,), float
         Load, CIEDE2000 to the target, and the difference with what simplicity costs.
     Lab : ndarray, shape (n, 3), float
@@ -51,18 +52,21 @@ def closest_mixes(
     targets: ArrayLike,
     must: frozenset[str] = frozenset(),
     should_stop: ShouldStop | None = None,
+    pigments: Pigments | None = None,
 ) -> tuple[Candidates, ...]:
     """Mixes of one to three paints near each target.
 
     Parameters
     ----------
     keys : tuple of str
-        Measured paints that may be used, without repeats.
+        Rows of the pigments that may be used, without repeats.
     targets : array_like, shape (n, 3), float
         CIELAB.
     must : frozenset of str
-        Measured paints every mix has to hold.
+        Rows every mix has to hold.
     should_stop : callable, optional
+    pigments : Pigments, optional
+        The measured paints without it.
 
     Returns
     -------
@@ -70,7 +74,8 @@ def closest_mixes(
         Empty candidates when `must` cannot be met.
     """
     targets = np.atleast_2d(np.asarray(targets, dtype=np.float64))
-    recipes, data = whole_table(), measured_paints()
+    data = pigments or measured_paints()
+    recipes = whole_table(data)
     lacking = np.array([key not in keys for key in data.keys])
     needed = np.array([key in must for key in data.keys])
     allowed = ~(recipes.members & lacking).any(axis=1)
@@ -80,7 +85,7 @@ def closest_mixes(
     for number, target in enumerate(targets):
         step(0.0, None, should_stop)
         L, a, b = target.tolist()
-        distance, row = nearest_rows((L, a, b))
+        distance, row = nearest_rows((L, a, b), data)
         distance = np.where(allowed, distance, np.inf)
         for subset in np.argsort(distance)[:SUBSETS].tolist():
             if not np.isfinite(distance[subset]):
@@ -90,11 +95,10 @@ def closest_mixes(
             aims.append(target)
             owner.append(number)
     if not columns:
-        empty = Candidates(
-            np.zeros((0, 13), np.int64), np.zeros(0), np.zeros((0, 3)), np.zeros(0), np.zeros(0)
-        )
+        none = np.zeros((0, len(data.keys)), np.int64)
+        empty = Candidates(none, np.zeros(0), np.zeros((0, 3)), np.zeros(0), np.zeros(0))
         return (empty,) * len(targets)
-    found = refine(columns, np.array(loads), np.array(aims))
+    found = refine(columns, np.array(loads), np.array(aims), pigments=data)
     owners = np.array(owner)[found.start]
     each = []
     for number, target in enumerate(targets):
@@ -128,10 +132,11 @@ def _with_nearest_row(
     whole = next(
         n for n in range(1, COARSE_PARTS + 1) if np.allclose(shares * n, np.round(shares * n))
     )
-    parts = np.zeros((1, len(measured_paints().keys)), dtype=np.int64)
-    parts[0] = np.round(shares * whole).astype(np.int64)
+    data = recipes.pigments
+    parts = np.zeros((1, len(data.keys)), dtype=np.int64)
+    parts[0, list(data.searched)] = np.round(shares * whole).astype(np.int64)
     load = recipes.load_ml[row : row + 1]
-    Lab = load_Lab(parts / whole * load[:, None])
+    Lab = data.Lab(parts / whole * load[:, None])
     more = Refined(
         np.append(found.start, -1),
         np.concatenate([found.parts, parts]),

@@ -14,7 +14,8 @@ from numpy.typing import NDArray
 
 from core.colour import delta_E_2000
 from core.memory import Memory
-from core.paint.pigment.measured import FULL_LOAD_ML, load_Lab
+from core.paint.pigment.measured import FULL_LOAD_ML, measured_paints
+from core.paint.pigment.pigments import Pigments
 from core.paint.search.metric import local_metric
 from core.paint.search.recipes import MAX_PAINTS, whole_parts
 
@@ -22,9 +23,6 @@ Floats = NDArray[np.float64]
 
 _STEP = 1e-3
 _FAINTEST_LOG = np.log(1e-9)
-_NONE = 13
-"""Column of no paint: sets of one or two are filled up with it, so that all go through the film
-together."""
 _FULL_LOG = np.log(FULL_LOAD_ML)
 PART_COST = 0.03
 """Delta E 2000 a further part must gain to be worth counting."""
@@ -38,8 +36,8 @@ class Refined:
     ----------
     start : ndarray, shape (n,), int
         Which of the starts it came from.
-    parts : ndarray, shape (n, 13), int
-        By measured paint.
+    parts : ndarray, shape (n, paints), int
+        By row of the pigments.
     load_ml : ndarray, shape (n,), float
     Lab : ndarray, shape (n, 3), float
     delta_E : ndarray, shape (n,), float
@@ -59,34 +57,41 @@ known: Memory[_Row] = Memory(4000)
 
 
 def refine(
-    columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int = 6
+    columns: list[tuple[int, ...]],
+    loads: Floats,
+    targets: Floats,
+    keep: int = 6,
+    pigments: Pigments | None = None,
 ) -> Refined:
     """The best whole parts for sets of paints; a start asked for before is remembered.
 
     Parameters
     ----------
     columns : list of tuples of int
-        The measured paints (rows of the data) of each start, one to three.
-    loads : ndarray, shape (n, 13), float
+        The paints (rows of the pigments) of each start, one to three.
+    loads : ndarray, shape (n, paints), float
         A rough guess for each start, millilitres.
     targets : ndarray, shape (n, 3), float
         CIELAB each start aims at.
     keep : int
         How many ways of counting to work out for each start.
+    pigments : Pigments, optional
+        The measured paints without it.
 
     Returns
     -------
     Refined
         The starts in their order.
     """
+    data = pigments or measured_paints()
     keys = [
-        (paints, loads[row, list(paints)].tobytes(), targets[row].tobytes(), keep)
+        (data, paints, loads[row, list(paints)].tobytes(), targets[row].tobytes(), keep)
         for row, paints in enumerate(columns)
     ]
     rows = [known.get(key) for key in keys]
     new = [number for number, row in enumerate(rows) if row is None]
     if new:
-        found = _refine([columns[n] for n in new], loads[new], targets[new], keep)
+        found = _refine(data, [columns[n] for n in new], loads[new], targets[new], keep)
         each = [np.flatnonzero(found.start == place) for place in range(len(new))]
         for number, own in zip(new, each, strict=True):
             parts = found.parts[own].astype(np.int8)
@@ -102,14 +107,19 @@ def refine(
     )
 
 
-def _refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int) -> Refined:
+def _refine(
+    data: Pigments, columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep: int
+) -> Refined:
     sizes = np.array([len(columns_) for columns_ in columns])
-    paints = np.full((len(columns), MAX_PAINTS), _NONE)
+    # Sets of one or two are filled up with a column of no paint, so that all go through the film
+    # together.
+    none = len(data.keys)
+    paints = np.full((len(columns), MAX_PAINTS), none)
     for row, columns_ in enumerate(columns):
         paints[row, : len(columns_)] = columns_
-    log_load = _best_amounts(paints, loads, targets)
+    log_load = _best_amounts(data, paints, loads, targets)
     metric = local_metric(targets)
-    Lab, slopes = _slopes(paints, log_load)
+    Lab, slopes = _slopes(data, paints, log_load)
     J = metric @ slopes
     error = (metric @ (Lab - targets)[:, :, None])[:, :, 0]
 
@@ -128,23 +138,26 @@ def _refine(columns: list[tuple[int, ...]], loads: Floats, targets: Floats, keep
     start = np.concatenate(starts)
     counts = np.concatenate(parts)
     shares = counts / counts.sum(axis=1, keepdims=True)
-    total_log, Lab = best_load(paints[start], shares, np.concatenate(total_logs), targets[start])
-    all_parts = np.zeros((len(start), _NONE + 1), dtype=np.int64)
+    total_log, Lab = best_load(
+        paints[start], shares, np.concatenate(total_logs), targets[start], pigments=data
+    )
+    all_parts = np.zeros((len(start), none + 1), dtype=np.int64)
     np.put_along_axis(all_parts, paints[start], counts, axis=1)
     return Refined(
         start,
-        all_parts[:, :_NONE],
+        all_parts[:, :none],
         np.exp(total_log),
         Lab,
         delta_E_2000(Lab, targets[start]),
     )
 
 
-def _Lab_of(paints: NDArray[np.int64], loads: Floats) -> Floats:
+def _Lab_of(data: Pigments, paints: NDArray[np.int64], loads: Floats) -> Floats:
     """CIELAB, (n, 3), of each row's paints at their loads, both (n, 3)."""
-    vectors = np.zeros((len(paints), _NONE + 1))
+    none = len(data.keys)
+    vectors = np.zeros((len(paints), none + 1))
     np.put_along_axis(vectors, paints, loads, axis=1)
-    return load_Lab(vectors[:, :_NONE])
+    return data.Lab(vectors[:, :none])
 
 
 def _clamp(log_load: Floats) -> Floats:
@@ -155,26 +168,28 @@ def _clamp(log_load: Floats) -> Floats:
     return clamped
 
 
-def _slopes(paints: NDArray[np.int64], log_load: Floats) -> tuple[Floats, Floats]:
+def _slopes(data: Pigments, paints: NDArray[np.int64], log_load: Floats) -> tuple[Floats, Floats]:
     """CIELAB, (n, 3), and its change with each log load, (n, 3, paints)."""
     shifted = np.repeat(log_load[:, None], MAX_PAINTS + 1, axis=1)
     each = np.arange(MAX_PAINTS)
     shifted[:, each + 1, each] += _STEP
     tall = np.repeat(paints, MAX_PAINTS + 1, axis=0)
-    Lab = _Lab_of(tall, np.exp(shifted.reshape(-1, MAX_PAINTS)))
+    Lab = _Lab_of(data, tall, np.exp(shifted.reshape(-1, MAX_PAINTS)))
     Lab = Lab.reshape(-1, MAX_PAINTS + 1, 3)
     slopes = ((Lab[:, 1:] - Lab[:, :1]) / _STEP).transpose(0, 2, 1)
     return Lab[:, 0], slopes
 
 
-def _best_amounts(paints: NDArray[np.int64], loads: Floats, targets: Floats) -> Floats:
+def _best_amounts(
+    data: Pigments, paints: NDArray[np.int64], loads: Floats, targets: Floats
+) -> Floats:
     """Logarithms of the loads, real numbers, that come nearest: damped Gauss-Newton steps."""
     metric = local_metric(targets)
     padded = np.concatenate([loads, np.zeros((len(loads), 1))], axis=1)
     log_load: Floats = np.log(np.maximum(np.take_along_axis(padded, paints, axis=1), 1e-9))
     identity = np.eye(MAX_PAINTS)
     for damping in (0.3, 0.1, 0.03, 0.01, 0.01):
-        Lab, slopes = _slopes(paints, log_load)
+        Lab, slopes = _slopes(data, paints, log_load)
         J = metric @ slopes
         error = metric @ (Lab - targets)[:, :, None]
         normal = J.transpose(0, 2, 1) @ J
@@ -216,13 +231,14 @@ def best_load(
     total_log: Floats,
     targets: Floats,
     rounds: int = 2,
+    pigments: Pigments | None = None,
 ) -> tuple[Floats, Floats]:
     """The load that serves fixed parts best, by damped Newton steps along one line.
 
     Parameters
     ----------
     paints : ndarray, shape (n, 3), int
-        Rows of the measured data; 13 for no paint.
+        Rows of the pigments; the row after the last for no paint.
     shares : ndarray, shape (n, 3), float
         Each paint's share.
     total_log : ndarray, shape (n,), float
@@ -230,19 +246,22 @@ def best_load(
     targets : ndarray, shape (n, 3), float
     rounds : int
         Steps to take; two suffice from a good guess.
+    pigments : Pigments, optional
+        The measured paints without it.
 
     Returns
     -------
     total_log : ndarray, shape (n,), float
     Lab : ndarray, shape (n, 3), float
     """
+    data = pigments or measured_paints()
     metric = local_metric(targets)
     for _ in range(rounds):
         both = np.concatenate([total_log, total_log + _STEP])
         loads = np.concatenate([shares, shares]) * np.exp(both)[:, None]
-        Lab, ahead = np.split(_Lab_of(np.concatenate([paints, paints]), loads), 2)
+        Lab, ahead = np.split(_Lab_of(data, np.concatenate([paints, paints]), loads), 2)
         slope = (metric @ ((ahead - Lab) / _STEP)[:, :, None])[:, :, 0]
         error = (metric @ (Lab - targets)[:, :, None])[:, :, 0]
         step = (slope * error).sum(axis=1) / ((slope**2).sum(axis=1) + 1e-6)
         total_log = np.minimum(total_log - np.clip(step, -0.7, 0.7), _FULL_LOG)
-    return total_log, _Lab_of(paints, shares * np.exp(total_log)[:, None])
+    return total_log, _Lab_of(data, paints, shares * np.exp(total_log)[:, None])

@@ -14,7 +14,6 @@ from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix, make_mix
 from core.paint.mixture.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
 from core.paint.pigment.hues import paint_deg, turn
-from core.paint.pigment.measured import load_Lab
 from core.reading.reading import ColourReading, read_colours
 from core.reading.wheel import (
     NEAR_NEUTRAL_CHROMA,
@@ -111,7 +110,7 @@ def toned_Lab(
     unit = box.load_vector({key: count / total for key, count in toner.items()})
     fractions = np.asarray(fractions, float)
     added = base.load_ml * fractions / (1 - fractions)
-    return load_Lab(base_vector + added[:, None] * unit)
+    return box.pigments.Lab(base_vector + added[:, None] * unit)
 
 
 def tone_down_ladder(

@@ -12,7 +12,6 @@ import numpy as np
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix, Triple
 from core.paint.pigment.hues import turn
-from core.paint.pigment.measured import load_Lab
 from core.reading.reading import ColourReading, read_colours
 from core.reading.wheel import FAMILIES, Family, wheel_distance
 
@@ -94,7 +93,7 @@ def meet(box: Box, upper: Mix, lower: Mix, transition: Sequence[Triple] | None =
 def _meet(box: Box, upper: Mix, lower: Mix, transition: tuple[Triple, ...]) -> Meeting:
     start, end = box.load_vector(upper.loads_ml), box.load_vector(lower.loads_ml)
     share = np.linspace(0, 1, STEPS)[:, None]
-    path = load_Lab((1 - share) * start + share * end)
+    path = box.pigments.Lab((1 - share) * start + share * end)
     colours = list(read_colours(path))
     families = _in_a_row(colours)
     inner = [colour.munsell.chroma for colour in colours[1:-1]]

@@ -16,7 +16,6 @@ import numpy as np
 from core.colour import delta_E_2000
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix
-from core.paint.pigment.measured import load_Lab
 from core.paint.planned import MixPlan, PlannedMix
 from core.paint.wash.amounts import PaintSheet
 from core.reading.reading import ColourReading
@@ -107,7 +106,7 @@ def corrected(box: Box, mix: Mix, found: ColourReading) -> Correction | None:
     shares = _all_shares(len(keys))
     loads = mix.load_ml * _LOADS
     units = np.stack([box.load_vector({key: 1.0}) for key in keys])
-    Lab = load_Lab((shares[:, None] * loads[:, None])[..., None, :] @ units)[..., 0, :]
+    Lab = box.pigments.Lab((shares[:, None] * loads[:, None])[..., None, :] @ units)[..., 0, :]
     apart = np.asarray(delta_E_2000(Lab, np.array(found.Lab))).min(axis=1)
     best = int(apart.argmin())
     if apart[best] > _FITS:
