@@ -8,8 +8,10 @@ from typing import Any
 
 from app.drawing.classview.layout import LEAST_TEXT, LETTER_SHARE, ClassLayout
 from app.drawing.classview.lines import LineView
+from app.drawing.classview.names import WedgeName
 from app.drawing.classview.tally import TallyView
 from app.drawing.ladder import LadderView
+from app.drawing.marks import ChipView
 from app.drawing.views import WEDGE_COLOURS, ladder_view, wheel_view
 from app.drawing.wheel.shape import WheelView
 from app.look.theme import WALL
@@ -21,9 +23,10 @@ from core.paint.planned import MixPlan
 from core.paint.words.mix import mix_text
 from core.paint.words.tone_sentence import planned_toning
 from core.reading.reading import BandReading
-from core.reading.wheel import FAMILIES
+from core.reading.wheel import FAMILIES, Family
 from core.reading.wording import Wording
-from core.words import PlannedToning, tones_on_wheel
+from core.words import PlannedToning, family_name, tones_on_wheel
+from core.words.lists import sentence_case
 
 _MUTED_SHARE = 0.62
 
@@ -107,25 +110,63 @@ def class_wheel(
         "intensity_words": (),
     }
     if colour is None or not lesson.is_answered("hue"):
-        return wheel_view((), **options)
+        return wheel_view((), waiting=True, **options)
     placed = lesson.is_answered("intensity")
-    toning = lesson.is_answered("mix") and tones_on_wheel(colour, toning_of(plan, reading))
     second = reading.second if lesson.is_answered("second") else None
-    lit = [colour.hue.family] if colour.hue.family else []
-    if second is not None and second.colour.hue.family:
-        lit.append(second.colour.hue.family)
-    if toning and colour.complement:
-        lit.append(colour.complement)
     return wheel_view(
         (reading,),
-        # In its wedge the marker keeps its rings off, so that the wedge can be seen.
+        # While it waits the marker keeps its rings off: they belong to a place.
         chosen=0 if placed else None,
-        lit=tuple(FAMILIES.index(family) for family in lit),
-        in_wedge=not placed,
-        show_way=toning,
+        lit=tuple(FAMILIES.index(family) for family in lit_families(lesson, reading, plan)),
+        waiting=not placed,
+        show_way=lesson.is_answered("mix") and _tones(reading, plan),
         seconds=second is not None,
         **options,
     )
+
+
+def _tones(reading: BandReading, plan: MixPlan | None) -> bool:
+    """Whether the wheel shows a way to tone the band down."""
+    return tones_on_wheel(reading.colour, toning_of(plan, reading))
+
+
+def lit_families(
+    lesson: Lesson, reading: BandReading, plan: MixPlan | None = None
+) -> tuple[Family, ...]:
+    """The wedges spoken of so far: the band's own, its second colour's, what tones it down."""
+    colour = reading.colour
+    if colour is None or not lesson.is_answered("hue"):
+        return ()
+    lit = [colour.hue.family]
+    if lesson.is_answered("mix") and _tones(reading, plan):
+        lit.append(colour.complement)
+    if lesson.is_answered("second") and reading.second is not None:
+        lit.append(reading.second.colour.hue.family)
+    return tuple(dict.fromkeys(family for family in lit if family is not None))
+
+
+def wedge_names(
+    lesson: Lesson, reading: BandReading, plan: MixPlan | None = None
+) -> tuple[WedgeName, ...]:
+    """The names of the wedges spoken of, for the tags outside the wheel."""
+    return tuple(
+        WedgeName(FAMILIES.index(family), sentence_case(family_name(family)))
+        for family in lit_families(lesson, reading, plan)
+    )
+
+
+def class_chip(lesson: Lesson, reading: BandReading) -> ChipView:
+    """The band's colour; its second one beside it once that has been asked for."""
+    colour, second = reading.colour, reading.second
+    if colour is None:
+        return ChipView(None)
+    if second is None or "second" not in (lesson.question, *_answered(lesson)):
+        return ChipView(colour.hex)
+    return ChipView(colour.hex, second=second.colour.hex, share=second.share)
+
+
+def _answered(lesson: Lesson) -> tuple[Question, ...]:
+    return lesson.questions[: lesson.shown]
 
 
 def class_ladder(

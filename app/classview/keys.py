@@ -86,20 +86,25 @@ def key_list(*, can_speak: bool) -> tuple[tuple[str, str], ...]:
 
 def paint_key_list(
     painter: QPainter,
-    paper: QRectF,
+    place: QRectF,
     height: float,
     rows: tuple[tuple[str, str], ...],
     theme: Theme,
 ) -> None:
-    """Draw the list onto the paper; `height` is the screen's."""
+    """Draw the list, in two columns where they fit beside each other; `height` is the screen's."""
     size = LEAST_TEXT * height
-    left = paper.left() + 0.03 * height
-    column = left + max(text_size(key, size, CHOSEN)[0] for key, _ in rows) + 0.6 * size
-    pitch = min(0.078 * height, (paper.height() - 0.08 * height) / len(rows))
+    inside = place.adjusted(0.06 * height, 0.04 * height, -0.06 * height, -0.04 * height)
+    keys = max(text_size(key, size, CHOSEN)[0] for key, _ in rows) + 0.6 * size
+    widest = keys + max(text_size(text, size, SECOND)[0] for _, text in rows)
+    columns = 2 if 2 * widest + size <= inside.width() else 1
+    per_column = -(-len(rows) // columns)
+    pitch = min(0.085 * height, inside.height() / per_column)
     with kept(painter):
-        painter.fillRect(paper, QColor(theme.paper))
+        painter.fillRect(place, QColor(theme.paper))
         for number, (key, text) in enumerate(rows):
-            y = paper.top() + 0.07 * height + number * pitch
+            column, row = divmod(number, per_column)
+            left = inside.left() + column * inside.width() / 2
+            y = inside.top() + (row + 0.5) * pitch
             draw_text(painter, QPointF(left, y), key, size, theme.ink, CHOSEN, align=0.0)
-            spot = QPointF(column, y)
+            spot = QPointF(left + keys, y)
             draw_text(painter, spot, text, size, theme.ink, SECOND, align=0.0)

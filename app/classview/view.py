@@ -23,6 +23,7 @@ from app.classview.pacing import Pacing
 from app.classview.tally import Tally
 from app.drawing.classview.layout import ClassLayout, class_layout
 from app.drawing.classview.lines import paint_class_lines
+from app.drawing.classview.names import paint_names
 from app.drawing.classview.photo import ClassPhotoView, band_at, paint_class_photo
 from app.drawing.classview.strip import StripView, paint_strip, strip_places
 from app.drawing.classview.tally import paint_tally, tally_places
@@ -188,6 +189,9 @@ class ClassView(QWidget):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         layout, point = self._layout(), event.position()
+        if self.keys_shown:
+            self.run("keys")
+            return
         if layout.strip.contains(point):
             self._press_strip(layout, event)
         elif layout.paper.contains(point):
@@ -204,9 +208,6 @@ class ClassView(QWidget):
                 self.pacing.go_to(number)
 
     def _press_paper(self, layout: ClassLayout, event: QMouseEvent) -> None:
-        if self.keys_shown:
-            self.run("keys")
-            return
         taking = event.button() == Qt.MouseButton.RightButton
         if self.tally is None or self.lesson is None:
             self.run("take back" if taking else "answer")
@@ -242,6 +243,11 @@ class ClassView(QWidget):
         paint_strip(painter, layout.strip, self._strip_view(), layout.height, theme)
         if layout.strip.contains(QRectF(event.rect())):
             return
+        if self.keys_shown:
+            rows = key_list(can_speak=self.can_speak)
+            above = layout.wall.united(layout.paper)
+            paint_key_list(painter, above, layout.height, rows, theme)
+            return
         painter.fillRect(layout.wall, QColor(WALL))
         painter.fillRect(layout.paper, QColor(theme.paper))
         reading, lesson = self.reading, self.lesson
@@ -250,6 +256,8 @@ class ClassView(QWidget):
         photo = self._photo_view(self._picture, lesson)
         paint_class_photo(painter, layout, photo, self.devicePixelRatioF())
         paint_wheel(painter, layout.wheel, content.class_wheel(lesson, reading, layout, self._plan))
+        names = content.wedge_names(lesson, reading, self._plan)
+        paint_names(painter, layout.wheel, layout.names, layout.height, names)
         ladder = content.class_ladder(lesson, reading, self._wording, layout)
         paint_ladder(painter, layout.ladder, ladder)
         self._paint_paper(painter, layout, lesson, reading)
@@ -258,10 +266,7 @@ class ClassView(QWidget):
         self, painter: QPainter, layout: ClassLayout, lesson: Lesson, reading: BandReading
     ) -> None:
         theme, height, wording = look().theme, layout.height, self._wording
-        if self.keys_shown:
-            rows = key_list(can_speak=self.can_speak)
-            paint_key_list(painter, layout.paper, height, rows, theme)
-        elif self.tally is not None:
+        if self.tally is not None:
             question, chosen = self.tally.question, self.tally.chosen
             hint = translate("class view", "Type how many hands")
             view = content.tally_view(lesson, question, chosen, reading, wording, hint)
@@ -272,11 +277,19 @@ class ClassView(QWidget):
 
     def _layout(self) -> ClassLayout:
         two = self.lesson is not None and self.lesson.band in self.lesson.two
-        return class_layout(self.width(), self.height(), self._aspect, two=two)
+        return class_layout(
+            self.width(),
+            self.height(),
+            self._aspect,
+            horizon=self._edges[-1] if self._edges else 1.0,
+            bands=max(len(self._edges) - 1, 1),
+            two=two,
+        )
 
     def _photo_view(self, picture: Pyramid, lesson: Lesson) -> ClassPhotoView:
         letters = content.letters_of(self._readings)
-        return ClassPhotoView(picture, self._edges, letters, lesson.band)
+        chip = content.class_chip(lesson, self._readings[lesson.band])
+        return ClassPhotoView(picture, self._edges, letters, lesson.band, chip)
 
     def _strip_view(self) -> StripView:
         return StripView(self.pacing.texts(), self.pacing.present, self.hint)

@@ -177,7 +177,15 @@ class WheelWidget(_BandChart[WheelView, WheelGeometry]):
         return wheel_geometry(area, view)
 
     def _ground_key(self, view: WheelView) -> object:
-        return (view.colours, view.names, view.lit, view.muted, view.show_names, view.px)
+        return (
+            view.colours,
+            view.names,
+            view.lit,
+            view.muted,
+            view.show_names,
+            view.waiting,
+            view.px,
+        )
 
     def _paint_ground(self, painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
         paint_wheel_ground(painter, view, geometry)

@@ -44,6 +44,8 @@ def class_view(colours=SKY, size=(1366, 768), shape=(400, 600)) -> ClassView:
 def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
     """Every text that is drawn, with its size and place, since the last `clear`."""
     import app.classview.keys
+    import app.drawing.classview.lines
+    import app.drawing.classview.names
     import app.drawing.classview.strip
     import app.drawing.classview.tally
     import app.drawing.classview.text
@@ -59,6 +61,8 @@ def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
 
     modules = (
         ink,
+        app.drawing.classview.lines,
+        app.drawing.classview.names,
         app.drawing.classview.strip,
         app.drawing.classview.tally,
         app.drawing.classview.text,

@@ -22,16 +22,32 @@ _LETTER: Final = 0.0315
 LETTER_SHARE: Final = 1.3
 """Letters fill their discs here, so that small discs hold letters of 4 %."""
 
-_WHEEL: Final = 0.335
-_LADDER: Final = 0.25
-_LEAST_ACROSS: Final = 0.4
+CHIP: Final = 0.2
+"""Least height of the lit band's colour as a chip."""
+
+_NAME: Final = 0.058
+"""Height of a name's tag, which stands above or below the wheel."""
+
+_BELOW: Final = (0.46, 0.58)
+"""Least and largest height of what stands under the sky: a flat sky leaves it more."""
+
+_LADDER: Final = 0.238
+_STANDING: Final = 0.19
+_LEAST_ACROSS: Final = 0.42
 """Width a lying ladder needs, so that the words at its ends stay apart; else it stands."""
+_GUTTER: Final = 0.03
+"""Right of the sky, for the stem from the lit band to its chip."""
+_STEM: Final = 0.03
+"""Left of the sky, for the stems from the letters."""
 _LEFT_SHARE: Final = 0.59
 # On a 4:3 projector the questions need their share.
-_LEFT_SHARE_NARROW: Final = 0.56
+_LEFT_SHARE_NARROW: Final = 0.58
 _NARROW: Final = 1.5
 _SQUAREST: Final = 0.8
 """5:4 is the squarest screen that still has text of 4 % of its height."""
+
+_APART: Final = 0.014
+"""Kept free below every question's place."""
 
 _WEIGHTS: Final = (1.25, 1.0, 0.95, 0.95, 1.52)
 """Height of each question's place; hue and mix have a line more."""
@@ -50,11 +66,23 @@ class ClassLayout:
         What text sizes are fractions of: the screen's height, less on a nearly square one.
     wall, paper, strip : QRectF
         The grounds.
-    photo, wheel, ladder : QRectF
+    sky : QRectF
+        What is seen of the photo: down to the horizon.
+    photo : QRectF
+        Where the whole photo would be.
+    chip : QRectF
+        The lit band's colour.
+    tether : float
+        Where the stem from the lit band down to the chip stands.
+    wheel, ladder : QRectF
     ladder_across : bool
         It lies; on a narrow screen it stands.
+    names : tuple of two QRectF
+        Rows for the names of wedges, above the wheel and below it.
     letter_x : float
         Middle of the letters' column; their discs have the radius `letter_radius`.
+    letters_end : float
+        The letters' column ends here.
     slots : tuple of QRectF
         One for each question.
     """
@@ -63,12 +91,17 @@ class ClassLayout:
     wall: QRectF
     paper: QRectF
     strip: QRectF
+    sky: QRectF
     photo: QRectF
+    chip: QRectF
+    tether: float
     wheel: QRectF
     ladder: QRectF
     ladder_across: bool
+    names: tuple[QRectF, QRectF]
     letter_x: float
     letter_radius: float
+    letters_end: float
     slots: tuple[QRectF, ...]
 
     def band(self, top: float, bottom: float) -> QRectF:
@@ -78,7 +111,15 @@ class ClassLayout:
         return QRectF(photo.left(), y, photo.width(), (bottom - top) * photo.height())
 
 
-def class_layout(width: float, height: float, aspect: float, *, two: bool = False) -> ClassLayout:
+def class_layout(
+    width: float,
+    height: float,
+    aspect: float,
+    *,
+    horizon: float = 1.0,
+    bands: int = 1,
+    two: bool = False,
+) -> ClassLayout:
     """Lay the class view out on a screen.
 
     Parameters
@@ -87,6 +128,10 @@ def class_layout(width: float, height: float, aspect: float, *, two: bool = Fals
         Of the screen.
     aspect : float
         Width of the photo by its height.
+    horizon : float
+        Where the sky ends, a fraction of the photo's height: nothing below it is shown.
+    bands : int
+        How many letters want a place beside the sky.
     two : bool
         There is a question for a second colour.
     """
@@ -94,29 +139,56 @@ def class_layout(width: float, height: float, aspect: float, *, two: bool = Fals
     share = _LEFT_SHARE if width / height >= _NARROW else _LEFT_SHARE_NARROW
     left, bottom = share * width, height - STRIP * unit
     margin = _MARGIN * unit
-    column = 2 * 1.27 * _LETTER * unit + 0.018 * unit
-    below = _WHEEL * unit
+    column = 2 * 1.27 * _LETTER * unit + _STEM * unit
+    room = bottom - 2.4 * margin
     area = QRectF(
         margin / 2 + column,
         margin,
-        left - margin - margin / 2 - column,
-        bottom - 2.6 * margin - below,
+        left - 1.5 * margin - column - _GUTTER * unit,
+        room - _BELOW[0] * unit,
     )
-    photo = _fitted(area, aspect)
-    wheel = QRectF(area.left(), bottom - 0.8 * margin - below, below, below)
-    ladder = _beside(wheel, left - margin, unit)
+    aspect = aspect / max(horizon, 1e-6)
+    sky_height = min(area.height(), area.width() / aspect)
+    # A flat sky leaves room; its letters may need some of it.
+    letters = min(bands * _pitch(unit) - 1.5 * margin, area.height())
+    taken = max(sky_height, letters)
+    below = min(room - taken, _BELOW[1] * unit)
+    area.setHeight(room - below)
+    sky = _fitted(area, aspect)
+    photo = QRectF(sky.left(), sky.top(), sky.width(), sky.height() / max(horizon, 1e-6))
+    foot = QRectF(margin, bottom - 0.6 * margin - below, left - 2 * margin, below)
+    row = _NAME * unit
+    side = min(below - 2 * row - 0.012 * unit, 0.45 * foot.width())
+    wheel = QRectF(foot.left() + 0.01 * unit, foot.center().y() - side / 2, side, side)
+    letter_x = sky.left() - _STEM * unit - 1.27 * _LETTER * unit
+    beside = letter_x + 1.3 * _LETTER * unit
+    above = QRectF(foot.left() - margin / 2, wheel.top() - row - 0.006 * unit, 0, row)
+    above.setRight(wheel.right() + 0.7 * margin)
+    under = above.translated(0, wheel.bottom() - wheel.top() + row + 0.012 * unit)
+    # The round wheel leaves its corner to the last letters; the names keep clear of them.
+    letters_end = wheel.top() + 0.1 * side
+    above.setLeft(beside + 0.01 * unit)
+    start = wheel.right() + 1.2 * margin
+    chip, ladder = _beside(
+        QRectF(start, foot.top(), left - margin - start, below - 0.2 * margin), unit
+    )
     paper = QRectF(left, 0, width - left, bottom)
     return ClassLayout(
         height=unit,
         wall=QRectF(0, 0, left, bottom),
         paper=paper,
         strip=QRectF(0, bottom, width, height - bottom),
+        sky=sky,
         photo=photo,
+        chip=chip,
+        tether=chip.right() - 0.012 * unit,
         wheel=wheel,
         ladder=ladder,
         ladder_across=ladder.width() > ladder.height(),
-        letter_x=photo.left() - 0.024 * unit - 1.27 * _LETTER * unit,
+        names=(above, under),
+        letter_x=letter_x,
         letter_radius=_LETTER * unit,
+        letters_end=letters_end,
         slots=_slots(paper, unit, _WEIGHTS_OF_TWO if two else _WEIGHTS),
     )
 
@@ -124,14 +196,14 @@ def class_layout(width: float, height: float, aspect: float, *, two: bool = Fals
 def letter_places(
     layout: ClassLayout, edges: tuple[float, ...], chosen: int
 ) -> tuple[tuple[int, QPointF], ...]:
-    """Bands whose letters fit beside the photo, with the middles of their discs.
+    """Bands whose letters fit beside the sky, with the middles of their discs.
 
     With more bands than there is room for, those nearest the chosen one keep their letters.
     """
-    pitch = 2 * layout.letter_radius + 0.006 * layout.height
+    pitch = _pitch(layout.height)
     reach = 1.27 * layout.letter_radius
     low = layout.wall.top() + reach + 0.004 * layout.height
-    high = layout.wheel.top() - reach - 0.004 * layout.height
+    high = layout.letters_end - reach
     room = 1 + int((high - low) / pitch)
     count = len(edges) - 1
     first = min(max(chosen - room // 2, 0), max(count - room, 0))
@@ -144,21 +216,33 @@ def letter_places(
     return tuple((band, QPointF(layout.letter_x, y)) for band, y in zip(shown, places, strict=True))
 
 
+def _pitch(unit: float) -> float:
+    """From one letter to the next."""
+    return 2 * _LETTER * unit + 0.006 * unit
+
+
 def _fitted(area: QRectF, aspect: float) -> QRectF:
+    """Beside the letters, however narrow it is."""
     width = min(area.width(), area.height() * aspect)
     height = width / aspect
-    left = area.left() + (area.width() - width) / 2
-    return QRectF(left, area.top() + (area.height() - height) / 2, width, height)
+    return QRectF(area.left(), area.top() + (area.height() - height) / 2, width, height)
 
 
-def _beside(wheel: QRectF, right: float, unit: float) -> QRectF:
-    """The ladder's place right of the wheel: lying, or standing where it is narrow."""
-    left = wheel.right() + 1.6 * _MARGIN * unit
-    width, height = right - left, _LADDER * unit
-    if width < _LEAST_ACROSS * unit:
-        left -= 0.8 * _MARGIN * unit
-        return QRectF(left, wheel.top(), min(right - left, 0.24 * unit), wheel.height())
-    return QRectF(left, wheel.center().y() - height / 2, width, height)
+def _beside(area: QRectF, unit: float) -> tuple[QRectF, QRectF]:
+    """Chip and ladder right of the wheel: one above the other, or side by side on narrow screens.
+
+    The chip is always at the right, where the stem from the lit band comes down.
+    """
+    gap = 0.02 * unit
+    if area.width() >= _LEAST_ACROSS * unit:
+        tall = max(area.height() - _LADDER * unit - gap, CHIP * unit)
+        chip = QRectF(area.left(), area.top(), area.width(), tall)
+        ladder = QRectF(area.left(), chip.bottom() + gap, area.width(), _LADDER * unit)
+        return chip, ladder
+    wide = _STANDING * unit
+    ladder = QRectF(area.left(), area.top(), wide, area.height())
+    left = ladder.right() + gap
+    return QRectF(left, area.top(), area.right() - left, area.height()), ladder
 
 
 def _slots(paper: QRectF, unit: float, weights: tuple[float, ...]) -> tuple[QRectF, ...]:
@@ -167,6 +251,8 @@ def _slots(paper: QRectF, unit: float, weights: tuple[float, ...]) -> tuple[QRec
     slots, y = [], paper.top() + pad_y
     for weight in weights:
         height = rest * weight / sum(weights)
-        slots.append(QRectF(paper.left() + pad_x, y, paper.width() - 1.5 * pad_x, height))
+        # What is below an answer belongs to it, so that it stays clear of the next question.
+        place = QRectF(paper.left() + pad_x, y, paper.width() - 1.5 * pad_x, height - _APART * unit)
+        slots.append(place)
         y += height
     return tuple(slots)

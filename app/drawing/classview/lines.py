@@ -9,10 +9,13 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
 from app.drawing.classview.layout import ANSWER, LEAST_TEXT, QUESTION
-from app.drawing.classview.text import LINE, draw_fitted, fit_text
-from app.drawing.ink import kept
+from app.drawing.classview.text import LINE, Fitted, draw_fitted, fit_text
+from app.drawing.ink import draw_text, kept, text_size
 from app.look.theme import Theme
 from app.look.type import CHOSEN, SECOND
+
+_CAPITALS = 0.67
+"""Height of the capitals by the size of the face."""
 
 
 @dataclass(frozen=True)
@@ -65,15 +68,38 @@ def _paint_line(
     if not view.answer:
         _paint_writing_line(painter, slot, height, view, theme)
         return
-    room = slot.bottom() - bottom - 0.008 * height
+    room = slot.bottom() - bottom
+    if view.second and _paint_side_by_side(painter, slot, bottom, height, view, theme):
+        return
     second = None
     if view.second:
-        second = fit_text(view.second, slot.width(), 0.62 * room, QUESTION * height, least, SECOND)
+        second = fit_text(view.second, slot.width(), 0.5 * room, QUESTION * height, least, SECOND)
         room -= second.height
     answer = fit_text(view.answer, slot.width(), room, ANSWER * height, least, CHOSEN)
     bottom = draw_fitted(painter, slot.left(), bottom, answer, theme.ink, CHOSEN)
     if second is not None:
         draw_fitted(painter, slot.left(), bottom, second, theme.ink, SECOND)
+
+
+def _paint_side_by_side(
+    painter: QPainter, slot: QRectF, top: float, height: float, view: LineView, theme: Theme
+) -> bool:
+    """Answer and second line on one base line, where both fit there; tells whether they do."""
+    large = min(ANSWER * height, (slot.bottom() - top) / LINE)
+    small, gap = QUESTION * height, 0.35 * large
+    if large < 0.8 * ANSWER * height:
+        return False
+    width = text_size(view.answer, large, CHOSEN)[0]
+    if width + gap + text_size(view.second, small, SECOND)[0] > slot.width():
+        return False
+    bottom = draw_fitted(
+        painter, slot.left(), top, Fitted((view.answer,), large), theme.ink, CHOSEN
+    )
+    # Capitals are centred on a height: the smaller ones are lowered to the larger ones' foot.
+    lower = 0.5 * _CAPITALS * (large - small)
+    spot = QPointF(slot.left() + width + gap, bottom - LINE * large * 0.48 + lower)
+    draw_text(painter, spot, view.second, small, theme.ink, SECOND, align=0.0)
+    return True
 
 
 def _paint_pointer(

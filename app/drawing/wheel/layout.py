@@ -14,6 +14,7 @@ from app.drawing.wheel.shape import (
     INNER,
     LEAST_MARKER_PX,
     STEP_DEG,
+    WAITING_CLEAR,
     WEDGES,
     Placed,
     WheelGeometry,
@@ -71,12 +72,12 @@ def _place_markers(
     true = []
     for marker in view.markers:
         distance = DISC * marker.place if marker.wheel_deg is not None else 0.0
-        if view.in_wedge and marker.family is not None:
-            middle = 0.5 * (INNER + outer_of(marker.family))
-            true.append(polar(QPointF(0, 0), middle * radius, marker.family * STEP_DEG))
+        if view.waiting and marker.family is not None:
+            foot = DISC * radius - WAITING_CLEAR * size
+            true.append(polar(QPointF(0, 0), foot, marker.family * STEP_DEG))
         else:
             true.append(polar(QPointF(0, 0), distance * radius, marker.wheel_deg or 0.0))
-    limit = radius * (1.0 if view.in_wedge else DISC * 0.985)
+    limit = radius * DISC * 0.985
     size, moved = spread_disc(
         [(p.x(), p.y()) for p in true], size * 1.02, CLEAR_PX * view.px, limit
     )
@@ -91,7 +92,7 @@ def _place_markers(
 def _ways(
     view: WheelView, centre: QPointF, radius: float, placed: tuple[Placed, ...]
 ) -> tuple[tuple[QPointF, QPointF] | None, tuple[QPointF, QPointF] | None]:
-    if view.chosen is None or not view.show_way or view.in_wedge:
+    if view.chosen is None or not view.show_way or view.waiting:
         return None, None
     marker = view.markers[view.chosen]
     if marker.complement is None or marker.wheel_deg is None:

@@ -22,6 +22,9 @@ DISC: Final = 0.62
 MARKER: Final = 0.078
 LEAST_MARKER_PX: Final = 11.0
 CLEAR_PX: Final = 6.0
+WAITING_CLEAR: Final = 1.12
+"""From the disc's edge to the middle of a marker that waits, in its radii."""
+
 LEAST_NAME_PX: Final = 12.0
 
 
@@ -78,8 +81,9 @@ class WheelView:
     muted : tuple of str, 12, or ()
         The greyed fills; only needed with `lit`.
     show_names : bool
-    in_wedge : bool
-        Markers wait inside their wedge: the intensity is not told yet.
+    waiting : bool
+        The intensity is not told yet: markers wait inside, at the foot of their wedge, on a
+        plain disc that has no rings to read one from.
     show_way : bool
         The arrow to the middle and the dashes on to the complement.
     marker : float
@@ -98,7 +102,7 @@ class WheelView:
     lit: tuple[int, ...] | None = None
     muted: tuple[str, ...] = ()
     show_names: bool = True
-    in_wedge: bool = False
+    waiting: bool = False
     show_way: bool = True
     marker: float = MARKER
     letter: float = 1.02

@@ -105,7 +105,7 @@ def _paint_outlines(painter: QPainter, view: WheelView, geometry: WheelGeometry)
     if marker.family is not None:
         path = wedge_path(centre, radius, marker.family, 1.3 * width)
         haloed(painter, path, width, 2.6 * width, core=WHITE, around=BLACK)
-    if marker.complement is not None and view.show_way and not view.in_wedge:
+    if marker.complement is not None and view.show_way and not view.waiting:
         path = wedge_path(centre, radius, marker.complement, 0.9 * width)
         haloed(painter, path, width, 2.0 * width, (3.2 * width, 2.2 * width), around=WHITE)
 
@@ -113,6 +113,9 @@ def _paint_outlines(painter: QPainter, view: WheelView, geometry: WheelGeometry)
 def _paint_rings(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
     px, centre, radius = view.px, geometry.centre, geometry.radius
     line = max(1.0 * px, 0.0045 * radius)
+    if view.waiting:
+        disc(painter, centre, DISC * radius + line / 2, WALL, OUTLINE, line)
+        return
     # The outer ring ends at the disc's edge, the others where the intensity word changes.
     ends = (1.0, *reversed(INTENSITY_RINGS[1:4]))
     for grey, end in zip(reversed(RING_GREYS), ends, strict=True):

@@ -4,17 +4,21 @@ from __future__ import annotations
 
 from dataclasses import replace
 from itertools import pairwise, product
+from math import hypot
 
 import pytest
 from class_tools import SCREENS, SKY, readings_of, texts_of
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
 
 from app.classview import content
 from app.drawing.classview import layout as layouts
+from app.drawing.classview.names import WedgeName, name_places
 from core.lesson.lesson import QUESTIONS
 from core.reading.reading import SecondColour
+from core.reading.wheel import FAMILIES
 from core.reading.wording import Wording
+from core.words import family_name
 
 
 @pytest.mark.parametrize(("size", "shape"), list(product(SCREENS, ((400, 600), (600, 400)))))
@@ -160,3 +164,57 @@ def test_letters_never_overlap(make_view, count):
         assert chosen in [band for band, _ in places]
         ys = [place.y() for _, place in places]
         assert all(b - a >= 2 * layout.letter_radius for a, b in pairwise(ys))
+
+
+@pytest.mark.parametrize(
+    ("size", "shape", "count"), list(product(SCREENS, ((400, 600), (600, 400), (90, 900)), (1, 7)))
+)
+def test_the_lit_band_has_a_chip_of_a_fifth_of_the_height(make_view, size, shape, count):
+    view = make_view(tuple(SKY[i % 5] for i in range(count)), size=size, shape=shape)
+    layout = view._layout()
+    assert layout.chip.height() >= 0.2 * size[1]
+    assert layout.chip.width() >= 0.08 * size[1]
+    assert layout.wall.contains(layout.chip)
+    for other in (layout.sky, layout.ladder, layout.wheel, *layout.names):
+        assert not layout.chip.intersects(other)
+    assert not layout.wheel.intersects(layout.sky)
+    # It is the band's own colour, as read.
+    pixel = view.grab().toImage().pixelColor(layout.chip.center().toPoint())
+    assert pixel.name() == view.reading.colour.hex
+
+
+@pytest.mark.parametrize(("size", "shape"), list(product(SCREENS, ((400, 600), (600, 400)))))
+def test_nothing_below_the_horizon_is_shown(make_view, size, shape):
+    view = make_view(size=size, shape=shape)
+    layout = view._layout()
+    assert layout.band(view._edges[0], view._edges[-1]).bottom() == pytest.approx(
+        layout.sky.bottom()
+    )
+    assert layout.wall.contains(layout.sky)
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+def test_seven_letters_all_stand_beside_their_bands(make_view, size):
+    view = make_view(tuple(SKY[i % 5] for i in range(7)), size=size)
+    assert len(layouts.letter_places(view._layout(), view._edges, 0)) == 7
+
+
+@pytest.mark.parametrize("size", SCREENS)
+@pytest.mark.parametrize("wedge", range(12))
+def test_the_answered_name_stands_outside_the_wheel(qapp, size, wedge):
+    layout = layouts.class_layout(*size, 1.5, horizon=0.6, bands=7)
+    name = WedgeName(wedge, family_name(FAMILIES[wedge]))
+    ((_, tag, foot),) = name_places(layout.wheel, layout.names, layout.height, [name])
+    assert not layout.chip.intersects(tag)
+    assert not layout.ladder.intersects(tag)
+    assert layout.wall.contains(tag)
+    centre, radius = layout.wheel.center(), layout.wheel.width() / 2
+    nearest = QPointF(
+        min(max(centre.x(), tag.left()), tag.right()), min(max(centre.y(), tag.top()), tag.bottom())
+    )
+    assert dist(nearest, centre) >= radius
+    assert 0.65 * radius < dist(foot, centre) < radius
+
+
+def dist(one: QPointF, other: QPointF) -> float:
+    return hypot(one.x() - other.x(), one.y() - other.y())

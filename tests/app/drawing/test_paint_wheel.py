@@ -172,10 +172,15 @@ def test_chosen_band_points_to_the_middle_and_on_to_its_complement(qapp: object)
     assert FAMILIES[wedge] == complement(colour.hue.family)
 
 
-def test_marker_waits_in_its_wedge_until_intensity_is_told(qapp: object) -> None:
-    view = replace(wheel_view(sample_readings()[2:3], 0), in_wedge=True)
+def test_marker_waits_inside_its_wedge_until_intensity_is_told(qapp: object) -> None:
+    view = replace(wheel_view(sample_readings()[2:3], 0), waiting=True, marker=0.19)
     geometry = wheel_geometry(SQUARE, view)
-    assert wedge_at(geometry, geometry.placed[0].disc) == view.markers[0].family
+    away = geometry.placed[0].disc - geometry.centre
+    length = math.hypot(away.x(), away.y())
+    # Its disc leaves the wedge free, and the wedge is the one it points at.
+    assert length + geometry.marker_radius <= 0.62 * geometry.radius
+    beyond = geometry.centre + away * (0.8 * geometry.radius / length)
+    assert wedge_at(geometry, beyond) == view.markers[0].family
     assert geometry.way is None
     assert geometry.onward is None
 
