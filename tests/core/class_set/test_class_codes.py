@@ -7,6 +7,7 @@ import pytest
 from class_set_tools import TAG, sheet_jpeg
 from hypothesis import given
 from hypothesis import strategies as st
+from simulator.codes import code_shot
 
 from core.class_set.codes import QUIET, SIDE, code_modules, read_tickets, tickets_of_picture
 from core.class_set.students import class_list_of, codes_from, looks_like_name
@@ -66,6 +67,14 @@ def test_ticket_is_read_whichever_way_the_picture_lies(turn: int) -> None:
     photo = open_photo(sheet_jpeg(Ticket(TAG, 3, "2")))
     grey = np.rot90(photo.pixels[..., 1], turn)
     assert read_tickets(np.ascontiguousarray(grey)) == (Ticket(TAG, 3, "2"),)
+
+
+@pytest.mark.parametrize("seed", [1, 29, 264, 2, 3])
+def test_a_ticket_is_read_from_what_a_messenger_made_small(seed: int) -> None:
+    """1280 pixels, a module hardly three of them wide; the first three were once missed."""
+    ticket = Ticket("7K3Q", 1 + seed % 99, "12"[seed % 2])
+    shot = code_shot(ticket, 20.0, "1280", np.random.default_rng([31000, seed, 4]))
+    assert read_tickets(shot) == (ticket,)
 
 
 def test_picture_without_ticket_has_none() -> None:
