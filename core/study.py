@@ -97,6 +97,18 @@ def with_title(study: Study, title: str) -> Study:
     return replace(study, title=title) if title else study
 
 
+def without_work(study: Study) -> Study:
+    """What a new lesson begins with: photo, lines, box and mixes; no sheet, no word of anybody.
+
+    Examples
+    --------
+    >>> done = Study(title="dusk", worksheet=Worksheet("K7", "7b", remark="Fine greys."))
+    >>> without_work(done) == Study(title="dusk")
+    True
+    """
+    return replace(study, sheets=(None, None), worksheet=Worksheet())
+
+
 def with_bands(study: Study, bands: Bands) -> Study:
     """The study with other lines."""
     return replace(study, bands=bands)

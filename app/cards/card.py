@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from app.cards.choice import CardChoice
 from app.cards.findings import lay_out_findings
+from app.cards.kit import lay_out_kit
 from app.cards.page import Page
 from app.cards.plan import lay_out_plan
 from app.cards.worksheet import lay_out_worksheet
@@ -24,7 +25,9 @@ def lay_out_card(data: CardData, choice: CardChoice) -> tuple[Page, ...]:
         return lay_out_plan(data, choice.paper, bw=choice.bw)
     if choice.kind == "worksheet":
         return lay_out_worksheet(data, choice.paper, bw=choice.bw, blank=choice.blank)
-    return lay_out_findings(data, choice.paper, bw=choice.bw)
+    if choice.kind == "findings":
+        return lay_out_findings(data, choice.paper, bw=choice.bw)
+    return lay_out_kit(data, choice.students, choice.paper, bw=choice.bw)
 
 
 def card_title(data: CardData, kind: Kind) -> str:
@@ -33,6 +36,7 @@ def card_title(data: CardData, kind: Kind) -> str:
         "plan": words.plan_title,
         "worksheet": words.worksheet_title,
         "findings": words.findings_title,
+        "kit": words.kit_title,
     }
     return titles[kind](data.study)
 

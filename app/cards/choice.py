@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from app.cards.paper import A4, Paper
 from core.cards.data import Kind
+from core.paint.kit import USUAL_STUDENTS
 
 
 @dataclass(frozen=True)
@@ -20,9 +21,12 @@ class CardChoice:
         For a black-and-white printer: no swatches, every colour named.
     blank : bool
         A worksheet to be filled in by hand.
+    students : int
+        For how many a kit list is.
     """
 
     kind: Kind = "plan"
     paper: Paper = A4
     bw: bool = False
     blank: bool = False
+    students: int = USUAL_STUDENTS

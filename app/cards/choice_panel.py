@@ -12,11 +12,13 @@ from app.cards.card import CardChoice
 from app.cards.paper import PAPERS
 from app.look.space import WITHIN
 from app.widgets.segmented import SegmentedControl
+from app.widgets.stepper import Stepper
 from core.i18n import translate
+from core.paint.kit import MOST_STUDENTS
 
 
 class ChoicePanel(QWidget):
-    """Four choices, each under its name.
+    """What can be chosen, each under its name.
 
     Signals
     -------
@@ -33,6 +35,7 @@ class ChoicePanel(QWidget):
             ("plan", translate("cards", "Plan")),
             ("worksheet", translate("cards", "Worksheet")),
             ("findings", translate("cards", "Findings")),
+            ("kit", translate("cards", "Kit list")),
         )
         papers = (("a4", translate("cards", "A4")), ("letter", translate("cards", "US Letter")))
         inks = (
@@ -51,8 +54,17 @@ class ChoicePanel(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(WITHIN)
+        self.students = Stepper(
+            translate("cards", "Students"),
+            translate("cards", "Fewer students"),
+            translate("cards", "More students"),
+            self,
+        )
+        self.students.set_range(1, MOST_STUDENTS)
+        self.students.stepped.connect(lambda n: self._choose(students=n))
         self._labelled(translate("cards", "Card"), self.kind)
         self._answers = self._labelled(translate("cards", "Answers"), self.fill)
+        self._column.addWidget(self.students)
         self._labelled(translate("cards", "Paper"), self.paper)
         self._labelled(translate("cards", "Printer"), self.ink)
         self.show_choice(choice)
@@ -65,6 +77,8 @@ class ChoicePanel(QWidget):
         self.ink.set_chosen("bw" if choice.bw else "colour")
         self.fill.set_chosen("blank" if choice.blank else "filled")
         self._answers.setVisible(choice.kind == "worksheet")
+        self.students.set_value(choice.students)
+        self.students.setVisible(choice.kind == "kit")
 
     def _choose(self, **other: Any) -> None:
         self.chosen.emit(replace(self._choice, **other))

@@ -9,7 +9,7 @@ from app.cards.dates import date_text, today
 from app.cards.page import Page
 from app.cards.paper import Paper
 from app.state.settings import config_folder, load_settings
-from core.cards import CardData, gather
+from core.cards import CardData, Kind, gather
 from core.cards.words.titles import class_text
 from core.class_set.folder import read_class_set, read_picture
 from core.class_set.hard import found_hard
@@ -19,11 +19,18 @@ from core.class_set.prints import shown_students, sky_of
 from core.class_set.questions import sort_pictures
 from core.class_set.spread import spreads_of
 
-CLASS_KINDS = ("tickets", "worksheets", "contact", "slips", "hard")
+CLASS_KINDS = ("tickets", "worksheets", "contact", "slips", "hard", "kit")
 
 
-def class_pdf(folder: Path, kind: str, paper_name: str, *, bw: bool) -> bytes:
-    """The PDF of a class set's tickets or worksheets; Qt must have begun (`begin_drawing`).
+def class_pdf(
+    folder: Path, kind: str, paper_name: str, *, bw: bool, students: int | None = None
+) -> bytes:
+    """The PDF of one kind of a class set's prints; Qt must have begun (`begin_drawing`).
+
+    Parameters
+    ----------
+    students : int, optional
+        For how many a kit list is; as many as the class has otherwise.
 
     Raises
     ------
@@ -34,6 +41,7 @@ def class_pdf(folder: Path, kind: str, paper_name: str, *, bw: bool) -> bytes:
     """
     # deferred: start-up time
     from app.cards.class_pages import lay_out_tickets, lay_out_worksheets
+    from app.cards.kit import lay_out_kit
     from app.cards.paper import PAPERS
     from app.cards.pdf import pdf_of
 
@@ -42,15 +50,18 @@ def class_pdf(folder: Path, kind: str, paper_name: str, *, bw: bool) -> bytes:
     if kind == "tickets":
         pages = lay_out_tickets(class_list.tag, class_set.title, class_list.students, paper)
     elif kind == "worksheets":
-        data = _data(folder, class_set)
+        data = _data(folder, class_set, "worksheet")
         pages = lay_out_worksheets(data, class_list.tag, class_list.students, paper, bw=bw)
+    elif kind == "kit":
+        data = _data(folder, class_set, "kit")
+        pages = lay_out_kit(data, students or len(class_list.students), paper, bw=bw)
     else:
         pages = _prints(folder, class_set, kind, paper)
     return pdf_of(pages, class_set.title or class_set.exercise.title)
 
 
-def _data(folder: Path, class_set: ClassSet) -> CardData:
-    """What the exercise's worksheet shows: the photo with its lines, and the class's code."""
+def _data(folder: Path, class_set: ClassSet, kind: Kind) -> CardData:
+    """What a card of the exercise shows, with the class's code."""
     study = class_set.exercise
     sheet = replace(study.worksheet, class_code=class_set.title)
     wording = load_settings(config_folder() / "settings.json").wording
@@ -59,7 +70,7 @@ def _data(folder: Path, class_set: ClassSet) -> CardData:
         if study.photo is None
         else {study.photo.digest: read_picture(folder, study.photo.digest)}
     )
-    return gather("worksheet", replace(study, worksheet=sheet), pictures, wording)
+    return gather(kind, replace(study, worksheet=sheet), pictures, wording, date=today())
 
 
 def _prints(folder: Path, class_set: ClassSet, kind: str, paper: Paper) -> tuple[Page, ...]:

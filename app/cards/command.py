@@ -22,6 +22,7 @@ from core.errors import UsageError
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.mixing import choose_box
+from core.paint.kit import MOST_STUDENTS, USUAL_STUDENTS
 from core.pictures import Picture, kept_name
 from core.pipeline import Worked
 from core.study import Study, study_of
@@ -33,7 +34,7 @@ PAPER_NAMES = ("a4", "letter")
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """The arguments of `gradewash card`."""
     parser.description = translate(
-        "command line", "Print a card as a PDF: the plan, the worksheet, or the findings."
+        "command line", "Print a card as a PDF: plan, worksheet, findings, or kit list."
     )
     parser.add_argument(
         "source",
@@ -48,8 +49,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         metavar="KIND",
         help=translate(
             "command line",
-            "plan (the default), worksheet or findings; of a class set tickets (the default), "
-            "worksheets, contact, slips or hard",
+            "plan (the default), worksheet, findings or kit; of a class set tickets (the default), "
+            "worksheets, contact, slips, hard or kit",
         ),
     )
     parser.add_argument(
@@ -87,10 +88,20 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         action="store_true",
         help=translate("command line", "findings even before the student's own scores are in"),
     )
+    parser.add_argument(
+        "--students",
+        metavar="N",
+        type=int,
+        help=translate(
+            "command line",
+            "for how many a kit list is: {usual} without it, or as many as the class has",
+        ).format(usual=USUAL_STUDENTS),
+    )
 
 
 def run(args: argparse.Namespace) -> int:
     """Gather the data, lay the card out, write it."""
+    _refuse_number(args.students)
     if holds_class_set(Path(args.source)):
         return _run_class(args)
     kind = _one_of("--kind", args.kind or "plan", KINDS)
@@ -124,7 +135,8 @@ def run(args: argparse.Namespace) -> int:
     from app.cards.paper import PAPERS
     from app.cards.pdf import pdf_of
 
-    choice = CardChoice(kind, PAPERS[paper_name], args.bw, args.blank)
+    students = args.students or USUAL_STUDENTS
+    choice = CardChoice(kind, PAPERS[paper_name], args.bw, args.blank, students)
     write_card(output, pdf_of(lay_out_card(data, choice), card_title(data, kind)))
     say(translate("command line", "Wrote {name}.").format(name=shown_name(output)))
     return 0
@@ -137,9 +149,18 @@ def _run_class(args: argparse.Namespace) -> int:
     folder = Path(args.source)
     output = output_path(args.output, folder / FILE_NAME, ".pdf", replace=True)
     begin_drawing()
-    write_card(output, class_pdf(folder, kind, paper_name, bw=args.bw))
+    write_card(output, class_pdf(folder, kind, paper_name, bw=args.bw, students=args.students))
     say(translate("command line", "Wrote {name}.").format(name=shown_name(output)))
     return 0
+
+
+def _refuse_number(students: int | None) -> None:
+    if students is not None and not 1 <= students <= MOST_STUDENTS:
+        raise UsageError(
+            translate("command line", "--students takes 1 to {most}, not {n}.").format(
+                most=MOST_STUDENTS, n=students
+            )
+        )
 
 
 _Key = TypeVar("_Key", bound=str)

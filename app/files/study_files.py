@@ -13,7 +13,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QWidget
 
 from app.files import files_ask
@@ -39,7 +39,7 @@ from core.pictures import (
     not_kept_sentence,
 )
 from core.progress import Progress, ShouldStop
-from core.study import Study, digests_of, study_of
+from core.study import Study, digests_of, study_of, without_work
 from core.study_file.locks import OpenLock
 from core.study_file.opening import FromFile, open_contents
 
@@ -162,6 +162,14 @@ class StudyFiles(QObject):
         """An empty study."""
         self.leaving(self._begin_empty)
 
+    def new_from_this(self) -> None:
+        """A new lesson from the study that is open: photo, lines, box and mixes, without work."""
+        if self._storer.running:
+            # The photo's bytes are on their way into the store: a moment.
+            self._storer.stored.connect(self.new_from_this, Qt.ConnectionType.SingleShotConnection)
+            return
+        self.leaving(self._begin_from_this)
+
     def open(self, work: Work, path: Path | None = None, title: str | None = None) -> None:
         """Open a photo or a study; what is open may be saved first, once that has succeeded.
 
@@ -194,6 +202,11 @@ class StudyFiles(QObject):
     def _begin_empty(self) -> None:
         self._untouched = self._last_box.empty_study()
         self._put(None, self._untouched, Place(), None)
+
+    def _begin_from_this(self) -> None:
+        study = without_work(self._document.study)
+        held = {key: self._pictures[key] for key in digests_of(study) if key in self._pictures}
+        self._put(self._reader.opened, study, Place(), None, saved=False, more=held)
 
     def _begin_photo(self, found: Arrived, title: str | None, base: Study | None) -> None:
         """Put the photo up; `base` is what the study holds beside it, None for a new study."""

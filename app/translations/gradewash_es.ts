@@ -232,6 +232,10 @@
         <translation>Observaciones</translation>
     </message>
     <message>
+        <source>Kit list</source>
+        <translation>Lista de material</translation>
+    </message>
+    <message>
         <source>A4</source>
         <translation>A4</translation>
     </message>
@@ -270,6 +274,18 @@
     <message>
         <source>Answers</source>
         <translation>Respuestas</translation>
+    </message>
+    <message>
+        <source>Students</source>
+        <translation>Estudiantes</translation>
+    </message>
+    <message>
+        <source>Fewer students</source>
+        <translation>Menos estudiantes</translation>
+    </message>
+    <message>
+        <source>More students</source>
+        <translation>Más estudiantes</translation>
     </message>
     <message>
         <source>Save as PDF...</source>
@@ -314,6 +330,10 @@
     <message>
         <source>This study has no photo yet: open one, then print its plan.</source>
         <translation>Este estudio aún no tiene foto: abre una y luego imprime su plan.</translation>
+    </message>
+    <message>
+        <source>This study has no photo yet: open one, then print its kit list.</source>
+        <translation>Este estudio aún no tiene foto: abre una y luego imprime su lista de material.</translation>
     </message>
     <message>
         <source>This study has no painted sheet yet: add one on the Sheets page, then print its findings.</source>
@@ -674,6 +694,166 @@
     <message>
         <source>Choose one yourself.</source>
         <translation>Elígelo tú.</translation>
+    </message>
+    <message>
+        <source>Kit list: {title}</source>
+        <translation>Lista de material: {title}</translation>
+    </message>
+    <message>
+        <source>For one student and two sheets.</source>
+        <translation>Para una persona y dos hojas.</translation>
+    </message>
+    <message>
+        <source>For {n} students, two sheets each.</source>
+        <translation>Para {n} estudiantes, dos hojas cada uno.</translation>
+    </message>
+    <message>
+        <source>each</source>
+        <translation>cada uno</translation>
+    </message>
+    <message>
+        <source>for {n}</source>
+        <translation>para {n}</translation>
+    </message>
+    <message>
+        <source>Paper and tape</source>
+        <translation>Papel y cinta</translation>
+    </message>
+    <message>
+        <source>Brushes and palettes</source>
+        <translation>Pinceles y paletas</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation type="unfinished">Agua</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished">Precauciones</translation>
+    </message>
+    <message>
+        <source>Read the labels of your paints; your school&apos;s rules come first. Keep rinse water apart from drinking water, and wash your hands.</source>
+        <translation>Lee las etiquetas de tus pinturas; las normas de tu centro van primero. Separa el agua de enjuagar del agua de beber y lávate las manos.</translation>
+    </message>
+    <message>
+        <source>{paint}, usually {code}</source>
+        <translation>{paint}, normalmente {code}</translation>
+    </message>
+    <message>
+        <source>Watercolour paper, {paper}, 300 g/m²</source>
+        <translation>Papel de acuarela, {paper}, 300 g/m²</translation>
+    </message>
+    <message>
+        <source>{size} is painted, inside the tape; {spare} of the sheets are spare.</source>
+        <translation>Se pintan {size}, dentro de la cinta; {spare} de las hojas son de repuesto.</translation>
+    </message>
+    <message>
+        <source>{size} is painted, inside the tape; one sheet is spare.</source>
+        <translation>Se pintan {size}, dentro de la cinta; una hoja es de repuesto.</translation>
+    </message>
+    <message>
+        <source>Strip of the same paper to try mixes on</source>
+        <translation>Tira del mismo papel para probar las mezclas</translation>
+    </message>
+    <message>
+        <source>Board to tape the sheet to</source>
+        <translation>Tablero para fijar la hoja con cinta</translation>
+    </message>
+    <message>
+        <source>Masking tape, about {width} wide</source>
+        <translation>Cinta de carrocero, de unos {width} de ancho</translation>
+    </message>
+    <message>
+        <source>Four strips a sheet, {border} of each on the paper.</source>
+        <translation>Cuatro tiras por hoja, {border} de cada una sobre el papel.</translation>
+    </message>
+    <message>
+        <source>Pencil, ruler, paper towel</source>
+        <translation>Lápiz, regla, papel de cocina</translation>
+    </message>
+    <message>
+        <source>Paint, at most, as it comes from the tube</source>
+        <translation>Pintura, como mucho, tal como sale del tubo</translation>
+    </message>
+    <message>
+        <source>None: this sky is the white of the paper.</source>
+        <translation>Ninguna: este cielo es el blanco del papel.</translation>
+    </message>
+    <message>
+        <source>Paint</source>
+        <translation>Pintura</translation>
+    </message>
+    <message>
+        <source>From the plan: millilitres of each mix, its strength and its parts, with as much again to spare. A bead of paint 8 mm across is a quarter of a mL. With pans, one box serves two.</source>
+        <translation>Según el plan: los mililitros de cada mezcla, su fuerza y sus partes, con otro tanto de reserva. Una bolita de pintura de 8 mm es un cuarto de mL. Con pastillas, una caja sirve para dos.</translation>
+    </message>
+    <message>
+        <source>Palette with a well for its one mix</source>
+        <translation>Paleta con un pocillo para su única mezcla</translation>
+    </message>
+    <message>
+        <source>Palette with {n} wells or more: one for each mix</source>
+        <translation>Paleta con {n} pocillos o más: uno por mezcla</translation>
+    </message>
+    <message>
+        <source>Large soft round brush, about size 12, or a flat of {width}: to lay</source>
+        <translation>Pincel redondo grande y suave, del número 12 más o menos, o uno plano de {width}: para extender</translation>
+    </message>
+    <message>
+        <source>Smaller round brush: to mix</source>
+        <translation>Pincel redondo más pequeño: para mezclar</translation>
+    </message>
+    <message>
+        <source>Dropper or teaspoon: 1 mL is about 20 drops, 5 mL a teaspoon</source>
+        <translation>Cuentagotas o cucharadita: 1 mL son unas 20 gotas; 5 mL, una cucharadita</translation>
+    </message>
+    <message>
+        <source>1 for two</source>
+        <translation>1 para dos</translation>
+    </message>
+    <message>
+        <source>Clean water to wet the sheets and to mix</source>
+        <translation>Agua limpia para mojar las hojas y para mezclar</translation>
+    </message>
+    <message>
+        <source>{low:.0f} to {high:.0f} mL</source>
+        <translation>{low:.0f} a {high:.0f} mL</translation>
+    </message>
+    <message>
+        <source>{low:g} to {high:g} L</source>
+        <translation>{low:g} a {high:g} L</translation>
+    </message>
+    <message>
+        <source>Jars of a quarter litre: one to rinse, one kept clean</source>
+        <translation>Tarros de un cuarto de litro: uno para enjuagar, otro que quede limpio</translation>
+    </message>
+    <message>
+        <source>Filled anew for the second sheet: {litres:g} L in all.</source>
+        <translation>Se llenan de nuevo para la segunda hoja: {litres:g} L en total.</translation>
+    </message>
+    <message>
+        <source>{n} for two</source>
+        <translation>{n} para dos</translation>
+    </message>
+    <message>
+        <source>One sheet takes {low} to {high} min: tape and mark {tape}, mix and try {mix}, wet and lay {wet_low} to {wet_high}, dry {dry_low} to {dry_high}, look and score {look}. The second takes as long: a double lesson, or two.</source>
+        <translation>Una hoja lleva de {low} a {high} min: poner la cinta y marcar {tape}, mezclar y probar {mix}, mojar y extender de {wet_low} a {wet_high}, secar de {dry_low} a {dry_high}, mirar y puntuar {look}. La segunda lleva lo mismo: una clase doble, o dos.</translation>
+    </message>
+    <message>
+        <source>{m:g} m</source>
+        <translation>{m:g} m</translation>
+    </message>
+    <message>
+        <source>{yards:g} yd</source>
+        <translation>{yards:g} yd</translation>
+    </message>
+    <message>
+        <source>{ml:g} mL</source>
+        <translation>{ml:g} mL</translation>
     </message>
 </context>
 <context>
@@ -1300,12 +1480,16 @@
 <context>
     <name>command line</name>
     <message>
-        <source>Print a card as a PDF: the plan, the worksheet, or the findings.</source>
-        <translation>Imprime una hoja en PDF: el plan, la ficha o las observaciones.</translation>
+        <source>Print a card as a PDF: plan, worksheet, findings, or kit list.</source>
+        <translation>Imprime una hoja en PDF: plan, ficha, observaciones o lista de material.</translation>
     </message>
     <message>
         <source>a study, a photo for a plan or a blank worksheet, or a class set&apos;s folder</source>
         <translation>un estudio, una foto para un plan o una ficha en blanco, o la carpeta de una clase</translation>
+    </message>
+    <message>
+        <source>plan (the default), worksheet, findings or kit; of a class set tickets (the default), worksheets, contact, slips, hard or kit</source>
+        <translation>plan (lo habitual), worksheet, findings o kit; de una carpeta de clase, tickets (lo habitual), worksheets, contact, slips, hard o kit</translation>
     </message>
     <message>
         <source>the PDF to write</source>
@@ -1332,12 +1516,20 @@
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
+        <source>for how many a kit list is: {usual} without it, or as many as the class has</source>
+        <translation>para cuántos es una lista de material: {usual} si falta, o los que tenga la clase</translation>
+    </message>
+    <message>
         <source>{name} is a photo: findings need a study with painted sheets.</source>
         <translation>{name} es una foto: las observaciones necesitan un estudio con láminas pintadas.</translation>
     </message>
     <message>
         <source>Wrote {name}.</source>
         <translation>Se escribió {name}.</translation>
+    </message>
+    <message>
+        <source>--students takes 1 to {most}, not {n}.</source>
+        <translation>--students admite de 1 a {most}, no {n}.</translation>
     </message>
     <message>
         <source>{option} {asked} is not known: use one of {allowed}.</source>
@@ -1556,8 +1748,8 @@
         <translation>Empieza un estudio: la foto con sus líneas, en un solo archivo.</translation>
     </message>
     <message>
-        <source>the sky photo</source>
-        <translation>la foto del cielo</translation>
+        <source>the sky photo, or a study for a new lesson from it: photo, lines, paints and mixes stay, the student&apos;s work is left out</source>
+        <translation>la foto del cielo, o un estudio del que empezar una lección nueva: se quedan foto, líneas, pinturas y mezclas; el trabajo del estudiante se deja fuera</translation>
     </message>
     <message>
         <source>the study to write; otherwise named as the photo, here</source>
@@ -1578,10 +1770,6 @@
     <message>
         <source>There is no folder {name}: make it first, or choose another by -o.</source>
         <translation>No existe la carpeta {name}: créala antes o elige otra con -o.</translation>
-    </message>
-    <message>
-        <source>{name} is a study already: begin one with a photo.</source>
-        <translation>{name} ya es un estudio: empieza uno con una foto.</translation>
     </message>
     <message>
         <source>{name} is too large to keep in a study: take a smaller copy of it.</source>
@@ -1736,6 +1924,10 @@
         <translation>guardar, revisar y calificar las láminas de toda una clase</translation>
     </message>
     <message>
+        <source>a new lesson from another class set: its photo, lines, paints and mixes, and its class unless --codes names another; the students&apos; work is left out</source>
+        <translation>una lección nueva a partir de otra carpeta de clase: su foto, líneas, pinturas y mezclas, y su clase si --codes no da otra; el trabajo de los estudiantes se deja fuera</translation>
+    </message>
+    <message>
         <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students&apos; work</source>
         <translation>la foto del cielo, un estudio con sus líneas y pinturas, u otra carpeta de clase: su foto, líneas y pinturas, sin el trabajo de sus estudiantes</translation>
     </message>
@@ -1770,6 +1962,10 @@
     <message>
         <source>Made {folder}: {students}, {bands}. Print the tickets with gradewash card {folder} --kind tickets -o tickets.pdf, then bring in pictures with gradewash class add.</source>
         <translation>Se creó {folder}: {students}, {bands}. Imprime las etiquetas con gradewash card {folder} --kind tickets -o tickets.pdf y luego trae imágenes con gradewash class add.</translation>
+    </message>
+    <message>
+        <source>--from brings photo and lines along: leave --photo, --bands, --lines and --horizon out.</source>
+        <translation>--from ya trae foto y líneas: quita --photo, --bands, --lines y --horizon.</translation>
     </message>
     <message>
         <source>A spreadsheet that opens a CSV file makes a date or a number of {codes}: write the mark list as XLSX.</source>
@@ -2054,10 +2250,6 @@
     <message>
         <source>-o {name} would replace what is read: give another name.</source>
         <translation>-o {name} reemplazaría lo que se lee: da otro nombre.</translation>
-    </message>
-    <message>
-        <source>plan (the default), worksheet or findings; of a class set tickets (the default), worksheets, contact, slips or hard</source>
-        <translation>plan (lo habitual), worksheet o findings; de una carpeta de clase, tickets (lo habitual), worksheets, contact, slips o hard</translation>
     </message>
     <message>
         <source>keep of every sheet its straightened painting alone</source>
@@ -3260,6 +3452,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>&amp;New study</source>
         <translation>&amp;Nuevo estudio</translation>
+    </message>
+    <message>
+        <source>New &amp;lesson from this one</source>
+        <translation>&amp;Lección nueva a partir de esta</translation>
     </message>
     <message>
         <source>&amp;Open...</source>

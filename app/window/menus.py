@@ -28,6 +28,8 @@ def fill_study_menu(
     """New, open, save, quit; gives the action before which a page's own actions stand."""
     keys = QKeySequence.StandardKey
     menu.addAction(make_action(menu, translate("menu", "&New study"), files.new, keys.New))
+    again = make_action(menu, translate("menu", "New &lesson from this one"), files.new_from_this)
+    menu.addAction(again)
     menu.addAction(make_action(menu, translate("menu", "&Open..."), opener.choose, keys.Open))
     recent = menu.addMenu(translate("menu", "Open &recent"))
     menu.aboutToShow.connect(lambda: _list_recent(recent, opener))

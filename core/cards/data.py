@@ -14,8 +14,8 @@ from core.reading.wording import Wording
 from core.sheet.result import Change, SheetCheck
 from core.study import Study
 
-Kind = Literal["plan", "worksheet", "findings"]
-KINDS: tuple[Kind, ...] = ("plan", "worksheet", "findings")
+Kind = Literal["plan", "worksheet", "findings", "kit"]
+KINDS: tuple[Kind, ...] = ("plan", "worksheet", "findings", "kit")
 
 
 @dataclass(frozen=True, eq=False)
@@ -32,7 +32,7 @@ class CardData:
     readings : tuple of BandReading
         One a band, from the top; empty without a photo.
     plan : MixPlan or None
-        Only for a plan card.
+        Only for a plan card and a kit list.
     checks : two of SheetCheck or None
         Only for a findings card.
     change : Change or None

@@ -17,6 +17,7 @@ _WANTED: Final[Mapping[Kind, tuple[Step, ...]]] = {
     "plan": ("reading", "plan"),
     "worksheet": (),
     "findings": ("reading", "checks"),
+    "kit": ("reading", "plan"),
 }
 """What a card is about; lines that are missing are proposed for every card."""
 
@@ -73,7 +74,7 @@ def gather(
         wording,
         None if worked.photo is None else worked.photo.pixels,
         () if sky is None else sky.readings,
-        worked.plan if kind == "plan" else None,
+        worked.plan if kind in ("plan", "kit") else None,
         (worked.checks if kind == "findings" else None) or (None, None),
         worked.change if kind == "findings" else None,
         show_measured,
@@ -85,6 +86,10 @@ def _refuse_empty(kind: Kind, study: Study) -> None:
     if study.photo is None and kind == "plan":
         raise CardError(
             translate("cards", "This study has no photo yet: open one, then print its plan.")
+        )
+    if study.photo is None and kind == "kit":
+        raise CardError(
+            translate("cards", "This study has no photo yet: open one, then print its kit list.")
         )
     if kind == "findings" and (study.photo is None or not any(study.sheets)):
         raise CardError(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Mapping
 from pathlib import Path
 
 from core.cli import read
@@ -14,9 +15,17 @@ from core.file_sentences import shown_name
 from core.i18n import translate
 from core.pictures import PictureStore, may_name_somebody, not_kept_sentence
 from core.reading.wording import Wording
-from core.study import MOST_TITLE, study_of, with_title
+from core.study import (
+    MOST_TITLE,
+    Study,
+    digests_of,
+    study_of,
+    with_bands,
+    with_title,
+    without_work,
+)
 from core.study_file.document import study_to_bytes
-from core.study_file.opening import SUFFIX
+from core.study_file.opening import SUFFIX, FromFile
 from core.study_file.save import write_bytes
 from core.words import band_sentence
 
@@ -26,7 +35,15 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.description = translate(
         "command line", "Begin a study: the photo with its lines, in one file."
     )
-    parser.add_argument("photo", metavar="PHOTO", help=translate("command line", "the sky photo"))
+    parser.add_argument(
+        "photo",
+        metavar="PHOTO|STUDY",
+        help=translate(
+            "command line",
+            "the sky photo, or a study for a new lesson from it: photo, lines, paints and mixes "
+            "stay, the student's work is left out",
+        ),
+    )
     parser.add_argument(
         "-o",
         "--output",
@@ -55,22 +72,10 @@ def run(args: argparse.Namespace) -> int:
     asked = source.with_suffix(SUFFIX).name if args.output is None else args.output
     target = output_path(asked, source, SUFFIX, replace=args.force)
     found = opened(source)
-    if found.study is not None:
-        raise UsageError(
-            translate("command line", "{name} is a study already: begin one with a photo.").format(
-                name=shown_name(source)
-            )
-        )
     report = read.read_file(found, args)
-    store = PictureStore()
-    if found.data is None:
-        raise UsageError(
-            translate(
-                "command line", "{name} is too large to keep in a study: take a smaller copy of it."
-            ).format(name=shown_name(source))
-        )
     name = shown_name(source)
-    study = study_of(store.add(name, found.data), report.sky.bands)
+    study, store = _begun(found, name)
+    study = with_bands(study, report.sky.bands)
     if title is not None:
         study = with_title(study, title)
     # Saved before anything is said: whoever reads that may go away.
@@ -79,10 +84,26 @@ def run(args: argparse.Namespace) -> int:
         say(notice)
     for reading in report.sky.readings:
         say(band_sentence(reading, Wording()))
-    if may_name_somebody(name):
+    if found.study is None and may_name_somebody(name):
         say(not_kept_sentence(name))
     say(translate("command line", "Saved {name}.").format(name=shown_name(target)))
     return 0
+
+
+def _begun(found: FromFile, name: str) -> tuple[Study, Mapping[str, bytes]]:
+    """The study without anybody's work, and the bytes of its photo."""
+    if found.study is not None:
+        study = without_work(found.study.study)
+        wanted = digests_of(study)
+        return study, {key: found.study.pictures[key] for key in wanted}
+    store = PictureStore()
+    if found.data is None:
+        raise UsageError(
+            translate(
+                "command line", "{name} is too large to keep in a study: take a smaller copy of it."
+            ).format(name=name)
+        )
+    return study_of(store.add(name, found.data)), store
 
 
 def _title(text: str) -> str:

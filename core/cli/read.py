@@ -62,6 +62,11 @@ def add_line_arguments(parser: argparse.ArgumentParser) -> None:
     )
 
 
+def has_line_arguments(args: argparse.Namespace) -> bool:
+    """Whether any of the arguments of `add_line_arguments` was given."""
+    return any(value is not None for value in (args.bands, args.lines, args.horizon))
+
+
 def run(args: argparse.Namespace) -> int:
     """Read the photo and print what was read."""
     report = read_as_asked(args)

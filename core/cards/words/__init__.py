@@ -12,6 +12,16 @@ from core.cards.words.colours import (
     sheet_readout,
     value_piece,
 )
+from core.cards.words.kit import (
+    KitGroup,
+    KitLine,
+    kit_cautions,
+    kit_groups,
+    kit_heads,
+    kit_intro,
+    kit_title,
+    paint_with_code,
+)
 from core.cards.words.labels import Label, label
 from core.cards.words.plan import (
     amounts_text,
@@ -39,6 +49,8 @@ from core.cards.words.titles import (
 )
 
 __all__ = [
+    "KitGroup",
+    "KitLine",
     "Label",
     "amounts_text",
     "caution_lines",
@@ -49,12 +61,18 @@ __all__ = [
     "findings_title",
     "hue_piece",
     "hue_pieces",
+    "kit_cautions",
+    "kit_groups",
+    "kit_heads",
+    "kit_intro",
+    "kit_title",
     "label",
     "materials_text",
     "measure_lines",
     "nearness_text",
     "order_lines",
     "page_text",
+    "paint_with_code",
     "plan_title",
     "scale_piece",
     "scales_short",

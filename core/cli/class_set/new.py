@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import replace
 from pathlib import Path
 
 from core.class_set.folder import create_folder, holds_class_set, read_class_set, read_picture
-from core.class_set.model import new_class_set
+from core.class_set.model import ClassSet, new_class_set
+from core.class_set.next_lesson import begin_next_lesson, next_lesson
 from core.class_set.students import (
     ClassList,
     class_list_of,
@@ -23,17 +23,25 @@ from core.file_sentences import shown_name
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.places import data_folder
-from core.study import Study, study_of
-from core.worksheet.worksheet import Worksheet
+from core.study import Study, study_of, with_bands, without_work
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """The arguments of `gradewash class new`."""
     add_folder(parser)
     parser.add_argument(
+        "--from",
+        dest="source",
+        metavar="FOLDER",
+        help=translate(
+            "command line",
+            "a new lesson from another class set: its photo, lines, paints and mixes, and its "
+            "class unless --codes names another; the students' work is left out",
+        ),
+    )
+    parser.add_argument(
         "--photo",
         metavar="PHOTO|STUDY|FOLDER",
-        required=True,
         help=translate(
             "command line",
             "the sky photo, a study with its lines and paints, or another class set: its photo, "
@@ -43,7 +51,6 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--codes",
         metavar="01-30|FILE|FOLDER",
-        required=True,
         help=translate(
             "command line",
             "a code for each student: a range, a list with commas, a file with one a line, or "
@@ -54,7 +61,6 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--class",
         dest="title",
         metavar="TEXT",
-        default="",
         help=translate("command line", "what the class is called, such as 7b"),
     )
     parser.add_argument(
@@ -68,10 +74,16 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Make the folder, say what is in it."""
     folder = Path(args.folder)
-    class_list = _class_list(args)
-    exercise, photo, notices = _exercise(args)
-    class_set = new_class_set(args.title, class_list, exercise)
-    create_folder(folder, class_set, photo, data_folder()).close()
+    _refuse_halves(args)
+    notices: tuple[str, ...] = ()
+    if args.source is not None:
+        class_set = _next(Path(args.source), folder, args)
+    else:
+        class_list = _class_list(args.codes, names=args.names)
+        exercise, photo, notices = _exercise(args)
+        class_set = new_class_set(args.title or "", class_list, exercise)
+        create_folder(folder, class_set, photo, data_folder()).close()
+    class_list, exercise = class_set.class_list, class_set.exercise
     for notice in notices:
         say(notice)
     students = count_text(
@@ -93,6 +105,37 @@ def run(args: argparse.Namespace) -> int:
     )
     _warn(class_list)
     return 0
+
+
+def _refuse_halves(args: argparse.Namespace) -> None:
+    """--from stands alone; without it both photo and codes are needed."""
+    if args.source is None:
+        missing = [
+            name
+            for name, value in (("--photo", args.photo), ("--codes", args.codes))
+            if value is None
+        ]
+        if missing:
+            raise UsageError(
+                translate("command line", "Missing: {names}").format(names=", ".join(missing))
+            )
+    elif args.photo is not None or read.has_line_arguments(args):
+        raise UsageError(
+            translate(
+                "command line",
+                "--from brings photo and lines along: leave --photo, --bands, --lines and "
+                "--horizon out.",
+            )
+        )
+
+
+def _next(source: Path, folder: Path, args: argparse.Namespace) -> ClassSet:
+    """The next lesson of a class set, its folder made."""
+    before = read_class_set(source)
+    class_list = None if args.codes is None else _class_list(args.codes, names=args.names)
+    class_set = next_lesson(before, class_list, args.title)
+    begin_next_lesson(source, class_set, folder, data_folder()).close()
+    return class_set
 
 
 def _exercise(args: argparse.Namespace) -> tuple[Study, bytes, tuple[str, ...]]:
@@ -121,15 +164,15 @@ def _exercise(args: argparse.Namespace) -> tuple[Study, bytes, tuple[str, ...]]:
         store = PictureStore()
         picture = store.add(shown_name(source), found.data)
         study, photo = study_of(picture), store[picture.digest]
-    exercise = replace(study, bands=report.sky.bands, sheets=(None, None), worksheet=Worksheet())
+    exercise = without_work(with_bands(study, report.sky.bands))
     return exercise, photo, report.notices
 
 
-def _class_list(args: argparse.Namespace) -> ClassList:
-    other = Path(args.codes)
+def _class_list(codes: str, *, names: bool) -> ClassList:
+    other = Path(codes)
     if other.is_dir() and holds_class_set(other):
         return read_class_set(other).class_list
-    return class_list_of(codes_from(args.codes), names_too=args.names)
+    return class_list_of(codes_from(codes), names_too=names)
 
 
 def _warn(class_list: ClassList) -> None:

@@ -9,6 +9,7 @@ about three times the paint. A rule of thumb (tea, coffee, milk and cream: commo
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Literal
 
 from core.paint.box.box import Box
@@ -18,6 +19,12 @@ Strength = Literal["paper", "weak tea", "tea", "coffee", "milk", "cream"]
 
 STRENGTHS: tuple[Strength, ...] = ("paper", "weak tea", "tea", "coffee", "milk", "cream")
 """From bare paper to the thickest wash."""
+
+WATER_TO_ONE: MappingProxyType[Strength, float] = MappingProxyType(
+    {"weak tea": 25.0, "tea": 15.0, "coffee": 8.0, "milk": 4.0, "cream": 1.0}
+)
+"""Parts of water to one of tube paint, where a strength is thickest: rules of thumb, said by
+`core.paint.words.parts.strength_note`."""
 
 _BEGINS = (0.0, 0.7, 2.5, 8.0, 24.0)
 """Half loads at which each word after "paper" begins."""

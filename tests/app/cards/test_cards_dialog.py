@@ -80,6 +80,19 @@ def test_blank_or_filled_is_only_asked_of_a_worksheet(dialog) -> None:
     assert shown.choices.fill.isVisible()
 
 
+def test_how_many_students_is_only_asked_of_a_kit_list(dialog, qtbot) -> None:
+    shown = dialog()
+    assert not shown.choices.students.isVisible()
+    shown.choose(CardChoice("kit"))
+    qtbot.waitUntil(lambda: not shown.working, timeout=10_000)
+    assert shown.choices.students.isVisible()
+    assert "For 30 students" in shown.preview.accessibleDescription()
+    qtbot.keyClick(shown.choices.students, Qt.Key.Key_Up)
+    qtbot.waitUntil(lambda: not shown.working, timeout=10_000)
+    assert shown.drawn.choice.students == 31
+    assert "For 31 students" in shown.preview.accessibleDescription()
+
+
 def test_a_card_that_cannot_be_is_one_sentence(dialog) -> None:
     shown = dialog(choice=CardChoice("findings"))
     assert shown.drawn is None

@@ -20,7 +20,15 @@ from core import files
 from core.files import aside_of
 from core.paint.box.box import GENERIC_BOXES
 from core.sheet.result import SheetOptions
-from core.study import SheetEntry, Study, digests_of, move_line, split_band, with_sheet
+from core.study import (
+    SheetEntry,
+    Study,
+    digests_of,
+    move_line,
+    split_band,
+    with_sheet,
+    without_work,
+)
 from core.study_file.document import study_from_bytes
 from core.study_file.opening import open_file
 from core.worksheet.worksheet import with_score
@@ -67,6 +75,25 @@ def fill(window: Window, folder: Path) -> Study:
     study = replace(study, worksheet=with_score(study.worksheet, 0, "hue", 7))
     window.document.change("fill", study)
     return window.document.study
+
+
+def test_a_new_lesson_from_this_one_keeps_the_task_alone(
+    saved_window, chosen, qtbot, tmp_path
+) -> None:
+    window = saved_window
+    study = fill(window, tmp_path)
+    save_and_wait(window, qtbot)
+    wait_until_still(window, qtbot)
+    readings = window.reader.readings
+    window.files.new_from_this()
+    wait_until_still(window, qtbot)
+    assert window.document.study == without_work(study)
+    assert window.document.study.bands == study.bands
+    assert window.document.unsaved
+    assert window.files.path is None
+    assert window.reader.readings == readings
+    assert set(window.pictures) == digests_of(without_work(study))
+    assert study_from_bytes(chosen.read_bytes()).study == study
 
 
 def test_a_saved_study_opens_as_it_was(saved_window, chosen, qtbot, tmp_path) -> None:

@@ -11,8 +11,11 @@ import pytest
 from class_set_tools import phone_exif, sheet_jpeg, sky_photo
 
 import core.cli
-from core.class_set.folder import read_class_set
+from core.class_set import edits
+from core.class_set.folder import open_folder, read_class_set
+from core.class_set.model import Marking, new_class_set
 from core.class_set.ticket import Ticket
+from core.places import data_folder
 
 
 @pytest.fixture(autouse=True)
@@ -166,3 +169,52 @@ def test_no_scheduler_is_one_clear_line(made, tmp_path: Path, say, monkeypatch) 
     assert status == 2
     assert "needs the package distributed" in err
     assert err.count("\n") == 1
+
+
+def test_next_lesson_keeps_the_task_and_nobodys_work(made, tmp_path: Path, say) -> None:
+    folder, tag = made
+    say("add", folder, shots(tmp_path / "in", Ticket(tag, 1, "1")))
+    with open_folder(folder, data_folder()) as held:
+        said = Marking("Good greys.", "Wetter paper.", "Well done.", "B+", ("late", ""), True)
+        held.save(edits.with_marking(held.class_set, 1, said))
+        before = held.class_set
+    status, out, err = say("new", tmp_path / "next", "--from", folder)
+    assert (status, err) == (0, "")
+    assert "4 students, 3 bands" in out
+    after = read_class_set(tmp_path / "next")
+    assert after == new_class_set("7b", before.class_list, before.exercise)
+    assert [file.name for file in (tmp_path / "next" / "pictures").iterdir()] == [
+        before.exercise.photo.digest
+    ]
+    assert b"Good greys" not in (tmp_path / "next" / "class-set.json").read_bytes()
+    assert read_class_set(folder) == before
+
+
+def test_next_lesson_of_another_class(made, tmp_path: Path, say) -> None:
+    folder, tag = made
+    assert say("new", tmp_path / "8a", "--from", folder, "--codes", "01-20")[0] == 0
+    after = read_class_set(tmp_path / "8a")
+    assert len(after.students) == 20
+    assert after.class_list.tag != tag
+    assert after.title == ""
+    say("new", tmp_path / "8b", "--from", folder, "--codes", "01-20", "--class", "8b")
+    assert read_class_set(tmp_path / "8b").title == "8b"
+
+
+@pytest.mark.parametrize(
+    ("extra", "words"),
+    [
+        (("--codes", "01-04"), "Missing: --photo"),
+        ((), "Missing: --photo, --codes"),
+        (("--from", "{0}/7b", "--photo", "{0}/sky.png"), "leave --photo"),
+        (("--from", "{0}/7b", "--bands", "3"), "leave --photo"),
+        (("--from", "{0}/in"), "no class set in in"),
+    ],
+)
+def test_half_a_wish_for_a_class_set_is_one_line(made, tmp_path, say, extra, words) -> None:
+    (tmp_path / "in").mkdir()
+    status, out, err = say("new", tmp_path / "other", *(each.format(tmp_path) for each in extra))
+    assert (status, out) == (2, "")
+    assert words in err
+    assert err.count("\n") == 1
+    assert not (tmp_path / "other").exists()

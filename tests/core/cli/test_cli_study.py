@@ -100,11 +100,23 @@ def test_new_never_replaces_a_file_unasked(say, lesson) -> None:
     assert opened(lesson).study.bands.count == 2
 
 
+def test_new_lesson_from_a_study_keeps_the_task_and_no_work(say, lesson, tmp_path) -> None:
+    before = filled(lesson)
+    code, _, err = say("new", "lesson.gradewash", "-o", "next.gradewash", "--title", "Again")
+    assert (code, err) == (0, "")
+    after = opened(tmp_path / "next.gradewash")
+    kept = replace(before, title="Again", sheets=(None, None), worksheet=Worksheet())
+    assert after.study == kept
+    assert set(after.pictures) == {before.photo.digest}
+    assert opened(lesson).study == before
+    assert b"Less water" not in (tmp_path / "next.gradewash").read_bytes()
+
+
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
         (["new", "gone.jpg"], "no file gone.jpg"),
-        (["new", "lesson.gradewash", "-o", "two"], "a study already"),
+        (["new", "lesson.gradewash"], "would replace"),
         (["new", str(DUSK), "-o", "gone/two.gradewash"], "folder"),
         (["new", str(DUSK), "-o", "two", "--bands", "99"], "--bands"),
         (["show", "gone.gradewash"], "gone.gradewash"),
