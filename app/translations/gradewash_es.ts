@@ -725,7 +725,7 @@
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished">Agua</translation>
+        <translation>Agua</translation>
     </message>
     <message>
         <source>Time</source>
@@ -733,7 +733,7 @@
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished">Precauciones</translation>
+        <translation>Precauciones</translation>
     </message>
     <message>
         <source>Read the labels of your paints; your school&apos;s rules come first. Keep rinse water apart from drinking water, and wash your hands.</source>
