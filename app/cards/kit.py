@@ -145,7 +145,7 @@ def _put_item(
     x = area.left() + ITEM
     if line.paint and not bw:
         chip = QRectF(x, y + 0.12 * height, CHIP - 2 * MM, 0.76 * height)
-        page.put(chip, paint_chip, ChipView(paint_colour(plan.box.paint(line.paint).measured_as)))
+        page.put(chip, paint_chip, ChipView(paint_colour(plan.box.paint(line.paint))))
         x += CHIP
     put_line(page, area.right() - EACH, y, line.each, fill.item, align=1.0)
     put_line(page, area.right(), y, line.whole, fill.item, align=1.0, weight=CHOSEN)
