@@ -171,6 +171,14 @@ def class_view_keys(stage: Stage) -> QWidget | None:
     return view
 
 
+@scene(PLAIN, WIDE)
+def class_view_viewfinder(stage: Stage) -> QWidget | None:
+    """Grey card all over but for a window on the band."""
+    view = _class_view(stage, 0)
+    stage.window.class_room.view.run("viewfinder")
+    return view
+
+
 @scene(PLAIN, LARGE_TEXT)
 def first_run(stage: Stage) -> QWidget | None:
     """What a newcomer sees."""

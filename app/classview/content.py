@@ -223,6 +223,13 @@ def spoken_text(
     return " ".join(parts)
 
 
+def finder_text(reading: BandReading) -> str:
+    """What is said of the screen while the viewfinder is held over a band."""
+    return translate(
+        "class view", "Viewfinder over band {letter}: arrows slide it, Space opens it."
+    ).format(letter=reading.letter)
+
+
 def letters_of(readings: Sequence[BandReading]) -> tuple[str, ...]:
     """The bands' letters from the top."""
     return tuple(reading.letter for reading in readings)

@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from app.classview import content
+from app.classview.finder import Finder
 from app.classview.keys import Command, command_of, key_list, paint_key_list
 from app.classview.pacing import Pacing
 from app.classview.tally import Tally
@@ -27,6 +28,7 @@ from app.drawing.classview.names import paint_names
 from app.drawing.classview.photo import ClassPhotoView, band_at, paint_class_photo
 from app.drawing.classview.strip import StripView, paint_strip, strip_places
 from app.drawing.classview.tally import paint_tally, tally_places
+from app.drawing.classview.viewfinder import paint_viewfinder
 from app.drawing.ladder import paint_ladder
 from app.drawing.pyramid import Pyramid
 from app.drawing.wheel.wheel import paint_wheel
@@ -66,6 +68,8 @@ class ClassView(QWidget):
         self.lesson: Lesson | None = None
         self.tally: Tally | None = None
         self.keys_shown = False
+        self.finder = Finder(self)
+        self.finder.moved.connect(self.update)
         self.pacing = Pacing(self)
         self.pacing.changed.connect(self._update_strip)
         self._picture: Pyramid | None = None
@@ -105,6 +109,7 @@ class ClassView(QWidget):
             count = len(self._readings)
             self.lesson = Lesson(count, min(band, count - 1), two=self._two())
         self.tally, self.keys_shown = None, False
+        self.finder.put_away()
         self.pacing.go_to(None)
         self._changed()
 
@@ -145,6 +150,10 @@ class ClassView(QWidget):
             self.pacing.go(1 if command == "step on" else -1)
         elif command in ("longer", "shorter"):
             self.pacing.change_minutes(1 if command == "longer" else -1)
+        elif command == "viewfinder":
+            if lesson is not None:
+                self.finder.hold(self._edges, lesson.band)
+                self._changed()
         elif command == "bell":
             self.pacing.toggle_bell()
         elif lesson is not None:
@@ -170,6 +179,12 @@ class ClassView(QWidget):
             self._set(edits[command](lesson))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        if (
+            self.lesson is not None
+            and (band := self.finder.press(event.key(), self._edges)) is not None
+        ):
+            self._set(steps.go_to(self.lesson, band))
+            return
         if self.tally is not None and self.lesson is not None:
             lesson = self.tally.press(event.key(), event.text(), self.lesson)
             if lesson is not None:
@@ -189,6 +204,10 @@ class ClassView(QWidget):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         layout, point = self._layout(), event.position()
+        if self.finder.shown:
+            self.finder.open()
+            self._changed()
+            return
         if self.keys_shown:
             self.run("keys")
             return
@@ -228,7 +247,10 @@ class ClassView(QWidget):
     def _changed(self) -> None:
         reading = self.reading
         if reading is not None and self.lesson is not None:
-            text = content.spoken_text(self.lesson, reading, self._wording, self._plan)
+            if self.finder.shown:
+                text = content.finder_text(reading)
+            else:
+                text = content.spoken_text(self.lesson, reading, self._wording, self._plan)
             self.setAccessibleName(text)
             if self.isVisible():
                 event = QAccessibleEvent(self, QAccessible.Event.NameChanged)
@@ -240,6 +262,8 @@ class ClassView(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         layout, theme = self._layout(), look().theme
+        if self._paint_finder(painter, layout):
+            return
         paint_strip(painter, layout.strip, self._strip_view(), layout.height, theme)
         if layout.strip.contains(QRectF(event.rect())):
             return
@@ -261,6 +285,15 @@ class ClassView(QWidget):
         ladder = content.class_ladder(lesson, reading, self._wording, layout)
         paint_ladder(painter, layout.ladder, ladder)
         self._paint_paper(painter, layout, lesson, reading)
+
+    def _paint_finder(self, painter: QPainter, layout: ClassLayout) -> bool:
+        """Draw the viewfinder where it is held; tells whether it is."""
+        screen = QRectF(self.rect())
+        place = self.finder.place(screen, layout, self._aspect, self._edges)
+        if place is None or self._picture is None:
+            return False
+        paint_viewfinder(painter, screen, place, self._picture, self.devicePixelRatioF())
+        return True
 
     def _paint_paper(
         self, painter: QPainter, layout: ClassLayout, lesson: Lesson, reading: BandReading

@@ -111,6 +111,10 @@ def keys() -> Chapter:
                     (translate("keys", "Backspace"), translate("keys", "Cover it again")),
                     (translate("keys", "Arrows"), translate("keys", "Another band")),
                     ("T", translate("keys", "Count hands")),
+                    (
+                        "V",
+                        translate("keys", "Viewfinder: arrows slide it, Space opens it again"),
+                    ),
                     ("P, Shift+P", translate("keys", "Next step of the demonstration, back")),
                     ("+, -", translate("keys", "Longer or shorter drying")),
                     ("D", translate("keys", "Bell when the drying is over, on or off")),
