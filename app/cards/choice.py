@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from app.cards.paper import A4, Paper
-from core.cards.data import Kind
 from core.paint.kit import USUAL_STUDENTS
+
+if TYPE_CHECKING:
+    from core.cards.data import Kind
 
 
 @dataclass(frozen=True)

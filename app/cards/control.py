@@ -18,13 +18,13 @@ from app.services.planner import Planner
 from app.services.reader import Reader
 from app.state.document import Document
 from app.state.settings import Preferences, Settings
-from core.cards.data import Kind
 from core.pictures import PictureStore
 from core.pipeline import Worked
 
 if TYPE_CHECKING:
     from app.cards.dialog import CardDialog
     from app.cards.drawing import Wish
+    from core.cards.data import Kind
 
 
 class CardControl(QObject):

@@ -43,10 +43,8 @@ class Mixture:
 
     def logs(self, points: Floats32) -> Floats32:
         """Log of each Gaussian's part of the density, shape (k, n)."""
-        logs = np.empty((len(self.means), points.shape[1]), dtype=np.float32)
-        for k, (mean, whiten) in enumerate(zip(self.means, self.whiten, strict=True)):
-            unit = np.einsum("ij,jn->in", whiten, points - mean[:, None])
-            np.einsum("in,in->n", unit, unit, out=logs[k])
+        unit = np.einsum("kij,kjn->kin", self.whiten, points - self.means[:, :, None])
+        logs: Floats32 = np.einsum("kin,kin->kn", unit, unit)
         logs *= -0.5
         logs += self.log_heights[:, None]
         return logs
@@ -99,12 +97,10 @@ def _slices(points: Floats32, components: int) -> Floats32:
 def _maximise(points: Floats32, shares: Floats32) -> Mixture:
     weight = shares.sum(axis=1) + np.float32(1e-3)
     means = np.einsum("kn,dn->kd", shares, points) / weight[:, None]
-    whiten = np.empty((len(weight), len(points), len(points)))
-    for k, share in enumerate(shares):
-        away = points - means[k][:, None]
-        spread = np.einsum("in,jn->ij", away * share, away).astype(np.float64) / weight[k]
-        spread[np.diag_indices(len(points))] += _LEAST_SPREAD
-        whiten[k] = np.linalg.inv(np.linalg.cholesky(spread))
+    away = points - means[:, :, None]
+    spread = np.einsum("kin,kjn->kij", away * shares[:, None], away).astype(np.float64)
+    spread = spread / weight[:, None, None] + _LEAST_SPREAD * np.eye(len(points))
+    whiten = np.linalg.inv(np.linalg.cholesky(spread))
     peaks = np.log(np.diagonal(whiten, axis1=1, axis2=2)).sum(axis=1)
     heights = np.log(weight / weight.sum()) + peaks
     return Mixture(means, whiten.astype(np.float32), heights.astype(np.float32))

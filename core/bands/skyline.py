@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -69,23 +71,26 @@ def best_skyline(gain: Floats32, edges: Floats32, *, stiffness: float) -> Skylin
     running minima, so a column costs O(rows).
     """
     rows, columns = gain.shape
-    cost = np.zeros((rows + 1, columns), dtype=np.float64)
-    np.cumsum(-2.0 * gain, axis=0, out=cost[1:])
-    cost -= edges
+    # A column of the grid is a row here: what is added up is then together in memory.
+    paths = np.zeros((columns, rows + 1), dtype=np.float64)
+    np.cumsum(-2.0 * gain.T, axis=1, out=paths[:, 1:])
+    paths -= edges.T
     slope = stiffness * np.arange(rows + 1)
-    paths = np.empty_like(cost)
-    paths[:, 0] = cost[:, 0]
-    for column in range(1, columns):
-        before = paths[:, column - 1]
-        rising = np.minimum.accumulate(before - slope) + slope
-        falling = np.minimum.accumulate((before + slope)[::-1])[::-1] - slope
-        paths[:, column] = cost[:, column] + np.minimum(rising, falling)
+    rising, falling = np.empty(rows + 1), np.empty(rows + 1)
+    for before, here in pairwise(paths):
+        np.minimum.accumulate(np.subtract(before, slope, out=rising), out=rising)
+        rising += slope
+        np.add(before, slope, out=falling)
+        np.minimum.accumulate(falling[::-1], out=falling[::-1])
+        falling -= slope
+        here += np.minimum(rising, falling, out=rising)
     skyline = np.empty(columns, dtype=np.intp)
-    skyline[-1] = np.argmin(paths[:, -1])
-    heights = np.arange(rows + 1)
+    skyline[-1] = np.argmin(paths[-1])
+    # From a height to every other: the jumps' prices are one row, read from another start.
+    jumps = stiffness * np.abs(np.arange(-rows, rows + 1))
     for column in range(columns - 2, -1, -1):
-        jump = stiffness * np.abs(heights - skyline[column + 1])
-        skyline[column] = np.argmin(paths[:, column] + jump)
+        start = rows - skyline[column + 1]
+        skyline[column] = np.argmin(paths[column] + jumps[start : start + rows + 1])
     return skyline
 
 

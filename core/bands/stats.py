@@ -29,7 +29,7 @@ Bools = NDArray[np.bool_]
 
 BINS = 512
 MOST_ROWS = 1000
-_MOST_PIXELS = 1_700_000
+_MOST_PIXELS = 800_000
 """Pixels counted: beyond these, columns are skipped; medians of thousands do not notice."""
 
 _CHUNK_PIXELS = 60_000
