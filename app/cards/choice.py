@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from app.cards.paper import A4, Paper
-from core.paint.kit import USUAL_STUDENTS
+from core.paint.wash.amounts import USUAL_STUDENTS
 
 if TYPE_CHECKING:
     from core.cards.data import Kind

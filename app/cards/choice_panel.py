@@ -14,7 +14,7 @@ from app.look.space import WITHIN
 from app.widgets.segmented import SegmentedControl
 from app.widgets.stepper import Stepper
 from core.i18n import translate
-from core.paint.kit import MOST_STUDENTS
+from core.paint.wash.amounts import MOST_STUDENTS
 
 
 class ChoicePanel(QWidget):

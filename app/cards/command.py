@@ -22,7 +22,7 @@ from core.errors import UsageError
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.mixing import choose_box
-from core.paint.kit import MOST_STUDENTS, USUAL_STUDENTS
+from core.paint.wash.amounts import MOST_STUDENTS, USUAL_STUDENTS
 from core.pictures import Picture, kept_name
 from core.pipeline import Worked
 from core.study import Study, study_of

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from core.paint.mixture.strength import WATER_TO_ONE
 from core.paint.planned import MixPlan, PlannedMix
-from core.paint.wash.amounts import LEAST_ML, PaintSheet
+from core.paint.wash.amounts import LEAST_ML, MOST_STUDENTS, PaintSheet
 
 SHEETS_EACH = 2
 """The exercise: a sheet, and a second, better one."""
@@ -30,9 +30,6 @@ JARS_FOR_TWO = 2
 TAPE_MIN, MIX_MIN, LOOK_MIN = 5, 2, 10
 """Minutes to tape and mark a sheet, to mix and try one mix, and to hold the dry sheet against the
 photo and score it (common practice)."""
-
-MOST_STUDENTS = 99
-USUAL_STUDENTS = 30
 
 
 @dataclass(frozen=True)

@@ -15,6 +15,9 @@ from types import MappingProxyType
 
 from core.reading.reading import BandReading
 
+MOST_STUDENTS = 99
+USUAL_STUDENTS = 30
+
 PAINT_ML_PER_1000_CM2 = 6.5
 """Wash that one wetted sheet takes: rule of thumb, 5 to 8."""
 
