@@ -6629,6 +6629,58 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>No paint is to be seen in this picture. If there is a painting, drag the corners to it.</source>
         <translation>En esta imagen no se ve pintura. Si hay una pintura, arrastra las esquinas hasta ella.</translation>
     </message>
+<message>
+        <source>Band {letters}: its second colour is lighter than the photo's. More paint in it.</source>
+        <translation>Banda {letters}: su segundo color es más claro que el de la foto. Ponle más pintura.</translation>
+    </message>
+    <message>
+        <source>Bands {letters}: their second colours are lighter than the photo's. More paint in them.</source>
+        <translation>Bandas {letters}: sus segundos colores son más claros que los de la foto. Ponles más pintura.</translation>
+    </message>
+    <message>
+        <source>Band {letters}: its second colour is darker than the photo's. More water in it.</source>
+        <translation>Banda {letters}: su segundo color es más oscuro que el de la foto. Ponle más agua.</translation>
+    </message>
+    <message>
+        <source>Bands {letters}: their second colours are darker than the photo's. More water in them.</source>
+        <translation>Bandas {letters}: sus segundos colores son más oscuros que los de la foto. Ponles más agua.</translation>
+    </message>
+    <message>
+        <source>Band {letters}: its second colour is duller than the photo's. Mix it from fewer paints, in clean water.</source>
+        <translation>Banda {letters}: su segundo color es más apagado que el de la foto. Mézclalo con menos pinturas, en agua limpia.</translation>
+    </message>
+    <message>
+        <source>Bands {letters}: their second colours are duller than the photo's. Mix them from fewer paints, in clean water.</source>
+        <translation>Bandas {letters}: sus segundos colores son más apagados que los de la foto. Mézclalos con menos pinturas, en agua limpia.</translation>
+    </message>
+    <message>
+        <source>Band {letters}: its second colour is more intense than the photo's. Tone it down with a speck of its complement.</source>
+        <translation>Banda {letters}: su segundo color es más intenso que el de la foto. Apágalo con una pizca de su complementario.</translation>
+    </message>
+    <message>
+        <source>Bands {letters}: their second colours are more intense than the photo's. Tone each down with a speck of its complement.</source>
+        <translation>Bandas {letters}: sus segundos colores son más intensos que los de la foto. Apaga cada uno con una pizca de su complementario.</translation>
+    </message>
+    <message>
+        <source>Band {letters} has one colour where the photo has two. Leave paper for the lighter one, or lift it out while the wash is wet.</source>
+        <translation>La banda {letters} tiene un color donde la foto tiene dos. Deja papel para el más claro, o levántalo mientras la aguada está mojada.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} have one colour where the photo has two. Leave paper for the lighter one, or lift it out while the wash is wet.</source>
+        <translation>Las bandas {letters} tienen un color donde la foto tiene dos. Deja papel para el más claro, o levántalo mientras la aguada está mojada.</translation>
+    </message>
+    <message>
+        <source>Band {letters} has one colour where the photo has two. Touch the second in while the wash still shines.</source>
+        <translation>La banda {letters} tiene un color donde la foto tiene dos. Añade el segundo mientras la aguada aún brilla.</translation>
+    </message>
+    <message>
+        <source>Bands {letters} have one colour where the photo has two. Touch the second in while the wash still shines.</source>
+        <translation>Las bandas {letters} tienen un color donde la foto tiene dos. Añade el segundo mientras la aguada aún brilla.</translation>
+    </message>
+    <message>
+        <source>Band {letter}: its second colour is {hue} where the photo has {wanted}. Add {touch} to it little by little.</source>
+        <translation>Banda {letter}: su segundo color es {hue} donde la foto tiene {wanted}. Añádele {touch} poco a poco.</translation>
+    </message>
 </context>
 <context>
     <name>sheets page</name>

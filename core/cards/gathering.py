@@ -6,11 +6,13 @@ from collections.abc import Mapping
 from typing import Final
 
 from core.cards.data import CardData, Kind
-from core.errors import CardError
+from core.errors import BoxError, CardError
 from core.i18n import translate
-from core.pipeline import Step, Worked, work_out
-from core.progress import Progress, ShouldStop, step
+from core.pipeline import Checks, Step, Worked, work_out
+from core.progress import Progress, ShouldStop, part_of, step
 from core.reading.wording import Wording
+from core.sheet.findings.findings import in_plan_terms
+from core.sheet.findings.planned import Planned
 from core.study import Study, with_bands
 
 _WANTED: Final[Mapping[Kind, tuple[Step, ...]]] = {
@@ -65,7 +67,8 @@ def gather(
     wanted = _WANTED[kind]
     if study.bands is None:
         wanted = (*wanted, "reading")
-    worked = work_out(study, pictures, wanted, known, progress, should_stop)
+    share = 0.7 if kind == "findings" else 1.0
+    worked = work_out(study, pictures, wanted, known, part_of(progress, 0.0, share), should_stop)
     sky = worked.sky
     if study.bands is None and sky is not None:
         study = with_bands(study, sky.bands)
@@ -75,11 +78,37 @@ def gather(
         None if worked.photo is None else worked.photo.pixels,
         () if sky is None else sky.readings,
         worked.plan if kind in ("plan", "kit") else None,
-        (worked.checks if kind == "findings" else None) or (None, None),
+        _findings(study, pictures, wording, worked, progress, should_stop)
+        if kind == "findings"
+        else (None, None),
         worked.change if kind == "findings" else None,
         show_measured,
         date,
     )
+
+
+def _findings(
+    study: Study,
+    pictures: Mapping[str, bytes],
+    wording: Wording,
+    worked: Worked,
+    progress: Progress | None,
+    should_stop: ShouldStop | None,
+) -> Checks:
+    """The checks in the plan's terms: cures name the planned mixes, lines are told in lengths."""
+    if worked.checks is None:
+        return None, None
+    try:
+        plan = work_out(
+            study, pictures, ("plan",), worked, part_of(progress, 0.7, 1.0), should_stop
+        ).plan
+    except BoxError:  # a wish that cannot be met is told on the plan's own card
+        plan = None
+    planned = Planned(plan, study.mix.sheet, wording.units)
+    first, second = (
+        None if check is None else in_plan_terms(check, planned) for check in worked.checks
+    )
+    return first, second
 
 
 def _refuse_empty(kind: Kind, study: Study) -> None:

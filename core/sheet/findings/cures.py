@@ -134,7 +134,7 @@ def _hue_way(facts: Facts, band: BandCheck) -> tuple[Way, Family | None]:
         raise ValueError(f"band {band.letter} has a hue difference without a hue")
     if wanted not in _GREENS and found in _GREENS and _between_yellow_and_blue(facts, band):
         return "green", None
-    return "hue", _primary_beyond(found, wanted, band.whole.hue_steps)
+    return "hue", primary_beyond(found, wanted, band.whole.hue_steps)
 
 
 def family_of(reading: BandReading) -> Family | None:
@@ -142,7 +142,7 @@ def family_of(reading: BandReading) -> Family | None:
     return None if reading.colour is None else reading.colour.hue.family
 
 
-def _primary_beyond(found: Family, wanted: Family, steps: float) -> Family:
+def primary_beyond(found: Family, wanted: Family, steps: float) -> Family:
     """The primary that is in the direction from the hue found to the one wanted."""
     start = FAMILIES.index(found)
     way = -1 if steps > 0 else 1  # the sheet went clockwise: come back the other way

@@ -8,6 +8,7 @@ from core.i18n import translate
 from core.sheet.findings.advice import Advice
 from core.sheet.findings.advice_colour import colour_steps
 from core.sheet.findings.advice_paint import paint_steps
+from core.sheet.findings.advice_second import second_steps
 from core.sheet.findings.advice_washes import few_washes, missing_step
 from core.sheet.findings.facts import Facts, facts_of
 from core.sheet.findings.planned import Planned
@@ -59,7 +60,7 @@ def findings_of(facts: Facts) -> tuple[Finding, ...]:
 def _steps(facts: Facts, room: int) -> list[Finding]:
     """The steps, weightiest first: all those about colour, and of the others what room is left."""
     colours = colour_steps(facts, room)
-    others = [*missing_step(facts), *paint_steps(facts)]
+    others = [*missing_step(facts), *second_steps(facts), *paint_steps(facts)]
     kept = _chosen([*colours, *others])
     while len(kept) > room:
         spare = [step for step in kept if step not in colours]

@@ -13,12 +13,14 @@ from simulator import scene
 from core.bands.lines import Bands
 from core.cards import gather
 from core.cards.file import write_card
-from core.errors import Cancelled, CardError, PhotoError
+from core.errors import BoxError, Cancelled, CardError, PhotoError
 from core.paint.box.box import GENERIC_BOXES
-from core.photo import Photo
+from core.photo import Photo, open_photo
 from core.pictures import PictureStore
-from core.pipeline import SkyReading, Worked
+from core.pipeline import SkyReading, Worked, plan_sky
 from core.reading.wording import Wording
+from core.sheet.findings.findings import in_plan_terms
+from core.sheet.findings.planned import Planned
 from core.study import SheetEntry, Study, study_of
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
@@ -103,6 +105,24 @@ def test_findings_are_checked_and_wait_for_own_scores() -> None:
     scored_data = replace(data, study=replace(study, worksheet=scored))
     assert scored_data.is_open(0)
     assert not scored_data.is_open(1)
+    # As window and command line say it: in the planned mixes and in the paper's lengths.
+    sky = SkyReading(open_photo(png(sheet.reference), name="sky.png"), study.bands,
+                     data.readings, np.ones(sheet.reference.shape[:2], bool))  # fmt: skip
+    planned = Planned(plan_sky(sky, study.box, study.mix), study.mix.sheet, "in")
+    said = gather("findings", study, store, Wording(units="in"), known=Worked(checks=data.checks))
+    assert said.checks[0].findings == in_plan_terms(check, planned).findings
+    assert any(" in)" in finding.text for finding in said.checks[0].findings)
+    assert any(" cm)" in finding.text for finding in check.findings)
+
+
+def test_findings_do_not_wait_for_a_plan_that_cannot_be_made(lesson, monkeypatch) -> None:
+    def cannot(*arguments: object, **options: object) -> None:
+        raise BoxError("no")
+
+    study, store = lesson
+    study = replace(study, sheets=(SheetEntry(study.photo), None))
+    monkeypatch.setattr("core.pipeline.plan_sky", cannot)
+    assert gather("findings", study, store, Wording()).checks[0] is not None
 
 
 @pytest.mark.parametrize("kind", ["plan", "findings"])

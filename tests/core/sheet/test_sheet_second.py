@@ -15,6 +15,8 @@ from core.bands.lines import Bands
 from core.photo import Photo
 from core.reading.reading import BandReading
 from core.sheet.findings.compare import compare_bands
+from core.sheet.findings.facts import Facts
+from core.sheet.findings.findings import findings_of
 from core.sheet.match.pairing import like_with_like
 
 SKY, CLOUD = (74, 84, 120), (236, 170, 110)
@@ -84,3 +86,45 @@ def test_a_second_colour_that_is_off_keeps_a_band_from_being_right() -> None:
     assert not duller.is_right("intensity")
     missing = compared(reference, band(SKY, SKY, 0.35))
     assert not any(missing.is_right(quality) for quality in ("hue", "value", "intensity"))
+
+
+def told_of(reference: BandReading, sheet: BandReading) -> list[str]:
+    """What is said of a sheet of this one band; steps only."""
+    check = compared(reference, sheet)
+    found = findings_of(Facts((check,), (), (), (), (), (reference,), ()))
+    assert "Nothing else stands out." not in [finding.text for finding in found]
+    return [finding.text for finding in found if finding.kind == "step"]
+
+
+@pytest.mark.parametrize(
+    ("cloud", "said", "cure"),
+    [
+        ((214, 178, 150), "duller than the photo's", "fewer paints"),
+        ((255, 214, 170), "lighter than the photo's", "More paint"),
+        ((190, 122, 70), "darker than the photo's", "More water"),
+        ((255, 160, 70), "more intense than the photo's", "Tone it down"),
+        ((240, 160, 190), "where the photo has", "little by little"),
+    ],
+)
+def test_a_second_colour_that_is_off_gets_one_step_of_advice(cloud, said, cure) -> None:
+    (step,) = told_of(band(SKY, CLOUD, 0.35), band(SKY, cloud, 0.35))
+    assert step.startswith("Band A: its second colour is ")
+    assert said in step
+    assert cure in step
+
+
+def test_a_second_colour_that_is_missing_is_told_with_how_to_get_it() -> None:
+    (lighter,) = told_of(band(SKY, CLOUD, 0.35), band(SKY, SKY, 0.35))
+    assert lighter.startswith("Band A has one colour where the photo has two.")
+    assert "Leave paper" in lighter
+    (darker,) = told_of(band(CLOUD, SKY, 0.35), band(CLOUD, CLOUD, 0.35))
+    assert "Touch the second in" in darker
+
+
+def test_the_main_colour_comes_first_and_a_right_second_colour_is_not_advised() -> None:
+    reference = band(SKY, CLOUD, 0.35)
+    (main,) = told_of(reference, band((150, 160, 190), (214, 178, 150), 0.35))
+    assert "second" not in main
+    check = compared(reference, band(SKY, CLOUD, 0.35, seed=3))
+    found = findings_of(Facts((check,), (), (), (), (), (reference,), ()))
+    assert not any(finding.kind == "step" for finding in found)
