@@ -98,10 +98,10 @@ def _findings(
     """The checks in the plan's terms: cures name the planned mixes, lines are told in lengths."""
     if worked.checks is None:
         return None, None
+    wanted: tuple[Step, ...] = ("plan",)
+    share = part_of(progress, 0.7, 1.0)
     try:
-        plan = work_out(
-            study, pictures, ("plan",), worked, part_of(progress, 0.7, 1.0), should_stop
-        ).plan
+        plan = work_out(study, pictures, wanted, worked, share, should_stop).plan
     except BoxError:  # a wish that cannot be met is told on the plan's own card
         plan = None
     planned = Planned(plan, study.mix.sheet, wording.units)
