@@ -172,8 +172,8 @@ def _put_scales(page: Page, filled: SheetPage, y: float) -> float:
     left, width = area.left() + LABEL, area.width() - LABEL
     for row, quality in enumerate(QUALITIES):
         anchors = tuple((score, anchor_word(score)) for score in ANCHORS) if row == 0 else ()
-        view = ScoreScaleView(own=filled.scores.of(quality), below=False)
-        boxes = score_boxes(QRectF(left, 0, width, BOX), view)
+        view = ScoreScaleView(own=filled.scores.of(quality))
+        boxes = score_boxes(QRectF(left, 0, width, BOX))
         columns = _anchor_columns(boxes, left, width)
         if anchors:
             for (x, _, align), (_, text) in zip(columns, anchors, strict=True):

@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QSize, Signal
-from PySide6.QtGui import QFontMetricsF, QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QWidget
+from PySide6.QtCore import QSize, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
-from app.look import look
 from app.look.space import GROUP, WITHIN
 from app.worksheet.fields import CodeField
-from app.worksheet.turning import turn
-from app.worksheet.words import Words
 from core.i18n import translate
 from core.worksheet.worksheet import MOST_CODE
 
 
 class CodesRow(QWidget):
-    """Student and class, and what comes first on this page.
+    """Student and class.
 
     Signals
     -------
@@ -28,7 +24,7 @@ class CodesRow(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        row = QHBoxLayout()
+        row = QHBoxLayout(self)
         row.setSpacing(WITHIN)
         self.fields: dict[str, CodeField] = {}
         for name, title, hint in (
@@ -54,37 +50,11 @@ class CodesRow(QWidget):
             row.addWidget(field)
             row.addSpacing(GROUP)
         row.addStretch(1)  # or the labels would take what is left over, away from their fields
-        order = Words(
-            translate("worksheet", "Own scores first. Measured findings come after."),
-            "second",
-            self,
-        )
-        self._order = order
-        self._whole = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
-        self._whole.setContentsMargins(0, 0, 0, 0)
-        self._whole.setSpacing(WITHIN)
-        self._whole.addLayout(row)
-        self._whole.addWidget(order, 1)
+        row.setContentsMargins(0, 0, 0, 0)
         self._row = row
-        self._fit()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._fit()
-
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
-            self._fit()
 
     def minimumSizeHint(self) -> QSize:
         return QSize(self._row.minimumSize().width(), super().minimumSizeHint().height())
-
-    def _fit(self) -> None:
-        """The sentence stands beside the fields where it has room, else below them."""
-        words = QFontMetricsF(look().type.font("control")).horizontalAdvance(self._order.text())
-        beside = self._row.minimumSize().width() + words + GROUP <= self.width()
-        turn(self._whole, beside, self)
 
     def set_codes(self, student: str, class_: str) -> None:
         """Show the codes."""

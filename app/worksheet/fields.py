@@ -139,7 +139,7 @@ class AnswerBox(QPlainTextEdit):
 
     def _height(self, lines: int) -> int:
         pitch = QFontMetricsF(self.font()).lineSpacing()
-        return round(lines * pitch + 2 * look().type.grow(8) + 10)
+        return round(lines * pitch + 2 * look().type.grow(8) + 6)
 
     def sizeHint(self) -> QSize:
         return QSize(look().type.grow(240), self._height(self._lines))

@@ -1,4 +1,4 @@
-"""The worksheet's half for one sheet, as three parts the page puts level with the other half's."""
+"""The worksheet's half for one sheet, as parts the page puts level with the other half's."""
 
 from __future__ import annotations
 
@@ -11,21 +11,21 @@ from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
     QLabel,
+    QSizePolicy,
     QSpacerItem,
     QVBoxLayout,
     QWidget,
 )
 
-from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.space import CONTROL, GROUP, WITHIN
 from app.look.type import FIRST
 from app.worksheet.day import DayField
 from app.worksheet.fields import AnswerBox
 from app.worksheet.measured import MeasuredPanel
+from app.worksheet.pair import SheetPair
 from app.worksheet.prompt import PromptButton
-from app.worksheet.scale import ScoreScale
-from app.worksheet.thumb import SheetThumb
+from app.worksheet.scale import STRIP, AnchorWords, ScoreScale
 from app.worksheet.turning import turn
 from app.worksheet.words import Words
 from core.i18n import translate
@@ -43,14 +43,15 @@ from core.worksheet.words import (
 )
 from core.worksheet.worksheet import MOST_ANSWER, SheetPage
 
-_SIDE_FROM = 600
-"""Width from which the picture stands beside the scales."""
+_BESIDE_FROM = 540
+"""Width from which what was measured stands beside the words."""
 
-_ROOM_FROM, _ROOM_MOST = 630, 1.36
+_TALL_FROM = 900
+_STRIP_TALL = 36
 
 
 class ScoresPart(QWidget):
-    """The sheet, small, with its date; and the four scales.
+    """The sheet beside the photo, with its date; and the four scales.
 
     Signals
     -------
@@ -64,34 +65,32 @@ class ScoresPart(QWidget):
     def __init__(self, index: int, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         title = sheet_title(index)
-        self.thumb = SheetThumb(self)
         self._title = QLabel(title, self)
         self._title.setProperty("role", "heading")
+        self.pair = SheetPair(title, self)
         self.day = DayField(title, self)
         self.day.dated.connect(self.dated)
+        head = QHBoxLayout()
+        head.setSpacing(GROUP)
+        head.addWidget(self._title)
+        head.addWidget(self.day)
+        self._anchors = AnchorWords(self)
         self.scales: dict[Quality, ScoreScale] = {}
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addLayout(head)
+        column.addWidget(self.pair)
         scales = QVBoxLayout()
         scales.setSpacing(0)
+        scales.addWidget(self._anchors)
         for quality in QUALITIES:
-            scale = ScoreScale(quality, title, self, anchors=quality == QUALITIES[0])
+            scale = ScoreScale(quality, title, self)
             scale.scored.connect(partial(self.scored.emit, quality))
             self.scales[quality] = scale
             scales.addWidget(scale)
-        scales.addStretch(1)
-        words = QVBoxLayout()
-        words.setSpacing(6)
-        words.addWidget(self._title)
-        words.addWidget(self.day)
-        words.addStretch(1)
-        self._left = QBoxLayout(QBoxLayout.Direction.TopToBottom)
-        self._left.setSpacing(WITHIN)
-        self._left.addWidget(self.thumb)
-        self._left.addLayout(words, 1)
-        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
-        self._row.setContentsMargins(0, 0, 0, 0)
-        self._row.setSpacing(20)
-        self._row.addLayout(self._left)
-        self._row.addLayout(scales, 1)
+        column.addLayout(scales)
+        column.addStretch(1)
         self._fit()
 
     def set_page(self, page: SheetPage, measured: dict[Quality, int | None]) -> None:
@@ -102,27 +101,21 @@ class ScoresPart(QWidget):
             scale.set_score(page.scores.of(quality), measured.get(quality), asked=asked)
         self.day.set_date(page.date)
 
-    def set_picture(self, picture: Pyramid | None, words: str) -> None:
-        """Show the sheet, or words in its place."""
-        self.thumb.set_picture(picture, words)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._fit()
+    def set_room(self, page_height: int, pictures: int) -> None:
+        """Grow with the page: higher strips, and pictures of at most so many pixels."""
+        self.pair.set_most(pictures)
+        strip = _STRIP_TALL if page_height >= look().type.grow(_TALL_FROM) else STRIP
+        for scale in self.scales.values():
+            scale.set_strip(strip)
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
-        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "scales"):
             self._fit()
 
     def _fit(self) -> None:
-        grow = look().type.grow
-        beside = self.width() >= grow(_SIDE_FROM)
-        turn(self._row, beside, self)
-        turn(self._left, not beside, self)
-        room = min(max(self.width() / grow(_ROOM_FROM), 1.0), _ROOM_MOST)
-        self.thumb.set_room(room * look().type.scale if beside else 1.0)
         width = max(scale.label_width() for scale in self.scales.values())
+        self._anchors.set_label_width(width)
         for scale in self.scales.values():
             scale.set_label_width(width)
 
@@ -145,6 +138,7 @@ class AnswerPart(QWidget):
         self._index = index
         self._strut = QSpacerItem(0, 0)
         asked = Words(question(index), "label", self)
+        asked.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         name = translate("worksheet", "{sheet}: {question}").format(
             sheet=sheet_title(index), question=question(index)
         )
@@ -197,36 +191,41 @@ class AnswerPart(QWidget):
     def _fit(self) -> None:
         """Question and prompts in one row where both have room."""
         metrics = QFontMetricsF(look().type.font("label", FIRST))
-        needed = metrics.horizontalAdvance(self._asked.text()) + GROUP
+        # Of both sheets' questions, so that the answers stay level.
+        needed = max(metrics.horizontalAdvance(question(index)) for index in (0, 1)) + GROUP
         needed += sum(button.sizeHint().width() + 6 for button in self.prompts)
-        self._strut.changeSize(0, look().type.grow(CONTROL))
+        two_lines = round(2 * metrics.lineSpacing())
+        self._strut.changeSize(0, max(look().type.grow(CONTROL), two_lines))
         turn(self._head, needed <= self.width(), self)
 
     def _change_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(12)
+        # As high in both halves, so that the answers end level.
+        row.addItem(self._strut)
         self._reminder = Words("", "medium", self)
         self.change: QComboBox | None = None
         if self._index == 1:
             row.addWidget(self._reminder, 1)
-            # As high as the choice in the other half, so that the answers end level.
-            row.addItem(self._strut)
             return row
         self._reminder.hide()
-        label = QLabel(change_question(), self)
-        label.setProperty("role", "label")
+        label = Words(change_question(), "label", self)
         self.change = QComboBox(self)
         self.change.addItem(translate("worksheet", "Choose one"), None)
         for change in CHANGES:
             self.change.addItem(change_title(change), change)
+        # Narrower than its longest choice where it has to be: the halves share the page evenly.
+        self.change.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.change.setMinimumContentsLength(9)
         self.change.setAccessibleName(change_question())
         self.change.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.change.installEventFilter(self)
         self.change.currentIndexChanged.connect(self._choose_change)
         label.setBuddy(self.change)
-        row.addWidget(label)
+        row.addWidget(label, 1)
         row.addWidget(self.change)
-        row.addStretch(1)
         return row
 
     def _prompt(self, prompt: Prompt) -> PromptButton:
@@ -250,19 +249,46 @@ class AnswerPart(QWidget):
         return super().eventFilter(watched, event)
 
 
+class WordsPart(QWidget):
+    """Own words, and beside or below them what was measured."""
+
+    def __init__(self, index: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.answer = AnswerPart(index, self)
+        self.measured = MeasuredPanel(self)
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(GROUP)
+        self._row.addWidget(self.answer, 59)
+        self._row.addWidget(self.measured, 41)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
+            self._fit()
+
+    def _fit(self) -> None:
+        beside = self.width() >= look().type.grow(_BESIDE_FROM)
+        turn(self._row, beside, self)
+
+
 class SheetHalf(QObject):
-    """The three parts of one sheet, from the top down."""
+    """The parts of one sheet, from the top down."""
 
     def __init__(self, index: int, parent: QWidget) -> None:
         super().__init__(parent)
         self.scores = ScoresPart(index, parent)
-        self.answer = AnswerPart(index, parent)
-        self.measured = MeasuredPanel(parent)
+        self.words = WordsPart(index, parent)
+        self.answer, self.measured = self.words.answer, self.words.measured
 
     @property
-    def parts(self) -> tuple[QWidget, QWidget, QWidget]:
-        """Own scores, own words, measure: the order of asking."""
-        return self.scores, self.answer, self.measured
+    def parts(self) -> tuple[QWidget, QWidget]:
+        """Own scores, then own words and measure: the order of asking."""
+        return self.scores, self.words
 
 
 def _preview() -> QWidget:
@@ -272,7 +298,6 @@ def _preview() -> QWidget:
     half = SheetHalf(0, page)
     for part in half.parts:
         column.addWidget(part)
-    half.scores.set_picture(None, "No picture yet")
     half.scores.set_page(SheetPage(), {})
     half.answer.set_page(SheetPage(), None)
     return page

@@ -18,7 +18,9 @@ from core.i18n import translate
 
 _BAR = 6
 _ICON = 20
-_PAST_BAR = _BAR + 18
+_PAST_BAR = _BAR + 14
+_TITLES_MOST = 0.34
+"""Share of the width the qualities may take before their sentences stand below them."""
 
 
 @dataclass(frozen=True)
@@ -31,14 +33,17 @@ class MeasuredView:
         What opens the findings, or why there are none; empty when they are shown.
     locked : bool
         Own scores are missing: the field has a lock.
+    directions : tuple of str
+        Which way own and measured differ, each way once.
     rows : tuple of (title, sentence)
-        Each quality.
+        What is true of one quality, or of several.
     findings : tuple of (icon, sentence)
         Below a rule: what held, and one thing to try.
     """
 
     waiting: str = ""
     locked: bool = False
+    directions: tuple[str, ...] = ()
     rows: tuple[tuple[str, str], ...] = ()
     findings: tuple[tuple[str, str], ...] = ()
 
@@ -112,13 +117,24 @@ def _plan_sentences(view: MeasuredView, width: float) -> _Plan:
     room = width - _PAST_BAR
     writer.write(_title(), _PAST_BAR, room, label, FIRST)
     writer.top += WITHIN
+    for sentence in view.directions:
+        writer.write(sentence, _PAST_BAR, room, size, SECOND)
+        writer.top += WITHIN / 2
+    writer.top += WITHIN / 2 if view.directions else 0
     column = max((advance(title, size, FIRST) for title, _ in view.rows), default=0.0) + GROUP
+    if column > _TITLES_MOST * room:
+        column = 0.0
     for title, sentence in view.rows:
+        if not column:
+            writer.write(title, _PAST_BAR, room, size, FIRST)
+            writer.write(sentence, _PAST_BAR, room, size, SECOND)
+            writer.top += WITHIN
+            continue
         writer.lines.append(_Line(_PAST_BAR, writer.top, title, size, FIRST))
         writer.write(sentence, _PAST_BAR + column, room - column, size, SECOND)
         writer.top += WITHIN
     rule = None
-    if view.rows and view.findings:
+    if (view.rows or view.directions) and view.findings:
         rule = writer.top + 2
         writer.top += 12
     for name, sentence in view.findings:
@@ -172,7 +188,12 @@ class MeasuredPanel(QWidget):
         else:
             rows = translate("worksheet", "{title}: {sentence}")
             spoken = (rows.format(title=title, sentence=words) for title, words in view.rows)
-            said = [_title() + ".", *spoken, *(words for _, words in view.findings)]
+            said = [
+                _title() + ".",
+                *self._view.directions,
+                *spoken,
+                *(words for _, words in view.findings),
+            ]
         self.setAccessibleName(" ".join(said))
         self._fit()
         self.update()
@@ -181,7 +202,8 @@ class MeasuredPanel(QWidget):
         """Everything that is said, for tests and the clipboard."""
         if self._view.waiting:
             return _waiting_title(), self._view.waiting
-        return _title(), *chain(*self._view.rows), *(words for _, words in self._view.findings)
+        rows = chain(*self._view.rows)
+        return _title(), *self._view.directions, *rows, *(words for _, words in self._view.findings)
 
     def heightForWidth(self, width: int) -> int:
         return round(self._plan(width, 0.0).height + 0.5)
@@ -244,9 +266,10 @@ def _preview() -> QWidget:
     panel.set_view(
         MeasuredView(
             rows=(
-                ("Hue", "Matches in 4 of 5 bands. It measured closer than you saw it."),
-                ("Value", "You saw it closer to the photo than it measured."),
+                ("Hue", "Matches in 4 of 5 bands."),
+                ("Value", "Look at band A first: lighter by 2."),
             ),
+            directions=("You saw it closer to the photo than it measured: hue.",),
             findings=(("check", "B kept its hue."), ("arrow_right", "Add a part of blue in A.")),
         )
     )

@@ -8,10 +8,17 @@ from typing import Any, Literal
 
 from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QAction, QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.look import look
-from app.look.space import GROUP, INSIDE
+from app.look.space import GROUP, INSIDE, WITHIN
 from app.state.document import Gesture
 from app.widgets.actions import make_action
 from app.widgets.buttons import EdgeButton
@@ -19,8 +26,7 @@ from app.worksheet.codes import CodesRow
 from app.worksheet.fields import AnswerBox
 from app.worksheet.half import SheetHalf
 from app.worksheet.measured import Rule
-from app.worksheet.turning import turn
-from app.worksheet.views import measured_scores, measured_view, picture_words
+from app.worksheet.views import measured_scores, measured_view, pair_of
 from app.workspace import Menu, Page, Workspace
 from core.i18n import translate
 from core.reading.quality import ChangeFirst, Quality
@@ -30,9 +36,14 @@ from core.worksheet.worksheet import MOST_ANSWER, Worksheet, with_page, with_sco
 
 SIDE_BY_SIDE_FROM = 1200
 
+_REMARK = 400
+"""Width the remark with its label wants beside the codes."""
+_REST, _PICTURES, _PICTURES_STACKED = 430, 0.58, 0.9
+"""Of the page's height what goes to words and scales first, and the pictures' share of the rest."""
+
 
 class WorksheetPage(Page):
-    """Two sheets side by side, or one above the other; the teacher's remark below."""
+    """Two sheets side by side or one above the other; at the head whose they are, and a remark."""
 
     def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -42,15 +53,16 @@ class WorksheetPage(Page):
         self._sheet = QWidget(self)
         self._sheet.setProperty("ground", "paper")
         self.codes = CodesRow(self._sheet)
-        self.print_button = EdgeButton(
-            translate("worksheet", "Print the worksheet"), "print", self._sheet
-        )
         self.halves = (SheetHalf(0, self._sheet), SheetHalf(1, self._sheet))
         self.remark = AnswerBox(
             translate("worksheet", "Teacher's remark"), MOST_ANSWER, self._sheet, lines=2
         )
         self.remark.setPlaceholderText(
             translate("worksheet", "A strength first, then one next step.")
+        )
+        # Made last, so that Tab comes to it last: the order of the work.
+        self.print_button = EdgeButton(
+            translate("worksheet", "Print the worksheet"), "print", self._sheet
         )
         self._show_anyway = make_action(
             self, translate("menu", "Show &measured findings before own scores"), self._open_anyway
@@ -131,6 +143,7 @@ class WorksheetPage(Page):
         if (
             before.worksheet != after.worksheet
             or before.sheets != after.sheets
+            or before.bands != after.bands
             or (before.photo is None) != (after.photo is None)
         ):
             self._show_all()
@@ -146,7 +159,9 @@ class WorksheetPage(Page):
     def _show_half(self, index: int) -> None:
         checker, study = self._workspace.checker, self._workspace.document.study
         half, page = self.halves[index], study.worksheet.pages[index]
-        half.scores.set_picture(checker.pictures[index], picture_words(study, checker, index))
+        half.scores.pair.set_pictures(
+            *pair_of(study, checker, self._workspace.reader.opened, index)
+        )
         half.scores.set_page(page, measured_scores(checker, index))
         half.answer.set_page(page, study.worksheet.pages[0].change_first)
         half.measured.set_view(measured_view(study, checker, index))
@@ -164,6 +179,7 @@ class WorksheetPage(Page):
         self.remark.edited.connect(self._write_remark)
         self.remark.full.connect(self._tell_full)
         document.study_changed.connect(self._on_study)
+        self._workspace.reader.photo_changed.connect(lambda opened: self._show_all())
         checker.checks_changed.connect(self._show_all)
         checker.opened_changed.connect(self._show_all)
         checker.busy.connect(lambda index, text, share: self._show_half(index))
@@ -177,20 +193,29 @@ class WorksheetPage(Page):
         remark = QLabel(translate("worksheet", "Teacher's remark"), self._sheet)
         remark.setProperty("role", "label")
         remark.setBuddy(self.remark)
+        self._remark_label = remark
         self._grid = QGridLayout()
         self._grid.setHorizontalSpacing(INSIDE)
-        self._grid.setVerticalSpacing(GROUP)
+        self._grid.setVerticalSpacing(WITHIN)
         column = QVBoxLayout(self._sheet)
-        column.setContentsMargins(INSIDE, 10, INSIDE, 12)
-        column.setSpacing(10)
-        self._top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._top.setSpacing(GROUP)
-        self._top.addWidget(self.codes, 1)
-        self._top.addWidget(self.print_button, 0, Qt.AlignmentFlag.AlignTop)
-        column.addLayout(self._top)
+        column.setContentsMargins(INSIDE, 10, INSIDE, 6)
+        column.setSpacing(WITHIN)
+        self._note = QWidget(self._sheet)
+        note = QHBoxLayout(self._note)
+        note.setContentsMargins(0, 0, 0, 0)
+        note.setSpacing(WITHIN)
+        top = Qt.AlignmentFlag.AlignTop
+        note.addWidget(remark, 0, top)
+        note.addWidget(self.remark, 1)
+        self._head = QGridLayout()
+        self._head.setHorizontalSpacing(GROUP)
+        self._head.setVerticalSpacing(WITHIN)
+        self._head.setColumnStretch(1, 1)
+        self._head.addWidget(self.codes, 0, 0, top)
+        self._head_rows = ""
+        self._place_head("row")
+        column.addLayout(self._head)
         column.addLayout(self._grid, 1)
-        column.addWidget(remark)
-        column.addWidget(self.remark)
         self._scroll = QScrollArea(self)
         self._scroll.setWidget(self._sheet)
         self._scroll.setWidgetResizable(True)
@@ -205,8 +230,14 @@ class WorksheetPage(Page):
     def _arrange(self) -> None:
         room = self.width() - 3 * INSIDE  # the scroll bar has the third
         beside = self.codes.minimumSizeHint().width() + self.print_button.sizeHint().width()
-        turn(self._top, beside + GROUP <= room, self._sheet)
+        wanted = beside + look().type.grow(_REMARK)
+        self._place_head("row" if wanted <= room else "two" if beside <= room else "three")
         stacked = self.width() < look().type.grow(SIDE_BY_SIDE_FROM)
+        share = _PICTURES_STACKED if stacked else _PICTURES
+        pictures = round(share * (self.height() - _REST))
+        self._remark_label.setFixedHeight(self.print_button.sizeHint().height())
+        for half in self.halves:
+            half.scores.set_room(self.height(), pictures)
         if stacked == self._stacked:
             return
         self._stacked = stacked
@@ -227,7 +258,21 @@ class WorksheetPage(Page):
         for row in range(2 * count):
             # Words take what height there is; the scales never stretch.
             used = row < count or stacked
-            self._grid.setRowStretch(row, {0: 0, 1: 2, 2: 3}[row % count] if used else 0)
+            self._grid.setRowStretch(row, row % count if used else 0)
+
+    def _place_head(self, rows: Literal["row", "two", "three"]) -> None:
+        """Codes, remark and button in one row, or below each other where they lack room."""
+        if rows == self._head_rows:
+            return
+        self._head_rows = rows
+        for part in (self._note, self.print_button):
+            self._head.removeWidget(part)
+        self._head.addWidget(self._note, *((0, 1, 1, 1) if rows == "row" else (1, 0, 1, 3)))
+        left, top = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignTop
+        if rows == "three":
+            self._head.addWidget(self.print_button, 2, 0, left | top)
+        else:
+            self._head.addWidget(self.print_button, 0, 2, top)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

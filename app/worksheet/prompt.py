@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
 
@@ -19,9 +19,21 @@ class PromptButton(QPushButton):
 
     def __init__(self, text: str, parent: QWidget | None = None) -> None:
         super().__init__(text, parent)
-        self.setStyleSheet("min-height: 0; padding: 0;")  # lower than other buttons
+        self._lower()
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
+
+    def _lower(self) -> None:
+        # Lower than other buttons; said as a least height, or a crowded page would squeeze them.
+        high = look().type.grow(_HIGH)
+        wanted = f"min-height: {high}px; max-height: {high}px; padding: 0; border: none;"
+        if self.styleSheet() != wanted:
+            self.setStyleSheet(wanted)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange:
+            self._lower()
 
     def sizeHint(self) -> QSize:
         scale = look().type

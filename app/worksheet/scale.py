@@ -1,8 +1,8 @@
-"""Ten targets for one score: a row of radio buttons that paint themselves as one drawing."""
+"""A strip for one score, set with one stroke: ten radio buttons painted as one drawing."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QPainter,
@@ -11,25 +11,27 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QLabel, QMenu, QSizePolicy, QWidget
 
-from app.drawing.score_scale import (
-    ANCHORS,
-    COUNT,
+from app.drawing.brush_scale import (
+    BrushScaleView,
     ScaleInks,
-    ScoreScaleView,
-    paint_score_scale,
-    scale_height,
-    score_boxes,
+    brush_scale_height,
+    paint_anchor_words,
+    paint_brush_scale,
+    score_cells,
 )
+from app.drawing.score_scale import COUNT
 from app.look import look
 from app.look.space import WITHIN
 from app.state.document import Gesture
 from app.worksheet.score_target import ScoreTarget
 from core.i18n import translate
 from core.reading.quality import Quality
-from core.worksheet.words import anchor_word, quality_title, score_hint
+from core.worksheet.words import ANCHORS, anchor_word, quality_title, score_hint
 
-BOX = 34
-_LEAST_PITCH, _PITCH = 28, 32
+STRIP = 30
+"""Height of a strip; the page may give it more."""
+_HEAD = 18
+_LEAST_PITCH, _PITCH = 26, 32
 
 _DIGITS = {Qt.Key(Qt.Key.Key_0.value + digit): digit or COUNT for digit in range(COUNT)}
 _CLEARING = (Qt.Key.Key_Delete, Qt.Key.Key_Backspace)
@@ -39,8 +41,9 @@ _CHOOSING = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter)
 class ScoreScale(QWidget):
     """The student's own score for one quality of one sheet.
 
-    Digits choose (0 is 10), Delete takes the score back. The arrow keys walk along the scale
-    without choosing: the third score opens the findings, and must not do so on the way.
+    A press, or a stroke of the mouse along the strip, chooses. Digits choose (0 is 10), Delete
+    takes the score back. The arrow keys walk along the scale without choosing: the third score
+    opens the findings, and must not do so on the way.
 
     Signals
     -------
@@ -51,13 +54,12 @@ class ScoreScale(QWidget):
 
     scored = Signal(object, object)
 
-    def __init__(
-        self, quality: Quality, sheet: str, parent: QWidget | None = None, *, anchors: bool = False
-    ) -> None:
-        """`sheet` names the sheet to a screen reader; `anchors` are for the topmost scale."""
+    def __init__(self, quality: Quality, sheet: str, parent: QWidget | None = None) -> None:
+        """`sheet` names the sheet to a screen reader."""
         super().__init__(parent)
         self._quality = quality
-        self._anchored = anchors
+        self._strip = float(STRIP)
+        self._stroke: int | None = None
         self._own: int | None = None
         self._measured: int | None = None
         self._asked = False
@@ -123,11 +125,32 @@ class ScoreScale(QWidget):
         """Room the label needs."""
         return self._label.sizeHint().width() + 2 * WITHIN
 
+    def set_strip(self, height: float) -> None:
+        """How high the strip is at 100 %."""
+        if height != self._strip:
+            self._strip = height
+            self._place()
+            self.updateGeometry()
+
     # What the targets report
 
     def point_at(self, score: int | None) -> None:
         """The mouse is over a score, or over none."""
         self._pointed = score
+        self.update()
+
+    def stroke_to(self, x: float) -> None:
+        """The mouse is drawn along the strip: the stroke follows it."""
+        area = self._area()
+        at = int((x - area.left()) / max(area.width(), 1.0) * COUNT) + 1
+        self._stroke = min(max(at, 1), COUNT)
+        self.update()
+
+    def lift(self) -> None:
+        """The mouse button went up: the stroke is the score."""
+        score, self._stroke = self._stroke, None
+        if score is not None:
+            self._choose(score, Gesture())
         self.update()
 
     def end_run(self) -> None:
@@ -184,24 +207,28 @@ class ScoreScale(QWidget):
 
     # Drawing
 
-    def _view(self) -> ScoreScaleView:
+    def _view(self) -> BrushScaleView:
         theme = look().theme
         focused = next((t.score for t in self.targets if t.hasFocus()), None)
-        shown = self._pointed if self._pointed is not None else focused
+        own = self._own if self._stroke is None else self._stroke
+        shown = next(
+            (n for n in (self._stroke, self._pointed, focused, own) if n is not None), None
+        )
         note, strong = "", False
         if shown is not None:
             note = score_hint(self._quality, shown)
         elif self._asked:
             note, strong = _still_to_score(), True
-        anchors = (1, 4, 7, 10) if self._anchored else ()
-        return ScoreScaleView(
-            own=self._own,
-            measured=self._measured,
-            measured_text="" if self._measured is None else _measured_text(self._measured),
+        measured = self._measured if self._stroke is None else None
+        return BrushScaleView(
+            own=own,
+            measured=measured,
+            measured_text="" if measured is None else _measured_text(measured),
             note=note,
             strong=strong,
-            anchors=tuple((score, anchor_word(score)) for score in anchors),
             pointed=self._pointed,
+            anchors=ANCHORS,
+            words=look().type.px("note"),
             inks=ScaleInks(
                 theme.ink, theme.on_ink, theme.raised, theme.second, theme.edge, theme.rule
             ),
@@ -209,19 +236,19 @@ class ScoreScale(QWidget):
 
     def _area(self) -> QRectF:
         left = self._label_width
-        height = scale_height(look().type.grow(BOX), self._view())
+        height = brush_scale_height(look().type.scale * self._strip)
         return QRectF(left, 0, self.width() - left, height)
 
     def _place(self) -> None:
-        high = look().type.grow(BOX)
-        above = round(ANCHORS * high) if self._anchored else 0
-        self._label.setGeometry(0, above, self._label_width, high)
-        for target, spot in zip(self.targets, score_boxes(self._area(), self._view()), strict=True):
-            target.setGeometry(spot.toAlignedRect() & self.rect())
+        self._label.setGeometry(0, 0, self._label_width, round(look().type.scale * self._strip))
+        for target, spot in zip(self.targets, score_cells(self._area()), strict=True):
+            left, right = round(spot.left()), round(spot.right())
+            place = QRect(left, round(spot.top()), right - left, round(spot.height()))
+            target.setGeometry(place & self.rect())
 
     def sizeHint(self) -> QSize:
         scale = look().type
-        high = round(scale_height(scale.grow(BOX), self._view()))
+        high = round(brush_scale_height(scale.scale * self._strip))
         return QSize(self._label_width + COUNT * scale.grow(_PITCH), high)
 
     def minimumSizeHint(self) -> QSize:
@@ -248,7 +275,38 @@ class ScoreScale(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
-        paint_score_scale(painter, self._area(), self._view())
+        paint_brush_scale(painter, self._area(), self._view())
+        painter.end()
+
+
+class AnchorWords(QWidget):
+    """What 1, 4, 7 and 10 stand for, above all the scales they are true of."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._left = 0
+        said = (f"{score}: {anchor_word(score)}" for score in ANCHORS)
+        self.setAccessibleName(", ".join(said))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def set_label_width(self, width: int) -> None:
+        """Where the scales begin."""
+        self._left = width
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        return QSize(look().type.grow(200), look().type.grow(_HEAD))
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange:
+            self.updateGeometry()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        area = QRectF(self._left, 0, self.width() - self._left, self.height())
+        words = tuple((score, anchor_word(score)) for score in ANCHORS)
+        paint_anchor_words(painter, area, words, look().type.px("note"), look().theme.second)
         painter.end()
 
 
@@ -265,13 +323,16 @@ def _preview() -> QWidget:
 
     page = QWidget()
     column = QVBoxLayout(page)
-    first = ScoreScale("hue", "Sheet 1", page, anchors=True)
+    first = ScoreScale("hue", "Sheet 1", page)
     second = ScoreScale("value", "Sheet 1", page)
     third = ScoreScale("intensity", "Sheet 1", page)
     first.set_score(6, 7, asked=True)
     second.set_score(7, 10, asked=True)
     third.set_score(None, None, asked=True)
     width = max(scale.label_width() for scale in (first, second, third))
+    words = AnchorWords(page)
+    words.set_label_width(width)
+    column.addWidget(words)
     for scale in (first, second, third):
         scale.set_label_width(width)
         column.addWidget(scale)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Protocol
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QPaintEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPaintEvent
 from PySide6.QtWidgets import QApplication, QRadioButton, QWidget
 
 
@@ -18,6 +18,12 @@ class TargetKeeper(Protocol):
 
     def point_at(self, score: int | None) -> None:
         """The mouse is over a score, or over none."""
+
+    def stroke_to(self, x: float) -> None:
+        """The mouse is drawn along the strip; `x` in the scale's pixels."""
+
+    def lift(self) -> None:
+        """The mouse button went up: the stroke ends where it is."""
 
     def end_run(self) -> None:
         """The focus left."""
@@ -44,6 +50,20 @@ class ScoreTarget(QRadioButton):
 
     def nextCheckState(self) -> None:
         """A click asks; the tick comes back with the study."""
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._scale.stroke_to(self.mapToParent(event.position()).x())
+        else:
+            super().mousePressEvent(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if event.buttons() & Qt.MouseButton.LeftButton:
+            self._scale.stroke_to(self.mapToParent(event.position()).x())
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._scale.lift()
 
     def enterEvent(self, event: object) -> None:
         self._scale.point_at(self.score)

@@ -10,6 +10,7 @@ and the qualities are never put together.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal, assert_never
 
@@ -17,9 +18,11 @@ from core.i18n import translate
 from core.reading.quality import Outcome
 from core.sheet.findings.words import line_remark, quality_word, remark_of
 from core.sheet.result import BandCheck, Change, LineCheck, SheetCheck
+from core.words.lists import listed
 from core.worksheet.worksheet import QUALITIES, OwnScores, Quality
 
 Direction = Literal["seen closer", "measured closer", "alike"]
+DIRECTIONS: tuple[Direction, ...] = ("seen closer", "measured closer", "alike")
 
 TELLS = 2
 """Whole points own and measured must be apart before a direction is named: one point is at most
@@ -39,7 +42,9 @@ class MeasuredLine:
     direction : Direction or None
         None while one of the two is missing.
     sentence : str
-        What holds, which way own and measured differ, and where to look first.
+        What holds, and where to look first; the direction is told once for all (`directions`).
+    whole : bool
+        It matches wherever it could be told.
     """
 
     quality: Quality
@@ -47,6 +52,7 @@ class MeasuredLine:
     measured: int | None
     direction: Direction | None
     sentence: str
+    whole: bool = False
 
 
 def shown_score(score: float | None) -> int | None:
@@ -71,15 +77,28 @@ def direction(own: int | None, measured: int | None) -> Direction | None:
     return "seen closer" if own > measured else "measured closer"
 
 
-def direction_sentence(way: Direction) -> str:
-    """The direction in one sentence about the student's own seeing."""
+def directions(lines: Sequence[MeasuredLine]) -> tuple[str, ...]:
+    """Which way own and measured differ: each way once, with the qualities it is true of."""
+    said = []
+    for way in DIRECTIONS:
+        words = [quality_word(line.quality) for line in lines if line.direction == way]
+        if words:
+            said.append(_direction_template(way).format(qualities=listed(words)))
+    return tuple(said)
+
+
+def _direction_template(way: Direction) -> str:
     match way:
         case "seen closer":
-            return translate("worksheet", "You saw it closer to the photo than it measured.")
+            return translate(
+                "worksheet", "You saw it closer to the photo than it measured: {qualities}."
+            )
         case "measured closer":
-            return translate("worksheet", "It measured closer to the photo than you saw it.")
+            return translate(
+                "worksheet", "It measured closer to the photo than you saw it: {qualities}."
+            )
         case "alike":
-            return translate("worksheet", "It measured much as you saw it.")
+            return translate("worksheet", "It measured much as you saw it: {qualities}.")
         case _:
             assert_never(way)
 
@@ -97,12 +116,12 @@ def measured_lines(own: OwnScores, check: SheetCheck) -> tuple[MeasuredLine, ...
     for quality in QUALITIES:
         measured = shown_score(getattr(check.scores, quality))
         way = direction(own.of(quality), measured)
-        parts = [_held(quality, check), direction_sentence(way) if way else ""]
-        parts.append(_where(quality, check))
+        held, where = _held(quality, check), _where(quality, check)
+        sentence = " ".join(part for part in (held, where) if part)
         if measured is None:
-            parts = [translate("worksheet", "The picture cannot tell.")]
-        sentence = " ".join(part for part in parts if part)
-        lines.append(MeasuredLine(quality, own.of(quality), measured, way, sentence))
+            sentence = translate("worksheet", "The picture cannot tell.")
+        whole = measured is not None and _is_whole(quality, check)
+        lines.append(MeasuredLine(quality, own.of(quality), measured, way, sentence, whole))
     return tuple(lines)
 
 
@@ -168,6 +187,17 @@ def _held(quality: Quality, check: SheetCheck) -> str:
             count=held, total=len(judged_bands)
         )
     return ""
+
+
+def _is_whole(quality: Quality, check: SheetCheck) -> bool:
+    """Whether every band, or line, that can be told of matches."""
+    verdicts = (
+        [line.verdict for line in check.lines]
+        if quality == "placement"
+        else [getattr(band, quality) for band in check.band_checks]
+    )
+    judged = [verdict for verdict in verdicts if verdict != "cannot tell"]
+    return bool(judged) and all(verdict == "matches" for verdict in judged)
 
 
 def _where(quality: Quality, check: SheetCheck) -> str:

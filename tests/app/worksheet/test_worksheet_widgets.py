@@ -11,12 +11,15 @@ from PySide6.QtCore import QMarginsF, QPoint, QRectF, QSizeF, Qt
 from PySide6.QtGui import QAccessible, QColor, QImage, QPageSize, QPainter, QPdfWriter
 from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
-from app.drawing.score_scale import (
-    ScoreScaleView,
-    paint_score_scale,
-    scale_height,
-    score_boxes,
+from app.drawing.brush_scale import (
+    BrushScaleView,
+    brush_scale_height,
+    paint_anchor_words,
+    paint_brush_scale,
+    score_cells,
+    strip_of,
 )
+from app.drawing.score_scale import ScoreScaleView, paint_score_scale, score_boxes
 from app.worksheet.codes import CodesRow
 from app.worksheet.day import DayField
 from app.worksheet.fields import AnswerBox, CodeField, whole
@@ -28,7 +31,7 @@ ANCHORS = ((1, "far from it"), (4, "some way off"), (7, "close"), (10, "matches"
 
 @pytest.fixture
 def scale(qtbot) -> ScoreScale:
-    scale = ScoreScale("value", "Sheet 1", anchors=True)
+    scale = ScoreScale("value", "Sheet 1")
     qtbot.addWidget(scale)
     scale.set_label_width(scale.label_width())
     scale.resize(scale.sizeHint())
@@ -158,23 +161,27 @@ def test_tab_goes_to_the_chosen_score(scale) -> None:
 # The drawing
 
 
-def test_boxes_fill_the_width_whatever_stands_around_them() -> None:
-    for view in (ScoreScaleView(), ScoreScaleView(anchors=ANCHORS), ScoreScaleView(below=False)):
-        rect = QRectF(7, 11, 400, scale_height(30.0, view))
-        boxes = score_boxes(rect, view)
-        assert boxes[0].left() == pytest.approx(rect.left())
-        assert boxes[-1].right() == pytest.approx(rect.right())
-        assert all(spot.height() == pytest.approx(30.0) for spot in boxes)
-        assert all(left.right() < right.left() for left, right in pairwise(boxes))
-        assert (boxes[0].top() > rect.top()) == bool(view.anchors)
-        assert (boxes[0].bottom() < rect.bottom() - 1) == view.below
+def test_boxes_and_cells_fill_the_width() -> None:
+    rect = QRectF(7, 11, 400, 30)
+    boxes = score_boxes(rect)
+    assert boxes[0].left() == pytest.approx(rect.left())
+    assert boxes[-1].right() == pytest.approx(rect.right())
+    assert all(left.right() < right.left() for left, right in pairwise(boxes))
+    cells = score_cells(QRectF(7, 11, 400, brush_scale_height(30.0)))
+    assert cells[0].left() == pytest.approx(7)
+    assert cells[-1].right() == pytest.approx(407)
+    assert all(left.right() == pytest.approx(right.left()) for left, right in pairwise(cells))
+    assert all(cell.height() == pytest.approx(30.0) for cell in cells)
 
 
-def drawn(view: ScoreScaleView) -> QImage:
+AREA = QRectF(10, 10, 400, brush_scale_height(34.0))
+
+
+def drawn(view: BrushScaleView) -> QImage:
     image = QImage(420, 80, QImage.Format.Format_RGB32)
     image.fill(QColor("#ffffff"))
     painter = QPainter(image)
-    paint_score_scale(painter, QRectF(10, 10, 400, scale_height(34.0, view)), view)
+    paint_brush_scale(painter, AREA, view)
     painter.end()
     return image
 
@@ -182,7 +189,7 @@ def drawn(view: ScoreScaleView) -> QImage:
 def dark_share(image: QImage, spot: QRectF) -> float:
     area = spot.toRect()
     dark = sum(
-        image.pixelColor(x, y).lightness() < 128
+        image.pixelColor(x, y).lightness() < 235
         for x in range(area.left(), area.right())
         for y in range(area.top(), area.bottom())
     )
@@ -190,28 +197,31 @@ def dark_share(image: QImage, spot: QRectF) -> float:
 
 
 @pytest.mark.parametrize("own", [None, 1, 6, 10])
-def test_only_the_own_score_is_filled(qapp, own) -> None:
-    view = ScoreScaleView(own=own)
-    image = drawn(view)
-    boxes = score_boxes(QRectF(10, 10, 400, scale_height(34.0, view)), view)
-    filled = [n for n, spot in enumerate(boxes, 1) if dark_share(image, spot) > 0.5]
-    assert filled == ([] if own is None else [own])
+def test_the_stroke_ends_at_the_own_score(qapp, own) -> None:
+    image = drawn(BrushScaleView(own=own))
+    filled = [n for n, spot in enumerate(score_cells(AREA), 1) if dark_share(image, spot) > 0.5]
+    assert filled == list(range(1, (own or 0) + 1))
+
+
+def test_a_pointed_score_shows_how_far_the_stroke_would_go(qapp) -> None:
+    image = drawn(BrushScaleView(own=3, pointed=7))
+    shares = [dark_share(image, spot) for spot in score_cells(AREA)]
+    assert all(share > 0.5 for share in shares[:7])
+    assert all(share < 0.4 for share in shares[7:])
 
 
 @pytest.mark.parametrize("measured", [1, 5, 9, 10])
 def test_the_measured_words_stay_within_the_scale(qapp, measured) -> None:
-    text = f"measured {measured}"
-    image = drawn(ScoreScaleView(measured=measured, measured_text=text))
+    image = drawn(BrushScaleView(measured=measured, measured_text=f"measured {measured}"))
     assert dark_share(image, QRectF(0, 0, 9, 80)) == 0
     assert dark_share(image, QRectF(411, 0, 9, 80)) == 0
-    # The triangle stands under its box: something is drawn there.
-    view = ScoreScaleView(measured=measured, measured_text=text)
-    spot = score_boxes(QRectF(10, 10, 400, scale_height(34.0, view)), view)[measured - 1]
-    below = QRectF(spot.center().x() - 7, spot.bottom() + 2, 14, 20)
+    # The triangle stands under its score: something is drawn there.
+    spot = score_cells(AREA)[measured - 1]
+    below = QRectF(spot.center().x() - 7, strip_of(AREA).bottom() + 2, 14, 17)
     assert dark_share(image, below) > 0.05
 
 
-def test_the_scale_prints_as_letters(qapp, tmp_path: Path) -> None:
+def test_the_printed_scale_prints_as_letters(qapp, tmp_path: Path) -> None:
     pypdf = pytest.importorskip("pypdf")
     path = tmp_path / "scale.pdf"
     writer = QPdfWriter(str(path))
@@ -219,12 +229,12 @@ def test_the_scale_prints_as_letters(qapp, tmp_path: Path) -> None:
     writer.setPageMargins(QMarginsF(0, 0, 0, 0))
     painter = QPainter(writer)
     painter.scale(writer.width() / 100, writer.width() / 100)
-    view = ScoreScaleView(own=6, measured=7, measured_text="measured 7", anchors=ANCHORS)
-    paint_score_scale(painter, QRectF(5, 5, 80, scale_height(8.0, view)), view)
+    paint_score_scale(painter, QRectF(5, 15, 80, 8), ScoreScaleView(own=6))
+    paint_anchor_words(painter, QRectF(5, 5, 80, 8), ANCHORS, 3.0, "#141414")
     painter.end()
     page = pypdf.PdfReader(str(path)).pages[0]
     text = page.extract_text().replace("\t", " ")
-    for word in ("far from it", "matches", "measured 7", "10"):
+    for word in ("far from it", "matches", "6", "10"):
         assert word in text
     assert not page.images
 

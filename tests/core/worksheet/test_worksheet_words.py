@@ -18,7 +18,7 @@ from core.worksheet import words
 from core.worksheet.compare import (
     change_sentence,
     direction,
-    direction_sentence,
+    directions,
     measured_lines,
     nothing_to_compare,
     shown_score,
@@ -154,10 +154,12 @@ def test_a_sheet_like_the_photo_matches_everywhere() -> None:
     lines = measured_lines(OwnScores(7, 10, 9), sheet_check())
     assert [line.measured for line in lines] == [10, 10, 10, 10]
     assert [line.direction for line in lines] == ["measured closer", "alike", "alike", None]
-    assert lines[0].sentence == (
-        "Matches in every band. It measured closer to the photo than you saw it."
+    assert lines[0].sentence == lines[1].sentence == "Matches in every band."
+    assert all(line.whole for line in lines)
+    assert directions(lines) == (
+        "It measured closer to the photo than you saw it: hue.",
+        "It measured much as you saw it: value and intensity.",
     )
-    assert lines[1].sentence == "Matches in every band. It measured much as you saw it."
     assert lines[3].sentence == "Every line is in place."
 
 
@@ -180,10 +182,8 @@ def test_a_lighter_band_is_named_with_its_side() -> None:
     assert value.measured is not None
     assert value.measured < 8
     assert value.direction == "seen closer"
-    assert value.sentence == (
-        "Matches in 1 of 3 bands. You saw it closer to the photo than it measured. "
-        "Look at band A first: lighter by 2."
-    )
+    assert value.sentence == ("Matches in 1 of 3 bands. Look at band A first: lighter by 2.")
+    assert not value.whole
     assert lines["placement"].sentence == "Look at the line below band A first: 6% low."
 
 
@@ -205,10 +205,10 @@ def test_what_cannot_be_told_is_said_so() -> None:
 
 def test_no_sentence_grades_agreement_or_ranks() -> None:
     """Being near one's measurement is never praised, being far from it never blamed."""
-    said = " ".join(direction_sentence(way) for way in ("seen closer", "measured closer", "alike"))
+    said = ""
     for own in range(1, 11):
         lines = measured_lines(OwnScores(own, own, own, own), sheet_check(shifts=(6.0, 0.0)))
-        said += " ".join(line.sentence for line in lines)
+        said += " ".join((*(line.sentence for line in lines), *directions(lines)))
     assert not re.search(
         r"wrong|right|correct|accura|agree|over-?rate|under-?rate|good|bad|too high|too low|rank"
         r"|average|total|overall",
@@ -245,7 +245,8 @@ def in_another_tongue():
 def test_every_text_can_be_translated(in_another_tongue) -> None:
     lighter = ((60.0, 17.0, -42.0), *WANTED[1:])
     check = sheet_check(lighter, (6.0, 0.0))
-    texts = [line.sentence for line in measured_lines(OwnScores(9, 2, 5, 9), check)]
+    lines = measured_lines(OwnScores(9, 2, 5, 9), check)
+    texts = [*(line.sentence for line in lines), *directions(lines)]
     for worked in ("improved", "worse", "stayed", None):
         texts += [change_sentence(Change((), thing, worked)) for thing in CHANGES]
     for index in (0, 1):
