@@ -13,6 +13,7 @@ from app.cards.control import CardControl
 from app.files.opening import Opener
 from app.files.study_files import StudyFiles
 from app.services.checker import Checker
+from app.services.class_set.desk import ClassDesk
 from app.services.notices import Notices
 from app.services.planner import Planner
 from app.services.reader import Reader
@@ -39,6 +40,8 @@ class Workspace:
         The teacher's own paint boxes.
     cards : CardControl
         Where a card is asked for: `cards.open("worksheet")`.
+    desk : ClassDesk
+        The class set that is open, if one is.
     """
 
     document: Document
@@ -53,6 +56,7 @@ class Workspace:
     checker: Checker
     speech: Speech
     cards: CardControl
+    desk: ClassDesk
 
 
 class Page(QWidget):
@@ -69,6 +73,10 @@ class Page(QWidget):
     def heightForWidth(self, width: int) -> int:
         # A page fills the height it is given; the wish of its layout would make it scroll.
         return self.minimumSizeHint().height()
+
+    def show_to_class(self) -> bool:
+        """Show the class what this page has for it (F5); False leaves it to the window."""
+        return False
 
     def take(self, mime: QMimeData) -> bool:
         """Use what is pasted while this page is shown; False leaves it to the window."""

@@ -23,7 +23,13 @@ CLASS_KINDS = ("tickets", "worksheets", "contact", "slips", "hard", "kit")
 
 
 def class_pdf(
-    folder: Path, kind: str, paper_name: str, *, bw: bool, students: int | None = None
+    folder: Path,
+    kind: str,
+    paper_name: str,
+    *,
+    bw: bool,
+    students: int | None = None,
+    language: str = "en",
 ) -> bytes:
     """The PDF of one kind of a class set's prints; Qt must have begun (`begin_drawing`).
 
@@ -31,6 +37,8 @@ def class_pdf(
     ----------
     students : int, optional
         For how many a kit list is; as many as the class has otherwise.
+    language : str
+        Of the checks that are kept.
 
     Raises
     ------
@@ -56,7 +64,7 @@ def class_pdf(
         data = _data(folder, class_set, "kit")
         pages = lay_out_kit(data, students or len(class_list.students), paper, bw=bw)
     else:
-        pages = _prints(folder, class_set, kind, paper)
+        pages = _prints(folder, class_set, kind, paper, language)
     return pdf_of(pages, class_set.title or class_set.exercise.title)
 
 
@@ -73,7 +81,9 @@ def _data(folder: Path, class_set: ClassSet, kind: Kind) -> CardData:
     return gather(kind, replace(study, worksheet=sheet), pictures, wording, date=today())
 
 
-def _prints(folder: Path, class_set: ClassSet, kind: str, paper: Paper) -> tuple[Page, ...]:
+def _prints(
+    folder: Path, class_set: ClassSet, kind: str, paper: Paper, language: str
+) -> tuple[Page, ...]:
     """What is printed of the paintings."""
     # deferred: start-up time
     from app.cards.class_prints import lay_out_contact, lay_out_hard, lay_out_slips
@@ -82,7 +92,7 @@ def _prints(folder: Path, class_set: ClassSet, kind: str, paper: Paper) -> tuple
     study = class_set.exercise
     assert study.photo is not None, "a class set has a photo"
     assert study.bands is not None, "and lines"
-    checks = found_checks(folder, class_set)
+    checks = found_checks(folder, class_set, language)
     placement = sort_pictures(class_set, checks).placement
     students = shown_students(folder, class_set, placement, checks)
     sky = image_of(sky_of(read_picture(folder, study.photo.digest), study.bands.horizon))

@@ -18,6 +18,7 @@ from app.files.pasted import png_of
 from app.files.recent import Recent
 from app.files.study_files import Arrived, StudyFiles, arrived
 from app.services.notices import Notices
+from core.class_set.folder import FILE_NAME, holds_class_set
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.photo import open_photo
@@ -38,6 +39,8 @@ class Opener(QObject):
         self.recent = recent
         self.take_many: Callable[[tuple[Path, ...]], object] | None = None
         """What to do with several files, where somebody can: a class set."""
+        self.take_class: Callable[[Path], object] | None = None
+        """What to do with the folder of a class set."""
 
     def choose(self) -> None:
         """Ask for a file."""
@@ -47,7 +50,11 @@ class Opener(QObject):
             self.open_path(path)
 
     def open_path(self, path: Path) -> None:
-        """Open a file."""
+        """Open a file, or a class set by its folder or the file in it."""
+        folder = path.parent if path.name == FILE_NAME else path
+        if self.take_class is not None and holds_class_set(folder):
+            self.take_class(folder)
+            return
         self._files.open(partial(_open_path, path), path)
 
     def open_sample(self, name: str) -> None:

@@ -54,6 +54,19 @@ def use_language(code: str) -> None:
     set_catalogue(QCoreApplication.translate)
 
 
+def speak_without_window(code: str) -> None:
+    """Speak this language in a process that has no application: one that checks pictures."""
+    if code == "en":
+        return
+    translator = QTranslator()
+    if translator.load(str(FOLDER / f"gradewash_{code}.qm")):
+
+        def found(context: str, text: str) -> str:
+            return translator.translate(context, text) or text
+
+        set_catalogue(found)
+
+
 def language_in_use() -> str:
     """The code of the language spoken now, one of LANGUAGES."""
     code = QLocale().name().split("_")[0]

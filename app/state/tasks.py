@@ -73,6 +73,27 @@ class _Runner(QRunnable):
         self._relay.ended.emit(result, error)
 
 
+_own_pools: list[QThreadPool] = []
+
+
+def own_pool() -> QThreadPool:
+    """One thread, and what is to be done in it in the order it was asked for.
+
+    For work that takes long because it waits for others, which would keep a thread from all
+    else, and for work that must not overlap.
+    """
+    pool = QThreadPool()
+    pool.setMaxThreadCount(1)
+    _own_pools.append(pool)
+    return pool
+
+
+def give_back(pool: QThreadPool) -> None:
+    """The pool is wanted no more."""
+    if pool in _own_pools:
+        _own_pools.remove(pool)
+
+
 _unfinished: set[Task] = set()
 """Started tasks, cancelled or not: the worker speaks through them to the end, whoever closes
 the window that began them. (So no parent: it would delete them too early.)"""
@@ -93,8 +114,10 @@ class Task(QObject):
     done = Signal(object)
     failed = Signal(object)
 
-    def __init__(self, work: Work) -> None:
+    def __init__(self, work: Work, pool: QThreadPool | None = None) -> None:
+        """`pool` is where it runs, from `own_pool`; otherwise with all other work."""
         super().__init__()
+        self._pool = pool or QThreadPool.globalInstance()
         self._over = False
         self._cancelled = False
         self._relay = _Relay(self)
@@ -113,7 +136,7 @@ class Task(QObject):
     def start(self) -> None:
         """Queue the work."""
         _unfinished.add(self)
-        QThreadPool.globalInstance().start(self._runner)
+        self._pool.start(self._runner)
 
     def cancel(self) -> None:
         """Ask the work to stop; nothing arrives from here on."""
@@ -153,8 +176,9 @@ class Latest(QObject):
     busy = Signal(float)
     idle = Signal()
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(self, parent: QObject | None = None, pool: QThreadPool | None = None) -> None:
         super().__init__(parent)
+        self._pool = pool
         self._task: Task | None = None
         self._share = 0.0
         self._timer = QTimer(self, singleShot=True, interval=SHOW_PROGRESS_AFTER_MS)
@@ -185,7 +209,7 @@ class Latest(QObject):
         """
         if self._task is not None:
             self._task.cancel()
-        task = self._task = Task(work)
+        task = self._task = Task(work, self._pool)
         self._share = 0.0
         self._timer.start()
         task.progressed.connect(lambda share: self._progress(task, share))
@@ -234,4 +258,8 @@ def cancel_all() -> None:
 
 def wait_for_tasks(timeout_ms: int = 5000) -> bool:
     """Wait until no worker runs; for the end of the program and of a test."""
-    return QThreadPool.globalInstance().waitForDone(timeout_ms)
+    until = monotonic() + timeout_ms / 1000
+    done = True
+    for pool in (QThreadPool.globalInstance(), *_own_pools):
+        done = pool.waitForDone(max(0, round(1000 * (until - monotonic())))) and done
+    return done

@@ -17,12 +17,14 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QRadioButton, QSizePolicy, QWidget
 
+from app.drawing.ink import draw_text, text_size
 from app.look import look
-from app.look.space import CONTROL, EDGE, RADIUS
+from app.look.space import CONTROL, EDGE, RADIUS, WITHIN
 from app.look.type import CHOSEN, MEDIUM
 from app.widgets.layouts import layout_of
 
 _SIDE = 15
+_DISC = 21
 _CLOSE_SIDE = 4
 
 
@@ -34,6 +36,7 @@ class _Segment(QRadioButton):
     def __init__(self, text: str, parent: QWidget) -> None:
         super().__init__(text, parent)
         self.side = _SIDE
+        self.count = 0
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
 
@@ -43,7 +46,13 @@ class _Segment(QRadioButton):
     def sizeHint(self) -> QSize:
         scale = look().type
         width = QFontMetricsF(scale.font("control", CHOSEN)).horizontalAdvance(self.text())
+        width += self._disc() + WITHIN if self.count else 0
         return QSize(round(width + 2 * scale.grow(self.side)), scale.grow(CONTROL))
+
+    def _disc(self) -> float:
+        """The width of the disc with the count."""
+        scale = look().type
+        return max(scale.grow(_DISC), text_size(str(self.count), scale.px("note"))[0] + 12)
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
@@ -82,8 +91,25 @@ class _Segment(QRadioButton):
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(3, 3, -3, -3), 3, 3)
         painter.setPen(QColor(ink))
         painter.setFont(look().type.font("control", CHOSEN if self.isChecked() else MEDIUM))
-        painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, self.text())
+        rest = self._disc() + WITHIN if self.count else 0
+        words = QRectF(self.rect()).adjusted(0, 0, -rest, 0)
+        painter.drawText(words, Qt.AlignmentFlag.AlignCenter, self.text())
+        if self.count:
+            self._paint_count(painter, ink)
         painter.end()
+
+    def _paint_count(self, painter: QPainter, ink: str) -> None:
+        """How many wait, on a disc of the words' ink."""
+        theme, scale = look().theme, look().type
+        disc = QRectF(0, 0, self._disc(), scale.grow(_DISC))
+        disc.moveCenter(QRectF(self.rect()).center())
+        disc.moveRight(self.width() - scale.grow(self.side))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(ink))
+        painter.drawRoundedRect(disc, disc.height() / 2, disc.height() / 2)
+        ground = theme.on_ink if ink == theme.ink else theme.ink
+        size = scale.px("note")
+        draw_text(painter, disc.center(), str(self.count), size, ground, CHOSEN)
 
 
 class SegmentedControl(QWidget):
@@ -148,6 +174,23 @@ class SegmentedControl(QWidget):
 
     def _usable(self, key: str) -> bool:
         return self._segments[key].isEnabled() and not self._segments[key].isHidden()
+
+    def set_count(self, key: str, count: int, spoken: str) -> None:
+        """Show how many wait behind a choice; none at 0.
+
+        Parameters
+        ----------
+        spoken : str
+            What a screen reader calls the choice then.
+        """
+        segment = self._segments[key]
+        if segment.count != count:
+            segment.count = count
+            segment.updateGeometry()
+            layout_of(self).invalidate()
+            self.updateGeometry()
+            segment.update()
+        segment.setAccessibleName(spoken)
 
     def set_close(self, close: bool) -> None:
         """Leave less room beside the words, where a row would not hold them otherwise."""

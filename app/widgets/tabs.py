@@ -66,6 +66,8 @@ class PageTabs(QTabBar):
         theme, scale = look().theme, look().type
         painter = QPainter(self)
         for index in range(self.count()):
+            if not self.isTabVisible(index):
+                continue
             rect = QRectF(self.tabRect(index))
             chosen = index == self.currentIndex()
             enabled = self.isTabEnabled(index)

@@ -93,6 +93,13 @@ class Header(QWidget):
             self._tabs.addTab(text)
         self._make_room()
 
+    def set_tab_shown(self, index: int, shown: bool) -> None:
+        """Offer a page or leave it out."""
+        with QSignalBlocker(self._tabs):
+            self._tabs.setTabVisible(index, shown)
+        self._make_room()
+        self._elide()
+
     def show_page(self, index: int) -> None:
         """Mark a tab as the chosen one."""
         with QSignalBlocker(self._tabs):
@@ -140,7 +147,8 @@ class Header(QWidget):
         margins = self._row.contentsMargins()
         rest = margins.left() + margins.right() + 8 * WITHIN + 12
         rest += sum(button.sizeHint().width() for button in self._actions)
-        rest += sum(self._tabs.tabSizeHint(i).width() for i in range(self._tabs.count()))
+        tabs = [i for i in range(self._tabs.count()) if self._tabs.isTabVisible(i)]
+        rest += sum(self._tabs.tabSizeHint(i).width() for i in tabs)
         menus = self._bar.sizeHint().width()
         self._button.setText(self._button_text)
         if rest + menus + self._button.sizeHint().width() > self.width():

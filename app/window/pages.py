@@ -58,4 +58,5 @@ PAGES: tuple[PageKind, ...] = (
     _page("mix", lambda: translate("pages", "Mix"), "MixPage"),
     _page("sheets", lambda: translate("pages", "Sheets"), "SheetsPage"),
     _page("worksheet", lambda: translate("pages", "Worksheet"), "WorksheetPage"),
+    _page("classset", lambda: translate("pages", "Class"), "ClassSetPage"),
 )

@@ -15,10 +15,12 @@ from PySide6.QtGui import (
     QGuiApplication,
     QKeySequence,
     QResizeEvent,
+    QUndoGroup,
 )
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from app.cards.control import CardControl
+from app.classset.actions import ClassActions
 from app.classview.room import ClassRoom
 from app.errors import install_hook
 from app.files.files_ask import ask_title
@@ -28,6 +30,7 @@ from app.files.recent import Recent
 from app.files.study_files import StudyFiles
 from app.read.page import ReadPage
 from app.services.checker import Checker
+from app.services.class_set.desk import ClassDesk
 from app.services.notices import NoticeDisplay, Notices
 from app.services.planner import Planner
 from app.services.reader import Reader
@@ -51,6 +54,9 @@ from core.file_sentences import shown_name
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.study import with_title
+
+CLASS_PAGE = "classset"
+"""The page that is there only while a class set is open."""
 
 
 class Window(QMainWindow):
@@ -88,6 +94,7 @@ class Window(QMainWindow):
             self.files,
             self,
         )
+        self.desk = ClassDesk(self.notices, data, self)
         self.workspace = Workspace(
             document=self.document,
             reader=self.reader,
@@ -101,6 +108,7 @@ class Window(QMainWindow):
             checker=self.checker,
             speech=self.speech,
             cards=self.cards,
+            desk=self.desk,
         )
         self.class_room = ClassRoom(self.workspace, self)
         self._may_close = False
@@ -109,9 +117,13 @@ class Window(QMainWindow):
         self._scrolls: dict[int, PageScroll] = {}
         install_hook(self.notices.problem)
 
-        undo = self.document.stack.createUndoAction(self, translate("menu", "&Undo"))
+        # A study and a class set are undone apart: by the page that is shown.
+        self._undo = QUndoGroup(self)
+        self._undo.addStack(self.document.stack)
+        self._undo.addStack(self.desk.document.stack)
+        undo = self._undo.createUndoAction(self, translate("menu", "&Undo"))
         undo.setShortcut(QKeySequence(QKeySequence.StandardKey.Undo))
-        redo = self.document.stack.createRedoAction(self, translate("menu", "&Redo"))
+        redo = self._undo.createRedoAction(self, translate("menu", "&Redo"))
         # The same keys on every system, as the guide lists them; the first stands in the menu.
         redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         self.header = Header(undo, redo, self)
@@ -120,23 +132,30 @@ class Window(QMainWindow):
         self._stack = QStackedWidget(self)
         self._assemble()
         self.preferences_control = PreferencesControl(self.preferences, self)
+        self.class_actions = ClassActions(self.workspace, self)
+        self.opener.take_many = self.class_actions.take_many
+        self.opener.take_class = self.class_actions.open_path
         self._menus = WindowMenus(
             self,
             self.header,
             self.workspace,
+            self.class_actions,
             Commands(
                 ask_for_title=self.ask_for_title,
                 close=self.close,
                 paste=self.paste,
                 print_card=self.cards.open,
                 show_preferences=self.preferences_control.show,
-                toggle_class_view=self.class_room.toggle,
+                toggle_class_view=self._toggle_class_view,
             ),
         )
         self.help = self._menus.help
         for kind in PAGES:
             self.header.add_tab(kind.title())
         self.header.page_chosen.connect(self.show_page)
+        self.desk.opened.connect(self._on_class_set)
+        self.desk.changed.connect(lambda before, after: self._show_title())
+        self._on_class_set()
         self.document.study_changed.connect(lambda before, after: self._show_title())
         self.document.unsaved_changed.connect(lambda unsaved: self._show_title())
         self.files.place_changed.connect(self._show_title)
@@ -155,6 +174,10 @@ class Window(QMainWindow):
         self._stack.setCurrentWidget(self._scrolls[index])
         self.header.show_page(index)
         self._menus.show_page(page)
+        of_class = PAGES[index].key == CLASS_PAGE
+        document = self.desk.document if of_class else self.document
+        self._undo.setActiveStack(document.stack)
+        self._show_title()
 
     def page(self, key: str) -> Page:
         """The page of a key, made if need be."""
@@ -167,6 +190,29 @@ class Window(QMainWindow):
         """Make the other pages ready while nobody waits for anything."""
         self._warmup = Warmup(self._steps_ahead(), lambda: wait_for_tasks(0), self)
         self._warmup.begin()
+
+    def _on_class_set(self) -> None:
+        """Another class set is open, or none: its tab comes or goes."""
+        index = next(i for i, kind in enumerate(PAGES) if kind.key == CLASS_PAGE)
+        there = self.desk.class_set is not None
+        self.header.set_tab_shown(index, there)
+        if there:
+            self.show_page(index)
+        elif self._of_class:
+            self.show_page(0)
+
+    @property
+    def _of_class(self) -> bool:
+        """Whether what is shown is the class set's."""
+        return self._undo.activeStack() is self.desk.document.stack
+
+    def _toggle_class_view(self) -> None:
+        """The page shown may have something for the class; else it is the class view."""
+        scroll = self._stack.currentWidget()
+        if self.class_room.is_open or not (
+            isinstance(scroll, PageScroll) and scroll.page.show_to_class()
+        ):
+            self.class_room.toggle()
 
     def _steps_ahead(self) -> Iterator[Callable[[], object]]:
         for index, kind in enumerate(PAGES):
@@ -216,6 +262,9 @@ class Window(QMainWindow):
         self.close()
 
     def _show_title(self) -> None:
+        if self._of_class:
+            self._show_class_title()
+            return
         title, unsaved = self.document.study.title, self.document.unsaved
         shown, path = title, self.files.path
         if self.files.read_only:
@@ -229,6 +278,16 @@ class Window(QMainWindow):
         shown = shown.replace("[*]", "[ * ]")  # Qt's own mark
         self.setWindowTitle(f"{shown}[*] - {name}" if shown else f"{name}[*]")
         self.setWindowModified(unsaved)
+
+    def _show_class_title(self) -> None:
+        """A class set is saved after each edit: nothing of it is ever unsaved for long."""
+        class_set = self.desk.class_set
+        named = () if class_set is None else (class_set.title, class_set.exercise.title)
+        title = ", ".join(filter(None, named))
+        self.header.show_title(title, False)
+        name = translate("window", "Gradewash")
+        self.setWindowTitle(f"{title.replace('[*]', '[ * ]')} - {name}" if title else name)
+        self.setWindowModified(False)
 
     def paste(self) -> None:
         """The page shown has the first say; else it is a photo to open."""
@@ -256,6 +315,10 @@ class Window(QMainWindow):
         if self.files.must_ask and not self._may_close:
             event.ignore()
             self.files.leaving(self._close_now)
+            return
+        if self.desk.class_set is not None:
+            event.ignore()
+            self.desk.close(self._close_now)
             return
         geometry = bytes(self.saveGeometry().toHex().data()).decode("ascii")
         write_json({"geometry": geometry}, self._folder / "window.json")

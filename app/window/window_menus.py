@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QWidget
 
+from app.classset.actions import ClassActions
 from app.widgets.actions import make_action
 from app.widgets.buttons import InkButton
 from app.window.header import Header
@@ -43,12 +44,18 @@ class WindowMenus:
     """
 
     def __init__(
-        self, window: QWidget, header: Header, workspace: Workspace, commands: Commands
+        self,
+        window: QWidget,
+        header: Header,
+        workspace: Workspace,
+        class_actions: ClassActions,
+        commands: Commands,
     ) -> None:
         """`window` owns the actions; undo and redo are the header's."""
         self._owner = window
         self._header = header
         self._do = commands
+        self._class_actions = class_actions
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         self._marks: dict[str, QAction] = {}
         self._fill_study(workspace)
@@ -85,6 +92,7 @@ class WindowMenus:
             self._owner, translate("menu", "&Print a card..."), self._do.print_card, keys
         )
         menu.insertAction(self._marks["study"], card)
+        menu.insertMenu(self._marks["study"], self._class_actions.menu(menu))
 
     def _fill_edit(self) -> None:
         menu = self._header.menu("edit")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 
@@ -75,6 +76,18 @@ def study_bytes(folder: ClassFolder, number: int) -> bytes:
         picture.digest: folder.read_picture(picture.digest) for picture in wanted if picture
     }
     return study_to_bytes(study, pictures)
+
+
+def file_stem(code: str, number: int) -> str:
+    """A file's name for a code, with nothing in it that a file system refuses.
+
+    >>> file_stem("K7", 1), file_stem("a/b", 2), file_stem("..", 3)
+    ('K7', 'a_b-02', 'student-03')
+    """
+    stem = re.sub(r"[^\w-]+", "_", code).strip("_")
+    if not stem:
+        return f"student-{number:02d}"
+    return stem if stem == code else f"{stem}-{number:02d}"
 
 
 def joined_remark(marking: Marking) -> str:

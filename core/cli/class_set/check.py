@@ -14,6 +14,7 @@ from typing import Any
 from core.class_set.check_all import AHEAD
 from core.class_set.checking import check_folder, still_to_check
 from core.class_set.pool import WORKERS, CheckingPool
+from core.class_set.time_left import time_left
 from core.cli.class_set.common import (
     add_folder,
     count_text,
@@ -85,22 +86,6 @@ def run(args: argparse.Namespace) -> int:
         )
         say_questions(folder.class_set, sorted_now(folder.path, folder.class_set))
     return 0
-
-
-def time_left(done: int, of: int, seconds: float) -> str:
-    """How long the rest will take at the pace so far, in words.
-
-    >>> time_left(10, 60, 8.0)
-    'about 1 minute left'
-    """
-    rest = seconds / max(done, 1) * (of - done)
-    if rest < 50:
-        text = translate("command line", "about {n} seconds left")
-        return text.format(n=max(5, 5 * round(rest / 5)))
-    minutes = max(1, round(rest / 60))
-    one = translate("command line", "about {n} minute left")
-    more = translate("command line", "about {n} minutes left")
-    return (one if minutes == 1 else more).format(n=minutes)
 
 
 def _tell(number: int, of: int, seconds: float) -> None:

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import argparse
-import re
 from pathlib import Path
 
 from core.class_set.folder import ClassFolder, open_folder
 from core.class_set.kept_checks import found_checks
 from core.class_set.model import ClassSet
+from core.class_set.place_text import place_typed
 from core.class_set.questions import Sorted, shown_slot, sort_pictures
 from core.class_set.ticket import Slot
 from core.cli.layout import say
@@ -17,8 +17,6 @@ from core.i18n import translate
 from core.photo import strip_private
 from core.pictures import digest_of
 from core.places import data_folder
-
-_PLACE = re.compile(r"(.+?)\s*[/ ]\s*(w?)([12])", re.IGNORECASE)
 
 
 def add_folder(parser: argparse.ArgumentParser) -> None:
@@ -39,10 +37,12 @@ def slot_of(text: str, class_set: ClassSet) -> Slot:
     Raises
     ------
     UsageError
-        It is none, or no student has the code.
+        It is none.
+    ClassSetError
+        No student has the code.
     """
-    found = _PLACE.fullmatch(text.strip())
-    if found is None:
+    slot = place_typed(text, class_set.class_list)
+    if slot is None:
         raise UsageError(
             translate(
                 "command line",
@@ -50,14 +50,7 @@ def slot_of(text: str, class_set: ClassSet) -> Slot:
                 "the worksheet page about it, or aside.",
             ).format(text=text)
         )
-    student = class_set.class_list.with_code(found[1])
-    if student is None:
-        raise UsageError(
-            translate("command line", "There is no student {code} in this class.").format(
-                code=found[1]
-            )
-        )
-    return Slot(student.number, int(found[3]) - 1, "page" if found[2] else "sheet")
+    return slot
 
 
 def picture_meant(text: str, folder: ClassFolder) -> str:

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import argparse
-import re
 from pathlib import Path
 
-from core.class_set.studies import study_bytes
+from core.class_set.studies import file_stem, study_bytes
 from core.cli.class_set.common import add_folder, count_text, opened
 from core.cli.layout import say
 from core.errors import ClassSetError, UsageError
@@ -64,15 +63,3 @@ def run(args: argparse.Namespace) -> int:
         )
     )
     return 0
-
-
-def file_stem(code: str, number: int) -> str:
-    """A file's name for a code, with nothing in it that a file system refuses.
-
-    >>> file_stem("K7", 1), file_stem("a/b", 2), file_stem("..", 3)
-    ('K7', 'a_b-02', 'student-03')
-    """
-    stem = re.sub(r"[^\w-]+", "_", code).strip("_")
-    if not stem:
-        return f"student-{number:02d}"
-    return stem if stem == code else f"{stem}-{number:02d}"

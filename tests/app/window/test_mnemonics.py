@@ -51,7 +51,7 @@ def test_every_letter_of_a_menu_opens_one_entry(spoken, sky_window, qtbot) -> No
             found += doubled(menu, f"{kind.key} {name}")
         pages.append(kind.key)
     assert found == []
-    assert pages == ["read", "mix", "sheets", "worksheet"]
+    assert pages == ["read", "mix", "sheets", "worksheet", "classset"]
 
 
 def test_the_menu_bar_itself_too(spoken, sky_window) -> None:

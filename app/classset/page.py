@@ -1,0 +1,295 @@
+"""The Class page: sort, pin up, find what was hard, write the marks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Literal, assert_never
+
+from PySide6.QtCore import QMimeData, QSize, Qt
+from PySide6.QtGui import QAction, QDragEnterEvent, QDropEvent, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
+
+from app.classset import headline
+from app.classset.actions import ClassActions
+from app.classset.found_hard import FoundHardPart
+from app.classset.mark_list import MarkListPart
+from app.classset.part import ClassPart
+from app.classset.pin_up import PinUpPart
+from app.classset.progress import WorkProgress
+from app.classset.sort import SortPart
+from app.files.brought import paths_in
+from app.look import look
+from app.look.space import GROUP, MARGIN, WITHIN
+from app.widgets.actions import make_action
+from app.widgets.buttons import EdgeButton
+from app.widgets.notice import EmptyState
+from app.widgets.segmented import SegmentedControl
+from app.workspace import Menu, Page, Workspace
+from core.i18n import translate
+
+PartKey = Literal["sort", "pin_up", "found_hard", "mark_list"]
+
+PARTS: dict[PartKey, type[ClassPart]] = {
+    "sort": SortPart,
+    "pin_up": PinUpPart,
+    "found_hard": FoundHardPart,
+    "mark_list": MarkListPart,
+}
+"""The parts in the order of an evening."""
+
+
+def part_title(key: PartKey) -> str:
+    """What a part is called."""
+    match key:
+        case "sort":
+            return translate("class set page", "Sort")
+        case "pin_up":
+            return translate("class set page", "Pin-up")
+        case "found_hard":
+            return translate("class set page", "Found hard")
+        case "mark_list":
+            return translate("class set page", "Mark list")
+        case _:
+            assert_never(key)
+
+
+class ClassSetPage(Page):
+    """A row above, a part below."""
+
+    def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._workspace = workspace
+        self.desk = workspace.desk
+        self.actions_of_class = ClassActions(workspace, self)
+        self.setProperty("ground", "paper")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setAcceptDrops(True)
+        self._parts: dict[PartKey, ClassPart] = {}
+        keys = [key for key, kind in PARTS.items() if kind.ready]
+        self.choice = SegmentedControl(
+            [(key, part_title(key)) for key in keys],
+            translate("class set page", "Part of the class set"),
+            self,
+        )
+        self.line = QLabel(self)
+        self.line.setProperty("role", "strong")
+        self.second = QLabel(self)
+        self.second.setProperty("role", "second")
+        self.second.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.progress = WorkProgress(self)
+        self.bring = EdgeButton(translate("class set page", "Bring in pictures"), "plus", self)
+        self.print_button = EdgeButton(translate("class set page", "Print"), "print", self)
+        self._texts = {each: each.text() for each in (self.bring, self.print_button)}
+        self.stack = QStackedWidget(self)
+        self.empty = EmptyState("", "", "", "plus", self.stack)
+        self.stack.addWidget(self.empty)
+        self._key: PartKey = "sort"
+        self._actions = {
+            "view": tuple(
+                make_action(self, part_title(key), self._showing(key), f"Alt+{number}")
+                for number, key in enumerate(keys, 1)
+            )
+        }
+        self._lay_out()
+        self._connect()
+        self._on_opened()
+
+    @property
+    def part(self) -> ClassPart | None:
+        """The part that is shown; None while there is nothing to show."""
+        now = self.stack.currentWidget()
+        return now if isinstance(now, ClassPart) else None
+
+    def show_part(self, key: PartKey) -> ClassPart:
+        """Show a part; it is made when it is first shown."""
+        self._key = key
+        self.choice.set_chosen(key)
+        if key not in self._parts:
+            self._parts[key] = PARTS[key](self._workspace, self.stack)
+            self.stack.addWidget(self._parts[key])
+            self._parts[key].begin()
+        if self._holds_something:
+            self.stack.setCurrentWidget(self._parts[key])
+        self._refresh()
+        return self._parts[key]
+
+    def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
+        return self._actions.get(menu, ())
+
+    def least_size(self) -> QSize:
+        return QSize(look().type.grow(860), look().type.grow(480))
+
+    def show_to_class(self) -> bool:
+        return self.part is not None and self.part.show_to_class()
+
+    def take(self, mime: QMimeData) -> bool:
+        """Files that are pasted are brought in."""
+        paths = paths_in(mime)
+        if not paths or self.desk.class_set is None:
+            return False
+        self.desk.add(paths)
+        return True
+
+    # Within
+
+    @property
+    def _holds_something(self) -> bool:
+        class_set = self.desk.class_set
+        return class_set is not None and bool(class_set.brought)
+
+    def _lay_out(self) -> None:
+        self._row = QHBoxLayout()
+        self._row.setContentsMargins(MARGIN, 0, MARGIN, 0)
+        self._row.setSpacing(GROUP)
+        self._row.addWidget(self.choice)
+        self._row.addWidget(self.line)
+        self._row.addWidget(self.second, 1)
+        self._row.addWidget(self.progress, 2)
+        self._row.addWidget(self.bring)
+        self._row.addSpacing(WITHIN - GROUP)
+        self._row.addWidget(self.print_button)
+        self._head = QWidget(self)
+        self._head.setLayout(self._row)
+        self._rule = QWidget(self)
+        self._rule.setFixedHeight(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self._head)
+        column.addWidget(self._rule)
+        column.addWidget(self.stack, 1)
+        self._fit()
+
+    def _connect(self) -> None:
+        desk = self.desk
+        self.choice.chosen.connect(lambda key: self.show_part(_part_key(key)))
+        self.bring.clicked.connect(self.actions_of_class.bring_in)
+        self.print_button.setMenu(self.actions_of_class.print_menu(self.print_button))
+        self.progress.stop_asked.connect(desk.stop)
+        self.progress.go_on_asked.connect(desk.check)
+        self.empty.asked.connect(self._begin_or_bring)
+        desk.opened.connect(self._on_opened)
+        desk.changed.connect(lambda before, after: self._refresh())
+        desk.sorted_changed.connect(self._refresh)
+        desk.underway_changed.connect(self._show_progress)
+        desk.pictures.ready.connect(self._on_pictures)
+
+    def _begin_or_bring(self) -> None:
+        if self.desk.class_set is None:
+            self.actions_of_class.new()
+        else:
+            self.actions_of_class.bring_in()
+
+    def _showing(self, key: PartKey) -> Callable[[], None]:
+        def show() -> None:
+            if self.desk.class_set is not None:
+                self.show_part(key).take_focus()
+
+        return show
+
+    def _on_opened(self) -> None:
+        for part in self._parts.values():
+            part.begin()
+        class_set = self.desk.class_set
+        if class_set is None:
+            self.empty.set_texts(
+                translate("class set page", "No class set is open."),
+                translate(
+                    "class set page",
+                    "A class set keeps the sheets of one class, with what you say of them.",
+                ),
+                translate("class set page", "New class set"),
+            )
+        else:
+            self.empty.set_texts(
+                translate("class set page", "No picture yet."),
+                translate(
+                    "class set page",
+                    "Print the tickets and lay one beside each sheet when you photograph it. Then "
+                    "drop all pictures here, in any order, sideways too.",
+                ),
+                translate("class set page", "Bring in pictures"),
+            )
+        asked = self.desk.sorted is not None and bool(self.desk.sorted.questions)
+        if self._holds_something:
+            self.show_part("sort" if asked else "pin_up")
+        else:
+            self.stack.setCurrentWidget(self.empty)
+            self._refresh()
+
+    def _refresh(self) -> None:
+        class_set, found = self.desk.class_set, self.desk.sorted
+        for widget in (self.choice, self.bring, self.print_button):
+            widget.setEnabled(class_set is not None)
+        self._show_progress()
+        if class_set is None or found is None:
+            self.line.clear()
+            self.second.clear()
+            return
+        if self._holds_something and self.part is None:
+            self.show_part(self._key)
+            return
+        asked = len(found.questions)
+        spoken = part_title("sort")
+        if asked:
+            spoken = translate("class set page", "Sort, {n} to look at").format(n=asked)
+        self.choice.set_count("sort", asked, spoken)
+        sorting = self._key == "sort"
+        say = headline.pictures_placed if sorting else headline.students_in
+        self.line.setText(say(class_set, found))
+        self._second = "" if sorting else headline.what_is_not(class_set, found)
+        self.second.setText(self._second)
+        self.second.setToolTip(self._second)
+        if self.part is not None:
+            self.part.refresh()
+
+    def _on_pictures(self) -> None:
+        if self.part is not None:
+            self.part.refresh()
+
+    def _show_progress(self) -> None:
+        underway = self.desk.underway
+        self.progress.show_work(underway, 0 if underway else self.desk.unchecked)
+        self.second.setVisible(self.progress.isHidden())
+
+    def _fit(self) -> None:
+        self._head.setFixedHeight(look().type.grow(53))
+        self._rule.setStyleSheet(f"background: {look().theme.rule};")
+
+    # Qt
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._make_room()
+
+    def changeEvent(self, event: object) -> None:
+        super().changeEvent(event)  # type: ignore[arg-type]
+        if hasattr(self, "_rule"):
+            self._fit()
+            self._make_room()
+
+    def _make_room(self) -> None:
+        """With large text or long words the buttons keep their icons alone."""
+        for button, text in self._texts.items():
+            button.setText(text)
+            button.setAccessibleName(text)
+        rest = self.choice.sizeHint().width() + self.line.sizeHint().width() + 2 * MARGIN
+        rest += look().type.grow(260) + 5 * GROUP
+        room = self.width() - rest
+        for button in (self.print_button, self.bring):
+            wanted = sum(each.sizeHint().width() for each in self._texts)
+            if wanted > room:
+                button.setText("")
+                button.setToolTip(self._texts[button])
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if self.desk.class_set is not None and paths_in(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        if self.take(event.mimeData()):
+            event.acceptProposedAction()
+
+
+def _part_key(text: str) -> PartKey:
+    return next(key for key in PARTS if key == text)

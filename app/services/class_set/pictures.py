@@ -1,0 +1,104 @@
+"""Small images of a class set's pictures, made in a worker when they are first wanted."""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QSize, Qt, Signal
+from PySide6.QtGui import QImage, QImageReader
+
+from app.drawing.pyramid import image_of
+from app.state.tasks import Latest, give_back, own_pool
+from core.errors import GradewashError
+from core.photo import open_photo
+from core.progress import Progress, ShouldStop
+
+WIDTH = 480
+"""Pixels across: what the marking column shows on a wide screen."""
+
+MOST = 300
+"""Images kept: both sheets of a class, with their worksheets, at half a megabyte each."""
+
+
+class ClassPictures(QObject):
+    """Images by their files.
+
+    Signals
+    -------
+    ready()
+        One or more of those asked for are there now.
+    """
+
+    ready = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._pool = own_pool()
+        self.destroyed.connect(lambda *_, pool=self._pool: give_back(pool))
+        self._work = Latest(self, self._pool)
+        self._made: OrderedDict[Path, QImage | None] = OrderedDict()
+        self._wanted: OrderedDict[Path, bool] = OrderedDict()
+
+    @property
+    def working(self) -> bool:
+        """Whether images are still to come."""
+        return bool(self._wanted)
+
+    def forget(self) -> None:
+        """Another class set: none of these is wanted any more."""
+        self._work.cancel()
+        self._made.clear()
+        self._wanted.clear()
+
+    def painting(self, path: Path) -> QImage | None:
+        """A straightened painting, a JPEG of ours; None while it is not there."""
+        return self._get(path, whole=False)
+
+    def photo(self, path: Path) -> QImage | None:
+        """A picture as it was brought in; None while it is not there."""
+        return self._get(path, whole=True)
+
+    def _get(self, path: Path, *, whole: bool) -> QImage | None:
+        if path in self._made:
+            self._made.move_to_end(path)
+            return self._made[path]
+        self._wanted[path] = whole
+        self._next()
+        return None
+
+    def _next(self) -> None:
+        if self._work.running or not self._wanted:
+            return
+        path, whole = next(iter(self._wanted.items()))
+
+        def work(progress: Progress, should_stop: ShouldStop) -> QImage | None:
+            return _of_any_kind(path) if whole else _of_jpeg(path)
+
+        self._work.run(work, lambda image: self._keep(path, image))
+
+    def _keep(self, path: Path, image: QImage | None) -> None:
+        self._wanted.pop(path, None)
+        self._made[path] = image
+        while len(self._made) > MOST:
+            self._made.popitem(last=False)
+        self.ready.emit()
+        self._next()
+
+
+def _of_jpeg(path: Path) -> QImage | None:
+    reader = QImageReader(str(path))
+    size = reader.size()
+    if size.width() > WIDTH:
+        reader.setScaledSize(QSize(WIDTH, max(1, round(size.height() * WIDTH / size.width()))))
+    image = reader.read()
+    return None if image.isNull() else image.convertToFormat(QImage.Format.Format_RGB32)
+
+
+def _of_any_kind(path: Path) -> QImage | None:
+    try:
+        image = image_of(open_photo(path).pixels)
+    except GradewashError:
+        return None
+    smooth = Qt.TransformationMode.SmoothTransformation
+    return image.scaled(WIDTH, WIDTH, Qt.AspectRatioMode.KeepAspectRatio, smooth)
