@@ -42,7 +42,7 @@ class ClassActions(QObject):
 
     def menu(self, parent: QWidget) -> QMenu:
         """The submenu of the window's first menu."""
-        menu = QMenu(translate("menu", "C&lass set"), parent)
+        menu = QMenu(translate("menu", "Class s&et"), parent)
         add = partial(self._add, menu)
         add(translate("menu", "&New class set..."), self.new)
         add(translate("menu", "&Open a class set..."), self.choose)

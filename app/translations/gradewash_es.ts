@@ -3729,7 +3729,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>&amp;Close the class set</source>
         <translation>&amp;Cerrar la carpeta de clase</translation>
     </message>
-</context>
+<message>
+        <source>Class s&amp;et</source>
+        <translation>Carp&amp;eta de clase</translation>
+    </message>
+    </context>
 <context>
     <name>mix</name>
     <message>
@@ -8716,5 +8720,9 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>{n} files could not be brought in. The first: </source>
         <translation>No se pudieron traer {n} archivos. El primero: </translation>
     </message>
-</context>
+<message>
+        <source>Kit list</source>
+        <translation>Lista de material</translation>
+    </message>
+    </context>
 </TS>
