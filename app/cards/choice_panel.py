@@ -64,6 +64,7 @@ class ChoicePanel(QWidget):
         self.students.stepped.connect(lambda n: self._choose(students=n))
         self._labelled(translate("cards", "Card"), self.kind)
         self._answers = self._labelled(translate("cards", "Answers"), self.fill)
+        self.students.setContentsMargins(0, 0, 0, WITHIN)
         self._column.addWidget(self.students)
         self._labelled(translate("cards", "Paper"), self.paper)
         self._labelled(translate("cards", "Printer"), self.ink)
