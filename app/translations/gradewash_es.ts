@@ -173,11 +173,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo's height</source>
+        <source>Horizon line, percent of the photo&apos;s height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -472,11 +472,11 @@
         <translation>Aplica {bands}</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -548,7 +548,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher's remark</source>
+        <source>Your teacher&apos;s remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -564,7 +564,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -736,7 +736,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Read the labels of your paints; your school's rules come first. Keep rinse water apart from drinking water, and wash your hands.</source>
+        <source>Read the labels of your paints; your school&apos;s rules come first. Keep rinse water apart from drinking water, and wash your hands.</source>
         <translation>Lee las etiquetas de tus pinturas; las normas de tu centro van primero. Separa el agua de enjuagar del agua de beber y lávate las manos.</translation>
     </message>
     <message>
@@ -878,7 +878,7 @@
         <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
     </message>
     <message>
-        <source>{name} is a study of another photo: bring it into that lesson's class set.</source>
+        <source>{name} is a study of another photo: bring it into that lesson&apos;s class set.</source>
         <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
     </message>
     <message>
@@ -970,7 +970,7 @@
         <translation>demasiado alta</translation>
     </message>
     <message>
-        <source>Mark the line's height in pencil on the tape before wetting the sheet.</source>
+        <source>Mark the line&apos;s height in pencil on the tape before wetting the sheet.</source>
         <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
     </message>
     <message>
@@ -1018,7 +1018,7 @@
         <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
     </message>
     <message>
-        <source>{name} names none of this class's codes: write a code and an id on each line, with a comma between.</source>
+        <source>{name} names none of this class&apos;s codes: write a code and an id on each line, with a comma between.</source>
         <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
     </message>
     <message>
@@ -1046,7 +1046,7 @@
         <translation>Su etiqueta es de la lista de otra clase.</translation>
     </message>
     <message>
-        <source>The number on its ticket is not on this class's list.</source>
+        <source>The number on its ticket is not on this class&apos;s list.</source>
         <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
     </message>
     <message>
@@ -1062,7 +1062,7 @@
         <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
     </message>
     <message>
-        <source>It is at {place}. Look at the painting's corners.</source>
+        <source>It is at {place}. Look at the painting&apos;s corners.</source>
         <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
     </message>
     <message>
@@ -1086,7 +1086,7 @@
         <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
     </message>
     <message>
-        <source>This folder's class-set.json is no class set: choose another folder.</source>
+        <source>This folder&apos;s class-set.json is no class set: choose another folder.</source>
         <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
     </message>
     <message>
@@ -1213,7 +1213,7 @@
         <source>marks</source>
         <translation>notas</translation>
     </message>
-<message>
+    <message>
         <source>There is no student {code} in this class.</source>
         <translation>En esta clase no hay estudiante {code}.</translation>
     </message>
@@ -1228,6 +1228,353 @@
     <message>
         <source>about {n} minutes left</source>
         <translation>quedan unos {n} minutos</translation>
+    </message>
+</context>
+<context>
+    <name>class set page</name>
+    <message>
+        <source>Open the lesson&apos;s photo or study first: a class set takes its photo, lines and paints.</source>
+        <translation>Abre primero la foto o el estudio de la lección: la carpeta de clase toma su foto, sus líneas y sus pinturas.</translation>
+    </message>
+    <message>
+        <source>Open a class set: choose its folder</source>
+        <translation>Abrir una carpeta de clase: elígela</translation>
+    </message>
+    <message>
+        <source>Bring in all pictures of a folder</source>
+        <translation>Traer todas las imágenes de una carpeta</translation>
+    </message>
+    <message>
+        <source>Where do the students&apos; studies go?</source>
+        <translation>¿Dónde van los estudios de los estudiantes?</translation>
+    </message>
+    <message>
+        <source>Wrote {n} studies, one a student, into {name}.</source>
+        <translation>Se escribieron {n} estudios, uno por estudiante, en {name}.</translation>
+    </message>
+    <message>
+        <source>class</source>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>Saved {name}.</source>
+        <translation>Se guardó {name}.</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Of {n} sheets only the painting is kept now.</source>
+        <translation>De {n} láminas ya solo se conserva la pintura.</translation>
+    </message>
+    <message>
+        <source>{n} stay as they are: no painting was found.</source>
+        <translation>{n} quedan como están: no se encontró ninguna pintura.</translation>
+    </message>
+    <message>
+        <source>The class set in {name} is gone. Its folder stays.</source>
+        <translation>La carpeta de clase de {name} ya no está. Su directorio queda.</translation>
+    </message>
+    <message>
+        <source>Pictures and studies</source>
+        <translation>Imágenes y estudios</translation>
+    </message>
+    <message>
+        <source>Bring in pictures</source>
+        <translation>Traer imágenes</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>Tables</source>
+        <translation>Tablas</translation>
+    </message>
+    <message>
+        <source>Save the mark list</source>
+        <translation>Guardar la lista de notas</translation>
+    </message>
+    <message>
+        <source>Your key</source>
+        <translation>Tu clave</translation>
+    </message>
+    <message>
+        <source>Add your school&apos;s own numbers?</source>
+        <translation>¿Añadir los números de tu escuela?</translation>
+    </message>
+    <message>
+        <source>A gradebook knows your students by a number or a login. If you have a file with a code and that number on each line, it is read for this table and not kept.</source>
+        <translation>El cuaderno de notas conoce a tus estudiantes por un número o un usuario. Si tienes un archivo con un código y ese número en cada línea, se lee para esta tabla y no se guarda.</translation>
+    </message>
+    <message>
+        <source>&amp;Choose the file...</source>
+        <translation>&amp;Elegir el archivo...</translation>
+    </message>
+    <message>
+        <source>&amp;Codes only</source>
+        <translation>&amp;Solo códigos</translation>
+    </message>
+    <message>
+        <source>Keep only the paintings?</source>
+        <translation>¿Conservar solo las pinturas?</translation>
+    </message>
+    <message>
+        <source>Of {n} sheets only the straightened painting is kept: hands, desks and rooms around them go, and so do pictures laid aside. This cannot be undone.</source>
+        <translation>De {n} láminas se conserva solo la pintura enderezada: se van manos, mesas y aulas de alrededor, y también las imágenes apartadas. No se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>&amp;Tidy</source>
+        <translation>&amp;Ordenar</translation>
+    </message>
+    <message>
+        <source>Delete this class set?</source>
+        <translation>¿Borrar esta carpeta de clase?</translation>
+    </message>
+    <message>
+        <source>{pictures} pictures, {checks} files of checks, and all marks and remarks in {name} go. Other files in that folder stay. Backups and the phone keep what they have. This cannot be undone.</source>
+        <translation>Se van {pictures} imágenes, {checks} archivos de revisiones y todas las notas y observaciones de {name}. Los demás archivos de ese directorio quedan. Las copias de seguridad y el teléfono conservan lo que tienen. No se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>&amp;Delete for good</source>
+        <translation>&amp;Borrar para siempre</translation>
+    </message>
+    <message>
+        <source>Replace the studies in this folder?</source>
+        <translation>¿Reemplazar los estudios de esta carpeta?</translation>
+    </message>
+    <message>
+        <source>{name} is there already, and perhaps others.</source>
+        <translation>{name} ya está allí, y quizá otros.</translation>
+    </message>
+    <message>
+        <source>&amp;Replace them</source>
+        <translation>&amp;Reemplazarlos</translation>
+    </message>
+    <message>
+        <source>Tickets</source>
+        <translation>Etiquetas</translation>
+    </message>
+    <message>
+        <source>Worksheets with codes</source>
+        <translation>Fichas con códigos</translation>
+    </message>
+    <message>
+        <source>Contact pages</source>
+        <translation>Páginas de contactos</translation>
+    </message>
+    <message>
+        <source>Slips to give out</source>
+        <translation>Notas para repartir</translation>
+    </message>
+    <message>
+        <source>What the class found hard</source>
+        <translation>Lo que le costó a la clase</translation>
+    </message>
+    <message>
+        <source>Mark list as CSV</source>
+        <translation>Lista de notas en CSV</translation>
+    </message>
+    <message>
+        <source>Mark list as XLSX</source>
+        <translation>Lista de notas en XLSX</translation>
+    </message>
+    <message>
+        <source>Table for a gradebook</source>
+        <translation>Tabla para un cuaderno de notas</translation>
+    </message>
+    <message>
+        <source>{n} of {all} students in</source>
+        <translation>{n} de {all} estudiantes entregaron</translation>
+    </message>
+    <message>
+        <source>{n} of {all} pictures have found their place</source>
+        <translation>{n} de {all} imágenes tienen su sitio</translation>
+    </message>
+    <message>
+        <source>{n} sheet missing</source>
+        <translation>falta {n} lámina</translation>
+    </message>
+    <message>
+        <source>{n} sheets missing</source>
+        <translation>faltan {n} láminas</translation>
+    </message>
+    <message>
+        <source>{n} sheet late</source>
+        <translation>{n} lámina tarde</translation>
+    </message>
+    <message>
+        <source>{n} sheets late</source>
+        <translation>{n} láminas tarde</translation>
+    </message>
+    <message>
+        <source>{n} sheet excused</source>
+        <translation>{n} lámina dispensada</translation>
+    </message>
+    <message>
+        <source>{n} sheets excused</source>
+        <translation>{n} láminas dispensadas</translation>
+    </message>
+    <message>
+        <source>{n} student excused</source>
+        <translation>{n} estudiante con dispensa</translation>
+    </message>
+    <message>
+        <source>{n} students excused</source>
+        <translation>{n} estudiantes con dispensa</translation>
+    </message>
+    <message>
+        <source>{n} of {all} marked</source>
+        <translation>{n} de {all} con nota</translation>
+    </message>
+    <message>
+        <source>New class set</source>
+        <translation>Nueva carpeta de clase</translation>
+    </message>
+    <message>
+        <source>It takes the photo, the lines and the paints of {title}. Students go by codes, so that names stay with you.</source>
+        <translation>Toma la foto, las líneas y las pinturas de {title}. Los estudiantes van por códigos: los nombres se quedan contigo.</translation>
+    </message>
+    <message>
+        <source>The same students as in the class set that is open</source>
+        <translation>Los mismos estudiantes que en la carpeta de clase abierta</translation>
+    </message>
+    <message>
+        <source>These are codes, not names</source>
+        <translation>Son códigos, no nombres</translation>
+    </message>
+    <message>
+        <source>Make it</source>
+        <translation>Crearla</translation>
+    </message>
+    <message>
+        <source>class set</source>
+        <translation>carpeta de clase</translation>
+    </message>
+    <message>
+        <source>A class set keeps one class&apos;s sheets.</source>
+        <translation>Una carpeta de clase guarda las láminas de una clase.</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Codes: a range, a list with commas, or a file</source>
+        <translation>Códigos: un intervalo, una lista con comas o un archivo</translation>
+    </message>
+    <message>
+        <source>Another folder...</source>
+        <translation>Otro directorio...</translation>
+    </message>
+    <message>
+        <source>Folder of the class set</source>
+        <translation>Directorio de la carpeta de clase</translation>
+    </message>
+    <message>
+        <source>Folder: {path}</source>
+        <translation>Directorio: {path}</translation>
+    </message>
+    <message>
+        <source>There is a class set already: choose another folder.</source>
+        <translation>Ya hay una carpeta de clase: elige otro directorio.</translation>
+    </message>
+    <message>
+        <source>A code looks like a name, and names stay with you: give a code instead, or say that it is none.</source>
+        <translation>Un código parece un nombre, y los nombres se quedan contigo: da un código o di que no lo es.</translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation>Ordenar</translation>
+    </message>
+    <message>
+        <source>Pin-up</source>
+        <translation>Mural</translation>
+    </message>
+    <message>
+        <source>Found hard</source>
+        <translation>Lo que costó</translation>
+    </message>
+    <message>
+        <source>Mark list</source>
+        <translation>Lista de notas</translation>
+    </message>
+    <message>
+        <source>Part of the class set</source>
+        <translation>Parte de la carpeta de clase</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>No class set is open.</source>
+        <translation>No hay ninguna carpeta de clase abierta.</translation>
+    </message>
+    <message>
+        <source>A class set keeps the sheets of one class, with what you say of them.</source>
+        <translation>Una carpeta de clase guarda las láminas de una clase, con lo que dices de ellas.</translation>
+    </message>
+    <message>
+        <source>No picture yet.</source>
+        <translation>Todavía no hay imágenes.</translation>
+    </message>
+    <message>
+        <source>Print the tickets and lay one beside each sheet when you photograph it. Then drop all pictures here, in any order, sideways too.</source>
+        <translation>Imprime las etiquetas y pon una junto a cada lámina al fotografiarla. Después suelta aquí todas las imágenes, en cualquier orden, también de lado.</translation>
+    </message>
+    <message>
+        <source>Sort, {n} to look at</source>
+        <translation>Ordenar, {n} por mirar</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Avance</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Not checked yet: {n}</source>
+        <translation>Sin revisar: {n}</translation>
+    </message>
+    <message>
+        <source>Check them</source>
+        <translation>Revisarlas</translation>
+    </message>
+    <message>
+        <source>Stopping...</source>
+        <translation>Parando...</translation>
+    </message>
+    <message>
+        <source>Bringing in {done} of {all}</source>
+        <translation>Trayendo {done} de {all}</translation>
+    </message>
+    <message>
+        <source>Looking at the files...</source>
+        <translation>Mirando los archivos...</translation>
+    </message>
+    <message>
+        <source>Checking: {done} of {all}</source>
+        <translation>Revisando: {done} de {all}</translation>
+    </message>
+    <message>
+        <source>Getting ready to check...</source>
+        <translation>Preparando la revisión...</translation>
+    </message>
+    <message>
+        <source>{n} pictures of this class set are gone from its folder, {name} among them: bring them in again.</source>
+        <translation>Faltan {n} imágenes de esta carpeta de clase, entre ellas {name}: tráelas otra vez.</translation>
+    </message>
+    <message>
+        <source>{n} files could not be brought in. The first: </source>
+        <translation>No se pudieron traer {n} archivos. El primero: </translation>
+    </message>
+    <message>
+        <source>Kit list</source>
+        <translation>Lista de material</translation>
     </message>
 </context>
 <context>
@@ -1508,7 +1855,7 @@
         <translation>Imprime una hoja en PDF: plan, ficha, observaciones o lista de material.</translation>
     </message>
     <message>
-        <source>a study, a photo for a plan or a blank worksheet, or a class set's folder</source>
+        <source>a study, a photo for a plan or a blank worksheet, or a class set&apos;s folder</source>
         <translation>un estudio, una foto para un plan o una ficha en blanco, o la carpeta de una clase</translation>
     </message>
     <message>
@@ -1528,7 +1875,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study's: a box's name, or its file</source>
+        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -1536,7 +1883,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student's own scores are in</source>
+        <source>findings even before the student&apos;s own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -1636,7 +1983,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -1652,7 +1999,7 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student's own scores should come first</source>
+        <source>print the scores too: the student&apos;s own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
@@ -1772,7 +2119,7 @@
         <translation>Empieza un estudio: la foto con sus líneas, en un solo archivo.</translation>
     </message>
     <message>
-        <source>the sky photo, or a study for a new lesson from it: photo, lines, paints and mixes stay, the student's work is left out</source>
+        <source>the sky photo, or a study for a new lesson from it: photo, lines, paints and mixes stay, the student&apos;s work is left out</source>
         <translation>la foto del cielo, o un estudio del que empezar una lección nueva: se quedan foto, líneas, pinturas y mezclas; el trabajo del estudiante se deja fuera</translation>
     </message>
     <message>
@@ -1780,7 +2127,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo's name</source>
+        <source>the title; otherwise made from the photo&apos;s name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -1804,7 +2151,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -1896,7 +2243,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher's remark: {text}</source>
+        <source>The teacher&apos;s remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -1948,11 +2295,11 @@
         <translation>guardar, revisar y calificar las láminas de toda una clase</translation>
     </message>
     <message>
-        <source>a new lesson from another class set: its photo, lines, paints and mixes, and its class unless --codes names another; the students' work is left out</source>
+        <source>a new lesson from another class set: its photo, lines, paints and mixes, and its class unless --codes names another; the students&apos; work is left out</source>
         <translation>una lección nueva a partir de otra carpeta de clase: su foto, líneas, pinturas y mezclas, y su clase si --codes no da otra; el trabajo de los estudiantes se deja fuera</translation>
     </message>
     <message>
-        <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students' work</source>
+        <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students&apos; work</source>
         <translation>la foto del cielo, un estudio con sus líneas y pinturas, u otra carpeta de clase: su foto, líneas y pinturas, sin el trabajo de sus estudiantes</translation>
     </message>
     <message>
@@ -2080,18 +2427,6 @@
         <translation>Se revisaron {n} láminas.</translation>
     </message>
     <message>
-        <source>about {n} seconds left</source>
-        <translation>quedan unos {n} segundos</translation>
-    </message>
-    <message>
-        <source>about {n} minute left</source>
-        <translation>queda cerca de {n} minuto</translation>
-    </message>
-    <message>
-        <source>about {n} minutes left</source>
-        <translation>quedan unos {n} minutos</translation>
-    </message>
-    <message>
         <source>{n} of {all}</source>
         <translation>{n} de {all}</translation>
     </message>
@@ -2108,7 +2443,7 @@
         <translation>--jobs {text} no es un número de tareas: da de 1 a {most}.</translation>
     </message>
     <message>
-        <source>the class set's folder</source>
+        <source>the class set&apos;s folder</source>
         <translation>la carpeta de la clase</translation>
     </message>
     <message>
@@ -2116,11 +2451,7 @@
         <translation>{text} no es un sitio: escribe 14/1 para la primera lámina de 14, 14/w1 para la página de su ficha, o aside.</translation>
     </message>
     <message>
-        <source>There is no student {code} in this class.</source>
-        <translation>En esta clase no hay estudiante {code}.</translation>
-    </message>
-    <message>
-        <source>{n} pictures are called {name}: give the picture's own file, or the start of its digest from gradewash class show --json.</source>
+        <source>{n} pictures are called {name}: give the picture&apos;s own file, or the start of its digest from gradewash class show --json.</source>
         <translation>{n} imágenes se llaman {name}: da el archivo de la imagen, o el principio de su digest según gradewash class show --json.</translation>
     </message>
     <message>
@@ -2240,7 +2571,7 @@
         <translation>la tabla que escribir: su nombre acaba en .csv o .xlsx</translation>
     </message>
     <message>
-        <source>your own CSV with a code and the school's id on each line: adds the column id; it is read and not kept</source>
+        <source>your own CSV with a code and the school&apos;s id on each line: adds the column id; it is read and not kept</source>
         <translation>tu propio CSV con un código y el identificador de la escuela en cada línea: añade la columna id; se lee y no se guarda</translation>
     </message>
     <message>
@@ -2335,23 +2666,7 @@
         <source>No paint is to be seen in this picture. If there is a painting, give its corners in pixels, clockwise from the top left one: {option}.</source>
         <translation>En esta imagen no se ve pintura. Si hay una pintura, da sus esquinas en píxeles, en el sentido del reloj desde la de arriba a la izquierda: {option}.</translation>
     </message>
-<message>
-        <source>Print a card as a PDF: the plan, the worksheet, or the findings.</source>
-        <translation>Imprime una hoja en PDF: el plan, la ficha o las observaciones.</translation>
-    </message>
-    <message>
-        <source>the sky photo</source>
-        <translation>la foto del cielo</translation>
-    </message>
-    <message>
-        <source>{name} is a study already: begin one with a photo.</source>
-        <translation>{name} ya es un estudio: empieza uno con una foto.</translation>
-    </message>
-    <message>
-        <source>plan (the default), worksheet or findings; of a class set tickets (the default), worksheets, contact, slips or hard</source>
-        <translation>plan (lo habitual), worksheet o findings; de una carpeta de clase, tickets (lo habitual), worksheets, contact, slips o hard</translation>
-    </message>
-    </context>
+</context>
 <context>
     <name>errors</name>
     <message>
@@ -2418,7 +2733,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don't save</source>
+        <source>&amp;Don&apos;t save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -2637,7 +2952,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter's wheel.</source>
+        <source>The hue opposite on the painter&apos;s wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -2701,7 +3016,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper's hollows and looks grainy.</source>
+        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -2725,7 +3040,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment's code on the label, such as PB29.</source>
+        <source>The pigment&apos;s code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -2744,7 +3059,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -2880,7 +3195,7 @@
         <translation>T cuenta manos: elige una propuesta y escribe cuántas.</translation>
     </message>
     <message>
-        <source>A presenter's remote works: Page Down goes on.</source>
+        <source>A presenter&apos;s remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -2992,7 +3307,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter's wheel; that is common practice.</source>
+        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -3044,7 +3359,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -3124,11 +3439,11 @@
         <translation>Dos colores uno encima del otro piden una línea: divide la banda con Insertar. Las nubes que ninguna línea podría separar son su segundo color: se nombra con lo que cubre y se marca en pequeño en el círculo y la escala.</translation>
     </message>
     <message>
-        <source>A band's second colour has a mix of its own: open the band and press Second colour. It also says when to lay it.</source>
+        <source>A band&apos;s second colour has a mix of its own: open the band and press Second colour. It also says when to lay it.</source>
         <translation>El segundo color de una banda tiene su propia mezcla: abre la banda y pulsa Segundo color. También dice cuándo aplicarlo.</translation>
     </message>
     <message>
-        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. Where a band is toned down, the arrow shows where that leads; the dashes go on to the complement.</source>
+        <source>The painter&apos;s wheel. A letter&apos;s direction is its hue; the nearer the middle, the duller. Where a band is toned down, the arrow shows where that leads; the dashes go on to the complement.</source>
         <translation>El círculo del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. Donde una banda se apaga, la flecha muestra adónde lleva eso; los guiones siguen hasta el complementario.</translation>
     </message>
     <message>
@@ -3673,10 +3988,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>&amp;Class view</source>
         <translation>Vista de &amp;clase</translation>
     </message>
-<message>
-        <source>C&amp;lass set</source>
-        <translation>Carpeta de &amp;clase</translation>
-    </message>
     <message>
         <source>&amp;New class set...</source>
         <translation>&amp;Nueva carpeta de clase...</translation>
@@ -3729,11 +4040,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>&amp;Close the class set</source>
         <translation>&amp;Cerrar la carpeta de clase</translation>
     </message>
-<message>
+    <message>
         <source>Class s&amp;et</source>
         <translation>Carp&amp;eta de clase</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>mix</name>
     <message>
@@ -3849,15 +4160,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}'s measurements</source>
+        <source>using {paint}&apos;s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -4149,7 +4460,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box's reach.</source>
+        <source>Like {letter}, out of this box&apos;s reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -4417,7 +4728,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -4533,7 +4844,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el complementario exacto, {parts},</translation>
     </message>
     <message>
-        <source>Second colour of {letter}, {hue}: the paper's own white. {way}</source>
+        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
         <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
     <message>
@@ -5212,7 +5523,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Worksheet</source>
         <translation>Ficha</translation>
     </message>
-<message>
+    <message>
         <source>Class</source>
         <translation>Clase</translation>
     </message>
@@ -5352,7 +5663,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number} %</translation>
+        <translation>{number}&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -5386,7 +5697,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -5422,7 +5733,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -6234,7 +6545,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo's hue</source>
+        <source>every band is in the photo&apos;s hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -6282,15 +6593,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo's</source>
+        <source>other hues than the photo&apos;s</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo's</source>
+        <source>light and dark are not the photo&apos;s</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo's</source>
+        <source>bright and dull are not the photo&apos;s</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -6602,11 +6913,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Has movido donde acaban {letters} más allá de su sitio: vuelve la mitad del camino.</translation>
     </message>
     <message>
-        <source>You changed the {quality} of band {letters} past the photo's: go half the way back.</source>
+        <source>You changed the {quality} of band {letters} past the photo&apos;s: go half the way back.</source>
         <translation>El cambio de {quality} de la banda {letters} se ha pasado de la foto: vuelve la mitad del camino.</translation>
     </message>
     <message>
-        <source>You changed the {quality} of bands {letters} past the photo's: go half the way back.</source>
+        <source>You changed the {quality} of bands {letters} past the photo&apos;s: go half the way back.</source>
         <translation>El cambio de {quality} de las bandas {letters} se ha pasado de la foto: vuelve la mitad del camino.</translation>
     </message>
     <message>
@@ -6626,11 +6937,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Las esquinas de la pintura no son seguras, así que lo que se dice aquí es provisional: míralas antes.</translation>
     </message>
     <message>
-        <source>Band {letters} has the photo's hue.</source>
+        <source>Band {letters} has the photo&apos;s hue.</source>
         <translation>La banda {letters} tiene el matiz de la foto.</translation>
     </message>
     <message>
-        <source>Bands {letters} have the photo's hue.</source>
+        <source>Bands {letters} have the photo&apos;s hue.</source>
         <translation>Las bandas {letters} tienen el matiz de la foto.</translation>
     </message>
     <message>
@@ -6710,35 +7021,35 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>En esta imagen no se ve pintura. Si hay una pintura, arrastra las esquinas hasta ella.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is lighter than the photo's. More paint in it.</source>
+        <source>Band {letters}: its second colour is lighter than the photo&apos;s. More paint in it.</source>
         <translation>Banda {letters}: su segundo color es más claro que el de la foto. Ponle más pintura.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are lighter than the photo's. More paint in them.</source>
+        <source>Bands {letters}: their second colours are lighter than the photo&apos;s. More paint in them.</source>
         <translation>Bandas {letters}: sus segundos colores son más claros que los de la foto. Ponles más pintura.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is darker than the photo's. More water in it.</source>
+        <source>Band {letters}: its second colour is darker than the photo&apos;s. More water in it.</source>
         <translation>Banda {letters}: su segundo color es más oscuro que el de la foto. Ponle más agua.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are darker than the photo's. More water in them.</source>
+        <source>Bands {letters}: their second colours are darker than the photo&apos;s. More water in them.</source>
         <translation>Bandas {letters}: sus segundos colores son más oscuros que los de la foto. Ponles más agua.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is duller than the photo's. Mix it from fewer paints, in clean water.</source>
+        <source>Band {letters}: its second colour is duller than the photo&apos;s. Mix it from fewer paints, in clean water.</source>
         <translation>Banda {letters}: su segundo color es más apagado que el de la foto. Mézclalo con menos pinturas, en agua limpia.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are duller than the photo's. Mix them from fewer paints, in clean water.</source>
+        <source>Bands {letters}: their second colours are duller than the photo&apos;s. Mix them from fewer paints, in clean water.</source>
         <translation>Bandas {letters}: sus segundos colores son más apagados que los de la foto. Mézclalos con menos pinturas, en agua limpia.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is more intense than the photo's. Tone it down with a speck of its complement.</source>
+        <source>Band {letters}: its second colour is more intense than the photo&apos;s. Tone it down with a speck of its complement.</source>
         <translation>Banda {letters}: su segundo color es más intenso que el de la foto. Apágalo con una pizca de su complementario.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are more intense than the photo's. Tone each down with a speck of its complement.</source>
+        <source>Bands {letters}: their second colours are more intense than the photo&apos;s. Tone each down with a speck of its complement.</source>
         <translation>Bandas {letters}: sus segundos colores son más intensos que los de la foto. Apaga cada uno con una pizca de su complementario.</translation>
     </message>
     <message>
@@ -6941,11 +7252,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo's</source>
+        <source>Bands of sheet {number} beside the photo&apos;s</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student's own scores.</source>
+        <source>Band by band: waits for the student&apos;s own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -7061,7 +7372,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Observaciones, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student's own scores</source>
+        <source>Measured, shown before the student&apos;s own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -7073,11 +7384,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student's own scores are in</source>
+        <source>For the teacher: before the student&apos;s own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -7117,7 +7428,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -7261,7 +7572,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>imagen</translation>
     </message>
     <message>
-        <source>{name} may be a person's name, so the study does not keep it: give it a title, and students a code.</source>
+        <source>{name} may be a person&apos;s name, so the study does not keep it: give it a title, and students a code.</source>
         <translation>{name} puede ser el nombre de una persona, así que el estudio no lo guarda: ponle un título, y a los alumnos un código.</translation>
     </message>
 </context>
@@ -7320,11 +7631,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student's code</source>
+        <source>the student&apos;s code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class's code</source>
+        <source>the class&apos;s code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -7447,7 +7758,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash's strength</source>
+        <source>set the wash&apos;s strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -7527,7 +7838,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher's remark</source>
+        <source>write the teacher&apos;s remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -8034,7 +8345,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher's remark</source>
+        <source>Teacher&apos;s remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -8334,11 +8645,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet's picture on the Sheets page to open them.</source>
+        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
     </message>
     <message>
@@ -8361,368 +8672,5 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Photo</source>
         <translation>Foto</translation>
     </message>
-<message>
-        <source>Own scores first. Measured findings come after.</source>
-        <translation>Primero tus puntuaciones. Las observaciones medidas van después.</translation>
-    </message>
-    <message>
-        <source>You saw it closer to the photo than it measured.</source>
-        <translation>Lo viste más cerca de la foto de lo que midió.</translation>
-    </message>
-    <message>
-        <source>It measured closer to the photo than you saw it.</source>
-        <translation>Midió más cerca de la foto de lo que viste.</translation>
-    </message>
-    <message>
-        <source>It measured much as you saw it.</source>
-        <translation>Midió más o menos como lo viste.</translation>
-    </message>
-    </context>
-<context>
-    <name>class set page</name>
-    <message>
-        <source>Open the lesson's photo or study first: a class set takes its photo, lines and paints.</source>
-        <translation>Abre primero la foto o el estudio de la lección: la carpeta de clase toma su foto, sus líneas y sus pinturas.</translation>
-    </message>
-    <message>
-        <source>Open a class set: choose its folder</source>
-        <translation>Abrir una carpeta de clase: elígela</translation>
-    </message>
-    <message>
-        <source>Bring in all pictures of a folder</source>
-        <translation>Traer todas las imágenes de una carpeta</translation>
-    </message>
-    <message>
-        <source>Where do the students' studies go?</source>
-        <translation>¿Dónde van los estudios de los estudiantes?</translation>
-    </message>
-    <message>
-        <source>Wrote {n} studies, one a student, into {name}.</source>
-        <translation>Se escribieron {n} estudios, uno por estudiante, en {name}.</translation>
-    </message>
-    <message>
-        <source>class</source>
-        <translation>clase</translation>
-    </message>
-    <message>
-        <source>Saved {name}.</source>
-        <translation>Se guardó {name}.</translation>
-    </message>
-    <message>
-        <source>Show it</source>
-        <translation>Mostrar</translation>
-    </message>
-    <message>
-        <source>Of {n} sheets only the painting is kept now.</source>
-        <translation>De {n} láminas ya solo se conserva la pintura.</translation>
-    </message>
-    <message>
-        <source>{n} stay as they are: no painting was found.</source>
-        <translation>{n} quedan como están: no se encontró ninguna pintura.</translation>
-    </message>
-    <message>
-        <source>The class set in {name} is gone. Its folder stays.</source>
-        <translation>La carpeta de clase de {name} ya no está. Su directorio queda.</translation>
-    </message>
-    <message>
-        <source>Pictures and studies</source>
-        <translation>Imágenes y estudios</translation>
-    </message>
-    <message>
-        <source>Bring in pictures</source>
-        <translation>Traer imágenes</translation>
-    </message>
-    <message>
-        <source>Save as PDF</source>
-        <translation>Guardar como PDF</translation>
-    </message>
-    <message>
-        <source>Tables</source>
-        <translation>Tablas</translation>
-    </message>
-    <message>
-        <source>Save the mark list</source>
-        <translation>Guardar la lista de notas</translation>
-    </message>
-    <message>
-        <source>Your key</source>
-        <translation>Tu clave</translation>
-    </message>
-    <message>
-        <source>Add your school's own numbers?</source>
-        <translation>¿Añadir los números de tu escuela?</translation>
-    </message>
-    <message>
-        <source>A gradebook knows your students by a number or a login. If you have a file with a code and that number on each line, it is read for this table and not kept.</source>
-        <translation>El cuaderno de notas conoce a tus estudiantes por un número o un usuario. Si tienes un archivo con un código y ese número en cada línea, se lee para esta tabla y no se guarda.</translation>
-    </message>
-    <message>
-        <source>&amp;Choose the file...</source>
-        <translation>&amp;Elegir el archivo...</translation>
-    </message>
-    <message>
-        <source>&amp;Codes only</source>
-        <translation>&amp;Solo códigos</translation>
-    </message>
-    <message>
-        <source>Keep only the paintings?</source>
-        <translation>¿Conservar solo las pinturas?</translation>
-    </message>
-    <message>
-        <source>Of {n} sheets only the straightened painting is kept: hands, desks and rooms around them go, and so do pictures laid aside. This cannot be undone.</source>
-        <translation>De {n} láminas se conserva solo la pintura enderezada: se van manos, mesas y aulas de alrededor, y también las imágenes apartadas. No se puede deshacer.</translation>
-    </message>
-    <message>
-        <source>&amp;Tidy</source>
-        <translation>&amp;Ordenar</translation>
-    </message>
-    <message>
-        <source>Delete this class set?</source>
-        <translation>¿Borrar esta carpeta de clase?</translation>
-    </message>
-    <message>
-        <source>{pictures} pictures, {checks} files of checks, and all marks and remarks in {name} go. Other files in that folder stay. Backups and the phone keep what they have. This cannot be undone.</source>
-        <translation>Se van {pictures} imágenes, {checks} archivos de revisiones y todas las notas y observaciones de {name}. Los demás archivos de ese directorio quedan. Las copias de seguridad y el teléfono conservan lo que tienen. No se puede deshacer.</translation>
-    </message>
-    <message>
-        <source>&amp;Delete for good</source>
-        <translation>&amp;Borrar para siempre</translation>
-    </message>
-    <message>
-        <source>Replace the studies in this folder?</source>
-        <translation>¿Reemplazar los estudios de esta carpeta?</translation>
-    </message>
-    <message>
-        <source>{name} is there already, and perhaps others.</source>
-        <translation>{name} ya está allí, y quizá otros.</translation>
-    </message>
-    <message>
-        <source>&amp;Replace them</source>
-        <translation>&amp;Reemplazarlos</translation>
-    </message>
-    <message>
-        <source>Tickets</source>
-        <translation>Etiquetas</translation>
-    </message>
-    <message>
-        <source>Worksheets with codes</source>
-        <translation>Fichas con códigos</translation>
-    </message>
-    <message>
-        <source>Contact pages</source>
-        <translation>Páginas de contactos</translation>
-    </message>
-    <message>
-        <source>Slips to give out</source>
-        <translation>Notas para repartir</translation>
-    </message>
-    <message>
-        <source>What the class found hard</source>
-        <translation>Lo que le costó a la clase</translation>
-    </message>
-    <message>
-        <source>Mark list as CSV</source>
-        <translation>Lista de notas en CSV</translation>
-    </message>
-    <message>
-        <source>Mark list as XLSX</source>
-        <translation>Lista de notas en XLSX</translation>
-    </message>
-    <message>
-        <source>Table for a gradebook</source>
-        <translation>Tabla para un cuaderno de notas</translation>
-    </message>
-    <message>
-        <source>{n} of {all} students in</source>
-        <translation>{n} de {all} estudiantes entregaron</translation>
-    </message>
-    <message>
-        <source>{n} of {all} pictures have found their place</source>
-        <translation>{n} de {all} imágenes tienen su sitio</translation>
-    </message>
-    <message>
-        <source>{n} sheet missing</source>
-        <translation>falta {n} lámina</translation>
-    </message>
-    <message>
-        <source>{n} sheets missing</source>
-        <translation>faltan {n} láminas</translation>
-    </message>
-    <message>
-        <source>{n} sheet late</source>
-        <translation>{n} lámina tarde</translation>
-    </message>
-    <message>
-        <source>{n} sheets late</source>
-        <translation>{n} láminas tarde</translation>
-    </message>
-    <message>
-        <source>{n} sheet excused</source>
-        <translation>{n} lámina dispensada</translation>
-    </message>
-    <message>
-        <source>{n} sheets excused</source>
-        <translation>{n} láminas dispensadas</translation>
-    </message>
-    <message>
-        <source>{n} student excused</source>
-        <translation>{n} estudiante con dispensa</translation>
-    </message>
-    <message>
-        <source>{n} students excused</source>
-        <translation>{n} estudiantes con dispensa</translation>
-    </message>
-    <message>
-        <source>{n} of {all} marked</source>
-        <translation>{n} de {all} con nota</translation>
-    </message>
-    <message>
-        <source>New class set</source>
-        <translation>Nueva carpeta de clase</translation>
-    </message>
-    <message>
-        <source>It takes the photo, the lines and the paints of {title}. Students go by codes, so that names stay with you.</source>
-        <translation>Toma la foto, las líneas y las pinturas de {title}. Los estudiantes van por códigos: los nombres se quedan contigo.</translation>
-    </message>
-    <message>
-        <source>The same students as in the class set that is open</source>
-        <translation>Los mismos estudiantes que en la carpeta de clase abierta</translation>
-    </message>
-    <message>
-        <source>These are codes, not names</source>
-        <translation>Son códigos, no nombres</translation>
-    </message>
-    <message>
-        <source>Make it</source>
-        <translation>Crearla</translation>
-    </message>
-    <message>
-        <source>class set</source>
-        <translation>carpeta de clase</translation>
-    </message>
-    <message>
-        <source>A class set keeps one class's sheets.</source>
-        <translation>Una carpeta de clase guarda las láminas de una clase.</translation>
-    </message>
-    <message>
-        <source>Class</source>
-        <translation>Clase</translation>
-    </message>
-    <message>
-        <source>Codes: a range, a list with commas, or a file</source>
-        <translation>Códigos: un intervalo, una lista con comas o un archivo</translation>
-    </message>
-    <message>
-        <source>Another folder...</source>
-        <translation>Otro directorio...</translation>
-    </message>
-    <message>
-        <source>Folder of the class set</source>
-        <translation>Directorio de la carpeta de clase</translation>
-    </message>
-    <message>
-        <source>Folder: {path}</source>
-        <translation>Directorio: {path}</translation>
-    </message>
-    <message>
-        <source>There is a class set already: choose another folder.</source>
-        <translation>Ya hay una carpeta de clase: elige otro directorio.</translation>
-    </message>
-    <message>
-        <source>A code looks like a name, and names stay with you: give a code instead, or say that it is none.</source>
-        <translation>Un código parece un nombre, y los nombres se quedan contigo: da un código o di que no lo es.</translation>
-    </message>
-    <message>
-        <source>Sort</source>
-        <translation>Ordenar</translation>
-    </message>
-    <message>
-        <source>Pin-up</source>
-        <translation>Mural</translation>
-    </message>
-    <message>
-        <source>Found hard</source>
-        <translation>Lo que costó</translation>
-    </message>
-    <message>
-        <source>Mark list</source>
-        <translation>Lista de notas</translation>
-    </message>
-    <message>
-        <source>Part of the class set</source>
-        <translation>Parte de la carpeta de clase</translation>
-    </message>
-    <message>
-        <source>Print</source>
-        <translation>Imprimir</translation>
-    </message>
-    <message>
-        <source>No class set is open.</source>
-        <translation>No hay ninguna carpeta de clase abierta.</translation>
-    </message>
-    <message>
-        <source>A class set keeps the sheets of one class, with what you say of them.</source>
-        <translation>Una carpeta de clase guarda las láminas de una clase, con lo que dices de ellas.</translation>
-    </message>
-    <message>
-        <source>No picture yet.</source>
-        <translation>Todavía no hay imágenes.</translation>
-    </message>
-    <message>
-        <source>Print the tickets and lay one beside each sheet when you photograph it. Then drop all pictures here, in any order, sideways too.</source>
-        <translation>Imprime las etiquetas y pon una junto a cada lámina al fotografiarla. Después suelta aquí todas las imágenes, en cualquier orden, también de lado.</translation>
-    </message>
-    <message>
-        <source>Sort, {n} to look at</source>
-        <translation>Ordenar, {n} por mirar</translation>
-    </message>
-    <message>
-        <source>Progress</source>
-        <translation>Avance</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Parar</translation>
-    </message>
-    <message>
-        <source>Not checked yet: {n}</source>
-        <translation>Sin revisar: {n}</translation>
-    </message>
-    <message>
-        <source>Check them</source>
-        <translation>Revisarlas</translation>
-    </message>
-    <message>
-        <source>Stopping...</source>
-        <translation>Parando...</translation>
-    </message>
-    <message>
-        <source>Bringing in {done} of {all}</source>
-        <translation>Trayendo {done} de {all}</translation>
-    </message>
-    <message>
-        <source>Looking at the files...</source>
-        <translation>Mirando los archivos...</translation>
-    </message>
-    <message>
-        <source>Checking: {done} of {all}</source>
-        <translation>Revisando: {done} de {all}</translation>
-    </message>
-    <message>
-        <source>Getting ready to check...</source>
-        <translation>Preparando la revisión...</translation>
-    </message>
-    <message>
-        <source>{n} pictures of this class set are gone from its folder, {name} among them: bring them in again.</source>
-        <translation>Faltan {n} imágenes de esta carpeta de clase, entre ellas {name}: tráelas otra vez.</translation>
-    </message>
-    <message>
-        <source>{n} files could not be brought in. The first: </source>
-        <translation>No se pudieron traer {n} archivos. El primero: </translation>
-    </message>
-<message>
-        <source>Kit list</source>
-        <translation>Lista de material</translation>
-    </message>
-    </context>
+</context>
 </TS>
