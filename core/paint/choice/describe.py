@@ -85,7 +85,11 @@ def describe_built(
     elif hue is None:  # a grey without any leaning: nothing stands nearest it, and all grey it
         why = [Reason("greys", built.mix.keys)]
     else:
-        why = [_hue_of(box, structure.base, hue, target), _toned(box, target, structure.toner)]
+        held = structure.steer is not None
+        why = [
+            _hue_of(box, structure.base, hue, target),
+            _toned(box, target, structure.toner, held),
+        ]
         if structure.steer is not None:
             why.append(Reason("holds", (structure.steer,), "green"))
     if pinned:
@@ -138,12 +142,12 @@ def _hue_of(box: Box, base: tuple[str, ...], hue: Family | None, target: ColourR
     return Reason("either side", base, hue)
 
 
-def _toned(box: Box, target: ColourReading, toner: str) -> Reason:
-    """Whether the toner stands across the wheel, or turns the hue as well."""
+def _toned(box: Box, target: ColourReading, toner: str, held: bool) -> Reason:
+    """Whether the toner stands across the wheel, or turns the hue as well where nothing holds it."""
     start, place = target.hue.wheel_deg, paint_deg(box.paint(toner))
     if start is not None and is_blue(start, target.hue.family) and is_orange(box.paint(toner)):
         return Reason("toned by earth", (toner,))
-    if start is None or place is None or target.hue.family is None:
+    if held or start is None or place is None or target.hue.family is None:
         return Reason("toned", (toner,))
     away = turn(start, place)
     if 180 - abs(away) <= ACROSS_DEG:

@@ -129,7 +129,7 @@ def _template(reason: Reason) -> str:
         case "more parts":
             return translate("mix", "it has more parts to count")
         case "thick":
-            return translate("mix", "it has to be thick")
+            return translate("mix", "it has to be laid thicker")
         case "far":
             return translate("mix", "{paints} stands far from {hue} on the wheel")
         case "wide":

@@ -39,7 +39,8 @@ def planned_toning(box: Box, band: BandMix) -> PlannedToning | None:
         return PlannedToning("lacks", lacks=chosen.lacks)
     toners = chosen.toners or _toner_by_hand(box, chosen, target)
     names = tuple(paint_name(box.paint(key)) for key in chosen.mix.keys)
-    if target.hue.family is None and len(names) > 1:
+    # A thinned blue and yellow read as a hint of green, and grey nothing: no toner, no greys.
+    if target.hue.family is None and len(names) > 1 and (toners or chosen.kind == "by hand"):
         return PlannedToning("greys", names)
     if not toners:
         ladder = band.tone_down

@@ -21,6 +21,7 @@ from core.paint.choice.band_plan import plan_colour
 from core.paint.choice.band_ways import ways_for
 from core.paint.choice.blues import TO_GREEN_FROM_DEG, is_blue
 from core.paint.mixture.mix import in_order_of_mixing, make_mix
+from core.paint.mixture.strength import mix_half_load
 from core.paint.options import BandChoice, MixOptions
 from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.pigment.measured import load_Lab
@@ -335,6 +336,43 @@ def test_read_says_of_toning_what_the_mix_does():
             assert "plain is too intense" not in said, (where, said)
         assert tones_on_wheel(band.target, toning) <= (toning.kind == "toned"), where
     assert {"toned", "plain", "speck", "greys", "lacks"} <= seen
+
+
+def test_only_paints_from_across_the_wheel_are_said_to_grey_each_other():
+    """A blue and a yellow with much water are a pale green, not a grey of two complements."""
+    said = 0
+    for where, plan, band in banded():
+        toning = planned_toning(plan.box, band)
+        if toning.kind != "greys":
+            continue
+        said += 1
+        assert band.classroom.toners, (where, band.classroom.mix.parts)
+    assert said > 20
+
+
+def test_no_reason_takes_back_the_one_before():
+    """ "Ultramarine turns it towards green. A touch of burnt sienna keeps it from turning green" """
+    for where, plan, band in banded():
+        if band.classroom is None:
+            continue
+        text = why_text(plan.box, band.classroom)
+        turned = re.search(r"turns it a little towards (\S+?)\.", text)
+        if turned:
+            assert f"from turning {turned[1].split('-')[-1]}" not in text, (where, text)
+
+
+def test_a_warning_of_thick_paint_compares_with_the_mix_that_is_shown():
+    said = 0
+    for where, plan, band in banded():
+        own = band.classroom
+        for item in band.alternatives:
+            other = item.planned
+            if "has to be laid thicker" in alternative_text(plan.box, own, item):
+                said += 1
+                assert other.mix.load_ml / mix_half_load(plan.box, dict(other.mix.parts)) > (
+                    own.mix.load_ml / mix_half_load(plan.box, dict(own.mix.parts))
+                ), where
+    assert said
 
 
 def test_the_ladders_frame_is_the_mix():
