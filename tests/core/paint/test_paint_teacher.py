@@ -351,7 +351,7 @@ def test_only_paints_from_across_the_wheel_are_said_to_grey_each_other():
 
 
 def test_no_reason_takes_back_the_one_before():
-    """ "Ultramarine turns it towards green. A touch of burnt sienna keeps it from turning green" """
+    """Never "turns it towards green", and then "burnt sienna keeps it from turning green"."""
     for where, plan, band in banded():
         if band.classroom is None:
             continue
