@@ -179,6 +179,46 @@ def class_view_viewfinder(stage: Stage) -> QWidget | None:
     return view
 
 
+def _demonstration(stage: Stage, stage_name: str, number: int = 0) -> QWidget | None:
+    view = _class_view(stage, 0)
+    room = stage.window.class_room.view
+    wanted = [i for i, pace in enumerate(room.pacing.steps) if pace.stage == stage_name]
+    room.run("step on")
+    for _ in range(wanted[number]):
+        room.run("step on")
+    return view
+
+
+@scene(PLAIN, WIDE)
+def demonstration_wet(stage: Stage) -> QWidget | None:
+    """Clean water, the sheet as it lies."""
+    return _demonstration(stage, "wet")
+
+
+@scene(PLAIN, WIDE)
+def demonstration_lay(stage: Stage) -> QWidget | None:
+    """The third band is laid now."""
+    return _demonstration(stage, "lay", 2)
+
+
+@scene(PLAIN)
+def demonstration_pull(stage: Stage) -> QWidget | None:
+    """Pulled together while it is wet."""
+    return _demonstration(stage, "pull")
+
+
+@scene(PLAIN, WIDE)
+def demonstration_stop(stage: Stage) -> QWidget | None:
+    """Hands off."""
+    return _demonstration(stage, "stop")
+
+
+@scene(PLAIN)
+def demonstration_dry(stage: Stage) -> QWidget | None:
+    """The drying clock."""
+    return _demonstration(stage, "dry")
+
+
 @scene(PLAIN, LARGE_TEXT)
 def first_run(stage: Stage) -> QWidget | None:
     """What a newcomer sees."""

@@ -77,7 +77,7 @@ def key_list(*, can_speak: bool) -> tuple[tuple[str, str], ...]:
         (translate("class view", "Page Down"), translate("class view", "on, by remote")),
         ("T", translate("class view", "count hands")),
         ("V", translate("class view", "viewfinder")),
-        ("P", translate("class view", "next step below")),
+        ("P", translate("class view", "demonstration, its next step")),
         (translate("class view", "Shift P"), translate("class view", "step before")),
         ("+  -", translate("class view", "drying minutes")),
         ("D", translate("class view", "bell when dry")),

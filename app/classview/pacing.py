@@ -1,4 +1,4 @@
-"""The demonstration's steps and the clock of the drying, for the strip at the foot."""
+"""The demonstration's steps, and the clocks of its wet edge and of the drying."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from PySide6.QtCore import QElapsedTimer, QObject, QTimer, Signal
 from PySide6.QtWidgets import QApplication
 
 from core.i18n import translate
-from core.lesson.asking import Pace
+from core.lesson.demonstration import Pace
 from core.paint.wash.order import DRY_MIN
 
 
@@ -31,6 +31,7 @@ class Pacing(QObject):
         self.minutes = DRY_MIN[1]
         self.bell = False
         self._since = QElapsedTimer()
+        self._wet = QElapsedTimer()
         self._over = False
         self._tick = QTimer(self, interval=500)
         self._tick.timeout.connect(self._on_tick)
@@ -45,14 +46,21 @@ class Pacing(QObject):
         self.changed.emit()
 
     def go_to(self, step: int | None) -> None:
-        """Be at a step; at the drying its clock starts."""
+        """Be at a step; wetting the sheet starts the wet edge's clock, the drying its own."""
         self.present = step
-        if step is not None and self.steps[step].stage == "dry":
+        stage = None if step is None else self.steps[step].stage
+        if stage is None or stage == "dry":
+            self._wet.invalidate()
+        elif stage == "wet" or not self._wet.isValid():
+            self._wet.start()
+        self._since.invalidate()
+        if stage == "dry":
             self._since.start()
             self._over = False
-            self._tick.start()
-        else:
+        if stage is None:
             self._tick.stop()
+        else:
+            self._tick.start()
         self.changed.emit()
 
     def go(self, by: int) -> None:
@@ -76,9 +84,14 @@ class Pacing(QObject):
     @property
     def left_s(self) -> int | None:
         """Seconds left of the drying; None while it is not running."""
-        if not self._tick.isActive():
+        if not self._since.isValid():
             return None
         return max(60 * self.minutes - self._since.elapsed() // 1000, 0)
+
+    @property
+    def wet_s(self) -> int | None:
+        """Seconds since the sheet was wetted; None before, and while it dries."""
+        return self._wet.elapsed() // 1000 if self._wet.isValid() else None
 
     def texts(self) -> tuple[str, ...]:
         """The steps as shown; the drying with its time."""

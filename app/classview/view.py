@@ -18,10 +18,12 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from app.classview import content
+from app.classview.demonstration import demonstration_text, demonstration_view
 from app.classview.finder import Finder
 from app.classview.keys import Command, command_of, key_list, paint_key_list
 from app.classview.pacing import Pacing
 from app.classview.tally import Tally
+from app.drawing.classview.demonstration import demonstration_places, paint_demonstration
 from app.drawing.classview.layout import ClassLayout, class_layout
 from app.drawing.classview.lines import paint_class_lines
 from app.drawing.classview.names import paint_names
@@ -36,11 +38,25 @@ from app.look import look
 from app.look.theme import WALL
 from core.i18n import translate
 from core.lesson import lesson as steps
-from core.lesson.asking import paces
+from core.lesson.demonstration import paces
 from core.lesson.lesson import Lesson
 from core.paint.planned import MixPlan
 from core.reading.reading import BandReading
 from core.reading.wording import Wording
+
+_STEPS = {
+    Qt.Key.Key_Space: 1,
+    Qt.Key.Key_Return: 1,
+    Qt.Key.Key_Enter: 1,
+    Qt.Key.Key_Right: 1,
+    Qt.Key.Key_Down: 1,
+    Qt.Key.Key_PageDown: 1,
+    Qt.Key.Key_Left: -1,
+    Qt.Key.Key_Up: -1,
+    Qt.Key.Key_Backspace: -1,
+    Qt.Key.Key_PageUp: -1,
+}
+"""What keys do while the demonstration has the screen."""
 
 
 class ClassView(QWidget):
@@ -68,10 +84,11 @@ class ClassView(QWidget):
         self.lesson: Lesson | None = None
         self.tally: Tally | None = None
         self.keys_shown = False
+        self.demonstrating = False
         self.finder = Finder(self)
         self.finder.moved.connect(self.update)
         self.pacing = Pacing(self)
-        self.pacing.changed.connect(self._update_strip)
+        self.pacing.changed.connect(self._follow_pacing)
         self._picture: Pyramid | None = None
         self._aspect = 1.5
         self._edges: tuple[float, ...] = ()
@@ -108,7 +125,7 @@ class ClassView(QWidget):
         if self._readings:
             count = len(self._readings)
             self.lesson = Lesson(count, min(band, count - 1), two=self._two())
-        self.tally, self.keys_shown = None, False
+        self.tally, self.keys_shown, self.demonstrating = None, False, False
         self.finder.put_away()
         self.pacing.go_to(None)
         self._changed()
@@ -127,6 +144,8 @@ class ClassView(QWidget):
         """What the next key does."""
         if self.lesson is None:
             return ""
+        if self.demonstrating:
+            return translate("class view", "Esc: questions")
         if self.tally is not None:
             return translate("class view", "T: back")
         if self.lesson.question is not None:
@@ -147,7 +166,7 @@ class ClassView(QWidget):
             self.keys_shown = not self.keys_shown
             self._changed()
         elif command in ("step on", "step back"):
-            self.pacing.go(1 if command == "step on" else -1)
+            self._step(1 if command == "step on" else -1)
         elif command in ("longer", "shorter"):
             self.pacing.change_minutes(1 if command == "longer" else -1)
         elif command == "viewfinder":
@@ -158,6 +177,19 @@ class ClassView(QWidget):
             self.pacing.toggle_bell()
         elif lesson is not None:
             self._run_on(command, lesson)
+
+    def _step(self, by: int) -> None:
+        """Go on or back in the demonstration; one that is out of sight comes back where it was."""
+        if self.demonstrating or self.pacing.present is None:
+            self.pacing.go(by)
+        self._demonstrate(self.pacing.present is not None)
+
+    def _demonstrate(self, shown: bool) -> None:
+        """Give the screen to the work, or back to the questions; its clocks run on."""
+        self.demonstrating = shown
+        if shown:
+            self.tally = None
+        self._changed()
 
     def _run_on(self, command: Command, lesson: Lesson) -> None:
         if command == "tally":
@@ -193,12 +225,17 @@ class ClassView(QWidget):
             if event.key() in (Qt.Key.Key_Escape, Qt.Key.Key_Return, Qt.Key.Key_Enter):
                 self.run("tally")
                 return
+        if self.demonstrating and event.key() in _STEPS and not self.keys_shown:
+            self._step(_STEPS[Qt.Key(event.key())])
+            return
         shift = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         command = command_of(event.key(), shift)
         if command is None:
             super().keyPressEvent(event)
         elif command == "leave" and self.keys_shown:
             self.run("keys")
+        elif command == "leave" and self.demonstrating and event.key() == Qt.Key.Key_Escape:
+            self._demonstrate(False)
         else:
             self.run(command)
 
@@ -213,6 +250,8 @@ class ClassView(QWidget):
             return
         if layout.strip.contains(point):
             self._press_strip(layout, event)
+        elif self.demonstrating:
+            self._step(-1 if event.button() == Qt.MouseButton.RightButton else 1)
         elif layout.paper.contains(point):
             self._press_paper(layout, event)
         elif self.lesson is not None and self._picture is not None:
@@ -225,6 +264,7 @@ class ClassView(QWidget):
         for number, place in enumerate(places):
             if place is not None and place.contains(event.position()):
                 self.pacing.go_to(number)
+                self._demonstrate(True)
 
     def _press_paper(self, layout: ClassLayout, event: QMouseEvent) -> None:
         taking = event.button() == Qt.MouseButton.RightButton
@@ -249,6 +289,8 @@ class ClassView(QWidget):
         if reading is not None and self.lesson is not None:
             if self.finder.shown:
                 text = content.finder_text(reading)
+            elif self.demonstrating:
+                text = demonstration_text(self.pacing, self._plan)
             else:
                 text = content.spoken_text(self.lesson, reading, self._wording, self._plan)
             self.setAccessibleName(text)
@@ -272,6 +314,8 @@ class ClassView(QWidget):
             above = layout.wall.united(layout.paper)
             paint_key_list(painter, above, layout.height, rows, theme)
             return
+        if self.demonstrating and self._paint_demonstration(painter, layout):
+            return
         painter.fillRect(layout.wall, QColor(WALL))
         painter.fillRect(layout.paper, QColor(theme.paper))
         reading, lesson = self.reading, self.lesson
@@ -293,6 +337,20 @@ class ClassView(QWidget):
         if place is None or self._picture is None:
             return False
         paint_viewfinder(painter, screen, place, self._picture, self.devicePixelRatioF())
+        return True
+
+    def _paint_demonstration(self, painter: QPainter, layout: ClassLayout) -> bool:
+        """Draw the demonstration's step; tells whether there is one."""
+        if self._picture is None:
+            return False
+        view = demonstration_view(
+            self.pacing, self._plan, self._readings, self._picture, self._aspect
+        )
+        if view is None:
+            return False
+        screen, unit = layout.wall.united(layout.paper), layout.height
+        places = demonstration_places(screen, unit, layout.wall.right(), view)
+        paint_demonstration(painter, places, unit, view, look().theme, self.devicePixelRatioF())
         return True
 
     def _paint_paper(
@@ -327,9 +385,13 @@ class ClassView(QWidget):
     def _strip_view(self) -> StripView:
         return StripView(self.pacing.texts(), self.pacing.present, self.hint)
 
-    def _update_strip(self) -> None:
-        strip = self._layout().strip
-        self.update(QRect(strip.toAlignedRect()))
+    def _follow_pacing(self) -> None:
+        if self.demonstrating and self.pacing.present is None:
+            self._demonstrate(False)
+        elif self.demonstrating:
+            self.update()
+        else:
+            self.update(QRect(self._layout().strip.toAlignedRect()))
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.pacing.stop()

@@ -115,12 +115,18 @@ def keys() -> Chapter:
                         "V",
                         translate("keys", "Viewfinder: arrows slide it, Space opens it again"),
                     ),
-                    ("P, Shift+P", translate("keys", "Next step of the demonstration, back")),
+                    (
+                        "P, Shift+P",
+                        translate("keys", "Demonstration on the whole screen, its next step, back"),
+                    ),
                     ("+, -", translate("keys", "Longer or shorter drying")),
                     ("D", translate("keys", "Bell when the drying is over, on or off")),
                     ("S", translate("keys", "Say it, where the system has a voice")),
                     ("F1", translate("keys", "These keys on the screen")),
-                    (translate("keys", "Escape"), translate("keys", "Leave the class view")),
+                    (
+                        translate("keys", "Escape"),
+                        translate("keys", "Back to the questions, leave the class view"),
+                    ),
                 )
             ),
         ),

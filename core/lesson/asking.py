@@ -7,7 +7,6 @@ from typing import assert_never
 
 from core.i18n import translate
 from core.lesson.lesson import Question
-from core.paint.wash.order import Order, Stage
 from core.reading.reading import (
     INTENSITY_WORDS,
     VALUE_WORDS,
@@ -173,37 +172,3 @@ def _class(colour: ColourReading, wording: Wording) -> Answer:
         text = translate("class view", "None: {hue}").format(hue=hue_short(colour.hue))
         return Answer(NO_FAMILY, sentence_case(text))
     return Answer(colour.hue.hue_class, sentence_case(class_word(colour.hue.hue_class, wording)))
-
-
-@dataclass(frozen=True)
-class Pace:
-    """One step of the demonstration.
-
-    Attributes
-    ----------
-    stage : "wet", "lay", "pull", "stop" or "dry"
-    text : str
-        Two or three words.
-    """
-
-    stage: Stage
-    text: str
-
-
-def paces(order: Order | None) -> tuple[Pace, ...]:
-    """The steps of a demonstration, from the plan's order of work; in general without a plan."""
-    wet = Pace("wet", translate("class view", "Clean water"))
-    pull = Pace("pull", translate("class view", "Pull together"))
-    ending = (
-        Pace("stop", translate("class view", "Stop")),
-        Pace("dry", translate("class view", "Dry")),
-    )
-    if order is None:
-        return (wet, Pace("lay", translate("class view", "Lay")), pull, *ending)
-    lays = [
-        Pace("lay", translate("class view", "Lay {bands}").format(bands=", ".join(step.letters)))
-        for step in order.steps
-        if step.stage == "lay"
-    ]
-    pulls = [pull for step in order.steps if step.stage == "pull"]
-    return (wet, *lays, *pulls, *ending)

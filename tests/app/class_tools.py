@@ -44,6 +44,7 @@ def class_view(colours=SKY, size=(1366, 768), shape=(400, 600)) -> ClassView:
 def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
     """Every text that is drawn, with its size and place, since the last `clear`."""
     import app.classview.keys
+    import app.drawing.classview.demonstration
     import app.drawing.classview.lines
     import app.drawing.classview.names
     import app.drawing.classview.strip
@@ -61,6 +62,7 @@ def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
 
     modules = (
         ink,
+        app.drawing.classview.demonstration,
         app.drawing.classview.lines,
         app.drawing.classview.names,
         app.drawing.classview.strip,

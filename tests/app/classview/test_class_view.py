@@ -48,7 +48,7 @@ def test_a_second_colour_has_a_question_and_a_mark_of_its_own(make_view, drawn, 
     asked = "There is a second colour: what is it?"
     for shown in range(len(view.lesson.questions) + 1):
         drawn_now = texts_of(view, drawn)
-        words = [text for text, *_ in drawn_now]
+        words = above_the_strip(view, drawn_now)
         assert all(height > layouts.LEAST_TEXT * size[1] - 1 for _, height, *_ in drawn_now)
         assert all(left >= 0 and right <= size[0] for _, _, left, right, _ in drawn_now)
         # Beside the photo, on the wheel and the ladder; and once more on both for the second.
@@ -60,12 +60,18 @@ def test_a_second_colour_has_a_question_and_a_mark_of_its_own(make_view, drawn, 
     assert len(view.lesson.questions) == len(QUESTIONS)
 
 
+def above_the_strip(view, texts):
+    """The words on wall and paper: the strip below names the bands in laying order."""
+    foot = view._layout().strip.top()
+    return [text for text, _, _, _, y in texts if y < foot]
+
+
 def test_nothing_of_an_answer_is_told_early(make_view, drawn):
     view = make_view()
     known = content.answers(view.lesson, view.reading, Wording(), view._plan)
     answers = [known[question].text for question in QUESTIONS]
     for shown in range(len(QUESTIONS) + 1):
-        words = [text for text, *_ in texts_of(view, drawn)]
+        words = above_the_strip(view, texts_of(view, drawn))
         seen = [answer in words for answer in answers]
         assert seen == [number < shown for number in range(len(QUESTIONS))]
         # The letter stands beside the photo; on the wheel and the ladder with their answers.
@@ -135,7 +141,11 @@ def test_the_drying_clock_runs_and_ends(make_view, qtbot, monkeypatch):
     assert view.pacing.left_s in (59, 60)
     assert view.pacing.texts()[-1].endswith(("1:00", "0:59"))
     # A clock that began a minute ago.
-    clock = type("Clock", (), {"elapsed": staticmethod(lambda: 60_000)})
+    clock = type(
+        "Clock",
+        (),
+        {"elapsed": staticmethod(lambda: 60_000), "isValid": staticmethod(lambda: True)},
+    )
     monkeypatch.setattr(view.pacing, "_since", clock())
     with qtbot.waitSignal(view.pacing.dried, timeout=3000):
         pass

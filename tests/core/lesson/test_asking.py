@@ -5,9 +5,8 @@ from dataclasses import replace
 import pytest
 
 from core.colour import srgb_to_Lab
-from core.lesson.asking import NO_FAMILY, answer_to, choices, paces, question_text
+from core.lesson.asking import NO_FAMILY, answer_to, choices, question_text
 from core.lesson.lesson import QUESTIONS
-from core.paint.wash.order import order_of_work
 from core.reading.reading import BandReading, SecondColour, read_colour
 from core.reading.wording import Wording
 
@@ -67,12 +66,6 @@ def test_the_class_has_its_own_words_and_scale():
     wording = Wording(tertiary="intermediate", white_is=0)
     assert question_text("class", wording) == "Primary, secondary or intermediate?"
     assert answer_to("value", BANDS["white"], wording).text == "Very light, value 0.0"
-
-
-def test_paces_follow_the_order_of_work():
-    assert [pace.stage for pace in paces(None)] == ["wet", "lay", "pull", "stop", "dry"]
-    order = order_of_work([], [])
-    assert [pace.stage for pace in paces(order)] == ["wet", "stop", "dry"]
 
 
 def test_a_second_colour_is_asked_for_and_named_with_its_share():
