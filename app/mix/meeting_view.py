@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 from itertools import groupby
 
 from app.drawing.mix.meeting import Passage
@@ -70,6 +69,5 @@ def stretches(meeting: Meeting) -> tuple[tuple[float, str], ...]:
     return tuple(found)
 
 
-@lru_cache(maxsize=128)
 def _families(path: tuple[Triple, ...]) -> tuple[Family | None, ...]:
     return tuple(colour.hue.family for colour in read_colours(path))

@@ -7,13 +7,10 @@ prints both 0.03928 and 0.04045; no 8-bit colour is between them).
 
 from __future__ import annotations
 
-from functools import lru_cache
-
 DARK_INK = "#0b0b0b"
 LIGHT_INK = "#ffffff"
 
 
-@lru_cache(maxsize=1024)
 def relative_luminance(colour: str) -> float:
     """Relative luminance of an sRGB colour, 0 black .. 1 white.
 

@@ -20,6 +20,7 @@ PlacedLine = tuple[str, float, float, float, float, float, float]
 """A line of a name with left, top, width, height, size and squeeze."""
 
 
+# benchmarks/cache_hits.py: 31 calls, 2 misses of 0.8 ms: each in a repaint.
 @lru_cache(maxsize=64)
 def placed_names(
     names: tuple[str, ...], radius: float, px: float

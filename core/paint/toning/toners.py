@@ -72,6 +72,7 @@ def try_toners(box: Box, base: Mix, toners: list[dict[str, int]]) -> list[TonerT
     ]
 
 
+# benchmarks/cache_hits.py: 377 calls, 104 misses of 0.25 ms.
 @lru_cache(maxsize=1024)
 def _try_toner(box: Box, base: Mix, toner: tuple[tuple[str, int], ...]) -> TonerTried:
     shares = np.linspace(0, 0.5, SHARES)

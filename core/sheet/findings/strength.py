@@ -10,7 +10,6 @@ against its hue.
 from __future__ import annotations
 
 from dataclasses import replace
-from functools import lru_cache
 
 import numpy as np
 
@@ -68,7 +67,6 @@ def stronger_Lab(Lab: Floats, share: Floats | float) -> Floats:
     return np.asarray(XYZ_to_Lab(linear_to_XYZ(linear**share)))
 
 
-@lru_cache(maxsize=512)
 def at_strength(colour: ColourReading, share: float) -> ColourReading:
     """The reading of a colour with so many times its paint."""
     L, a, b = stronger_Lab(np.array(colour.Lab), share).tolist()
