@@ -27,6 +27,7 @@ COMMANDS: dict[str, str] = {
     "read": "core.cli.read",
     "mix": "core.cli.mix",
     "check": "core.cli.check",
+    "scrap": "core.cli.scrap",
     "class": "core.cli.class_set",
 }
 """The module of each command."""
@@ -139,6 +140,7 @@ def _overview(commands: Mapping[str, str]) -> str:
         "read": translate("command line", "read a sky photo in bands: hue, value, intensity"),
         "mix": translate("command line", "plan the mixes for a sky from the paints of a box"),
         "check": translate("command line", "check painted sheets against the photo"),
+        "scrap": translate("command line", "hold dried strokes against the bands: what to add"),
         "class": translate("command line", "keep, check and mark the sheets of a whole class"),
         "card": translate("command line", "print a plan, a worksheet or findings as a PDF"),
     }

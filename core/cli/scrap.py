@@ -1,0 +1,170 @@
+"""Hold a photo of dried strokes against the bands of a study: what each is, and what to add."""
+
+from __future__ import annotations
+
+import argparse
+import json
+from pathlib import Path
+from typing import Any
+
+from core.cli import read
+from core.cli.layout import fold, say, terminal_width
+from core.cli.opening import naming
+from core.errors import UsageError
+from core.file_sentences import shown_name
+from core.i18n import translate
+from core.paint.box.box import DEFAULT_BOX, Box
+from core.paint.options import MixOptions
+from core.paint.planned import MixPlan
+from core.photo import open_photo
+from core.pipeline import plan_sky
+from core.reading.quality import COLOUR_QUALITIES
+from core.reading.reading import read_colour
+from core.reading.wording import Wording
+from core.scrap.advice import Addition
+from core.scrap.held import Held, hold, nearest_band
+from core.scrap.strokes import FoundStroke, find_strokes
+from core.scrap.words import (
+    advice_sentences,
+    against_sentence,
+    doubt_text,
+    dry_note,
+    stroke_sentence,
+)
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """The arguments of `gradewash scrap`."""
+    parser.description = translate(
+        "command line",
+        "Hold a photo of dried strokes on white paper against the bands: what each stroke is, and "
+        "what to add to its puddle.",
+    )
+    parser.add_argument(
+        "photo",
+        metavar="STUDY|PHOTO",
+        help=translate("command line", "the study whose mixes were painted, or a sky photo"),
+    )
+    parser.add_argument(
+        "scrap",
+        metavar="SCRAP",
+        help=translate("command line", "a photo of the dried strokes"),
+    )
+    parser.add_argument(
+        "--band",
+        metavar="C",
+        help=translate(
+            "command line", "the band all strokes are for; otherwise the nearest of each"
+        ),
+    )
+    read.add_line_arguments(parser)
+    parser.add_argument(
+        "--json", action="store_true", help=translate("command line", "print JSON instead of words")
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Plan the mixes, find the strokes, say what to add."""
+    report = read.read_as_asked(args)
+    box, options = DEFAULT_BOX, MixOptions()
+    if report.study is not None:
+        box, options = report.study.box, report.study.mix
+    plan = plan_sky(report.sky, box, options)
+    letter = None if args.band is None else _letter(args.band, plan)
+    path = Path(args.scrap)
+    with naming(shown_name(path)):
+        strokes = find_strokes(open_photo(path)).strokes
+    if not strokes:
+        raise UsageError(
+            translate(
+                "command line",
+                "{name} shows no painted stroke on white paper: photograph the dry scrap with "
+                "white paper all around.",
+            ).format(name=shown_name(path))
+        )
+    placed = [(stroke, letter or nearest_band(plan, stroke)) for stroke in strokes]
+    held = hold(plan, [(stroke, at) for stroke, at in placed if at is not None])
+    if args.json:
+        print(json.dumps(_as_json(path, plan, held), indent=2, ensure_ascii=False))
+    else:
+        say(_in_words(held, box))
+    return 0
+
+
+def _letter(asked: str, plan: MixPlan) -> str:
+    letter = asked.strip().upper()
+    letters = [band.letter for band in plan.bands if band.target is not None]
+    if letter not in letters:
+        raise UsageError(
+            translate("command line", "There is no band {name}: use one of {names}.").format(
+                name=asked, names=", ".join(letters)
+            )
+        )
+    return letter
+
+
+def _in_words(held: tuple[Held, ...], box: Box) -> str:
+    wording, width = Wording(), terminal_width()
+    lines: list[str] = []
+    for one in held:
+        lines.append(translate("scrap", "Band {letter}").format(letter=one.letter))
+        for stroke, check in zip(one.strokes, one.checks, strict=True):
+            said = [stroke_sentence(check, wording), against_sentence(one.letter, check)]
+            said += [doubt_text(doubt) for doubt in stroke.doubts]
+            lines.append(fold("  " + " ".join(said), width))
+        lines.append(fold("  " + " ".join(advice_sentences(one, box, wording)), width))
+        lines.append("")
+    lines.append(dry_note())
+    return "\n".join(lines)
+
+
+def _as_json(path: Path, plan: MixPlan, held: tuple[Held, ...]) -> dict[str, Any]:
+    return {"scrap": shown_name(path), "bands": [_band(one, plan.box) for one in held]}
+
+
+def _band(held: Held, box: Box) -> dict[str, Any]:
+    advice = held.advice
+    return {
+        "letter": held.letter,
+        "parts": {} if held.mix is None else dict(held.mix.parts),
+        "strokes": [_stroke(stroke, held, number) for number, stroke in enumerate(held.strokes)],
+        "advice": None
+        if advice is None
+        else {
+            "deed": advice.deed,
+            "add": _addition(advice.addition),
+            "or": None if advice.other is None else _addition(advice.other),
+            "as_it_is": _addition(advice.as_it_is),
+            "got_in": advice.got_in,
+            "got_in_chance": round(advice.got_in_chance, 2),
+            "serves": advice.serves,
+        },
+        "sentences": list(advice_sentences(held, box, Wording())),
+    }
+
+
+def _stroke(stroke: FoundStroke, held: Held, number: int) -> dict[str, Any]:
+    check = held.checks[number]
+    whole = check.whole
+    assert whole is not None
+    return {
+        "region": [round(edge, 4) for edge in stroke.region],
+        "Lab": [round(part, 2) + 0.0 for part in stroke.Lab],
+        "srgb": read_colour(stroke.Lab).hex,
+        "hue_steps": None if whole.hue_steps is None else round(whole.hue_steps, 2) + 0.0,
+        "value_steps": round(whole.value_steps, 2) + 0.0,
+        "chroma_steps": round(whole.chroma_steps, 2) + 0.0,
+        "delta_E_2000": round(whole.delta_E_2000, 2),
+        "verdicts": {quality: getattr(check, quality) for quality in COLOUR_QUALITIES},
+        "doubts": list(stroke.doubts),
+    }
+
+
+def _addition(addition: Addition) -> dict[str, Any]:
+    return {
+        "parts": dict(addition.parts),
+        "strength": round(addition.thinning, 2),
+        "Lab": [round(part, 2) + 0.0 for part in addition.Lab],
+        "srgb": read_colour(addition.Lab).hex,
+        "delta_E_2000": round(addition.delta_E_2000, 2),
+    }
