@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import cached_property
+from typing import assert_never
 
 import numpy as np
 from numpy.typing import NDArray
 
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix
+from core.paint.pigment.card_paint import Trust
 from core.paint.pigment.fast_film import coarse_Lab
-from core.paint.pigment.measured import load_Lab
 from core.paint.pigment.paint import Paint
+from core.paint.pigment.pigments import Pigments
 
 Floats = NDArray[np.float64]
 
@@ -32,7 +35,7 @@ class Paints:
     mixed : int
         How many of them the mix holds.
     units : ndarray, shape (paints, pigments)
-        What a unit load of each is to `load_Lab`.
+        What a unit load of each is to the box's pigments.
     spread : ndarray, shape (paints,)
         Standard deviation of the log of each one's strength.
     """
@@ -45,12 +48,17 @@ class Paints:
 
     def Lab(self, loads: Floats) -> Floats:
         """CIELAB, shape (..., 3), of loads, shape (..., paints), in millilitres."""
-        return load_Lab(loads @ self.units)
+        return self.box.pigments.Lab(loads @ self.units)
 
     def rough_Lab(self, loads: Floats) -> Floats:
         """The same for loads of shape (n, paints), quick and within about 0.2 (CIEDE2000)."""
-        used = [int(row) for row in np.flatnonzero(self.units.any(axis=0))]
-        return coarse_Lab(loads @ self.units[:, used], used).astype(float)
+        return coarse_Lab(loads @ self.units[:, list(self.few.searched)], self.few).astype(float)
+
+    @cached_property
+    def few(self) -> Pigments:
+        """The pigments of these paints alone to be looked through."""
+        used = tuple(int(row) for row in np.flatnonzero(self.units.any(axis=0)))
+        return replace(self.box.pigments, searched=used)
 
 
 def paints_for(box: Box, mix: Mix) -> Paints:
@@ -83,4 +91,17 @@ def paints_for(box: Box, mix: Mix) -> Paints:
 
 def strength_spread(paint: Paint) -> float:
     """How far a paint's strength may be from what is known of it, natural log."""
-    return STRENGTH_SPREAD
+    return STRENGTH_SPREAD if paint.card is None else _own_spread(paint.card.trust)
+
+
+def _own_spread(trust: Trust) -> float:
+    """The same of a paint known from a card: the washes matched there fix its strength."""
+    match trust:
+        case "known well":
+            return 0.12
+        case "roughly":
+            return 0.2
+        case "stands in":
+            return STRENGTH_SPREAD
+        case _:
+            assert_never(trust)

@@ -277,7 +277,7 @@ class _Model:
 
 def _sigma(Lab: Floats) -> Floats:
     chroma = np.hypot(Lab[:, 1], Lab[:, 2])
-    wider = 1 + 0.03 * chroma
+    wider = 1 + 0.015 * chroma
     return CAMERA_AND_MODEL * np.stack([np.ones_like(wider), wider, wider], -1)
 
 
