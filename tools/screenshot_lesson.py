@@ -179,6 +179,35 @@ def class_view_viewfinder(stage: Stage) -> QWidget | None:
     return view
 
 
+@scene(PLAIN, WIDE)
+def class_view_painted(stage: Stage) -> QWidget | None:
+    """The sky has painted itself: photo and paint edge to edge."""
+    view = _class_view(stage, 0)
+    stage.window.class_room.view.run("paint")
+    return view
+
+
+@scene(PLAIN)
+def class_view_painting(stage: Stage) -> QWidget | None:
+    """The brush is in the third band."""
+    view = _class_view(stage, 0)
+    room = stage.window.class_room.view
+    room.run("paint")
+    room.brush._at = 2.6
+    return view
+
+
+@scene(PLAIN)
+def class_view_all_answered(stage: Stage) -> QWidget | None:
+    """Every band is answered: paint has come to all of the right half."""
+    view = _class_view(stage, 0)
+    room = stage.window.class_room.view
+    room.run("band before")
+    for _ in range(40):
+        room.run("advance")
+    return view
+
+
 def _demonstration(stage: Stage, stage_name: str, number: int = 0) -> QWidget | None:
     view = _class_view(stage, 0)
     room = stage.window.class_room.view

@@ -221,6 +221,13 @@ def spoken_text(
     return " ".join(parts)
 
 
+def painted_text() -> str:
+    """What is said of the screen while the sky paints itself."""
+    return translate(
+        "class view", "The sky as its mixes are predicted to dry, at the right, beside the photo."
+    )
+
+
 def finder_text(reading: BandReading) -> str:
     """What is said of the screen while the viewfinder is held over a band."""
     return translate(

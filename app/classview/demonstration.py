@@ -6,29 +6,18 @@ from collections.abc import Sequence
 
 from app.classview.pacing import Pacing
 from app.drawing.classview.demonstration import ClockView, DemonstrationView, PartView
-from app.drawing.classview.painting import PaintedView, WashView
 from app.drawing.marks import ChipView
+from app.drawing.painting import PaintedView
 from app.drawing.pyramid import Pyramid
+from app.drawing.washes import wash_views
 from core.colour.contrast import ink_on
 from core.i18n import translate
 from core.lesson.demonstration import Pace, shine_text, work_at
 from core.paint.box.names import paint_name
 from core.paint.mixture.swatch import paint_colour
 from core.paint.planned import MixPlan
-from core.paint.preview import painted_sky
 from core.paint.wash.order import SHINE_MIN
 from core.reading.reading import BandReading
-
-
-def wash_views(
-    plan: MixPlan | None, edges: Sequence[float], laid: Sequence[str] | None = None
-) -> tuple[WashView, ...]:
-    """The paint of a sky; none while there is no plan for these bands."""
-    if plan is None or len(plan.bands) != len(edges) - 1:
-        return ()
-    return tuple(
-        WashView(wash.top, wash.bottom, wash.colours) for wash in painted_sky(plan, edges, laid)
-    )
 
 
 def demonstration_view(

@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from app.classview import content
+from app.classview.brush import Brush
 from app.classview.demonstration import demonstration_text, demonstration_view
 from app.classview.finder import Finder
 from app.classview.keys import Command, command_of, key_list, paint_key_list
@@ -27,12 +28,15 @@ from app.drawing.classview.demonstration import demonstration_places, paint_demo
 from app.drawing.classview.layout import ClassLayout, class_layout
 from app.drawing.classview.lines import paint_class_lines
 from app.drawing.classview.names import paint_names
-from app.drawing.classview.photo import ClassPhotoView, band_at, paint_class_photo
+from app.drawing.classview.painted import paint_painted_screen
+from app.drawing.classview.photo import PAINT_BEGINS, ClassPhotoView, band_at, paint_class_photo
 from app.drawing.classview.strip import StripView, paint_strip, strip_places
 from app.drawing.classview.tally import paint_tally, tally_places
 from app.drawing.classview.viewfinder import paint_viewfinder
 from app.drawing.ladder import paint_ladder
+from app.drawing.painting import PaintedView
 from app.drawing.pyramid import Pyramid
+from app.drawing.washes import wash_views
 from app.drawing.wheel.wheel import paint_wheel
 from app.look import look
 from app.look.theme import WALL
@@ -41,6 +45,7 @@ from core.lesson import lesson as steps
 from core.lesson.demonstration import paces
 from core.lesson.lesson import Lesson
 from core.paint.planned import MixPlan
+from core.paint.preview import laying_order
 from core.reading.reading import BandReading
 from core.reading.wording import Wording
 
@@ -57,6 +62,10 @@ _STEPS = {
     Qt.Key.Key_PageUp: -1,
 }
 """What keys do while the demonstration has the screen."""
+
+
+_ENDING = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Escape)
+"""What gives the screen back to the questions once the sky has painted itself."""
 
 
 class ClassView(QWidget):
@@ -85,6 +94,9 @@ class ClassView(QWidget):
         self.tally: Tally | None = None
         self.keys_shown = False
         self.demonstrating = False
+        self.watching = False
+        self.brush = Brush(self)
+        self.brush.moved.connect(self.update)
         self.finder = Finder(self)
         self.finder.moved.connect(self.update)
         self.pacing = Pacing(self)
@@ -126,6 +138,8 @@ class ClassView(QWidget):
             count = len(self._readings)
             self.lesson = Lesson(count, min(band, count - 1), two=self._two())
         self.tally, self.keys_shown, self.demonstrating = None, False, False
+        self.watching = False
+        self.brush.lay(())
         self.finder.put_away()
         self.pacing.go_to(None)
         self._changed()
@@ -153,6 +167,8 @@ class ClassView(QWidget):
         if self.lesson.band + 1 < self.lesson.bands:
             letter = self._readings[self.lesson.band + 1].letter
             return translate("class view", "Down: band {letter}").format(letter=letter)
+        if len(self.lesson.finished) == self.lesson.bands:
+            return translate("class view", "W: watch it painted")
         return translate("class view", "F1: keys")
 
     # What keys and mouse do
@@ -173,6 +189,8 @@ class ClassView(QWidget):
             if lesson is not None:
                 self.finder.hold(self._edges, lesson.band)
                 self._changed()
+        elif command == "paint":
+            self._watch(not self.watching)
         elif command == "bell":
             self.pacing.toggle_bell()
         elif lesson is not None:
@@ -189,6 +207,14 @@ class ClassView(QWidget):
         self.demonstrating = shown
         if shown:
             self.tally = None
+        self._changed()
+
+    def _watch(self, shown: bool) -> None:
+        """Let the sky paint itself before the class, or go back to the questions."""
+        self.watching = shown and self._plan is not None
+        self.demonstrating = False
+        letters = laying_order(self._plan) if self._plan is not None and self.watching else ()
+        self.brush.lay(letters)
         self._changed()
 
     def _run_on(self, command: Command, lesson: Lesson) -> None:
@@ -225,6 +251,9 @@ class ClassView(QWidget):
             if event.key() in (Qt.Key.Key_Escape, Qt.Key.Key_Return, Qt.Key.Key_Enter):
                 self.run("tally")
                 return
+        if self.watching and event.key() in _ENDING:
+            self._watch(False)
+            return
         if self.demonstrating and event.key() in _STEPS and not self.keys_shown:
             self._step(_STEPS[Qt.Key(event.key())])
             return
@@ -244,6 +273,9 @@ class ClassView(QWidget):
         if self.finder.shown:
             self.finder.open()
             self._changed()
+            return
+        if self.watching:
+            self._watch(False)
             return
         if self.keys_shown:
             self.run("keys")
@@ -279,6 +311,8 @@ class ClassView(QWidget):
 
     def _set(self, lesson: Lesson) -> None:
         before, self.lesson = self.lesson, lesson
+        come = set(lesson.finished) - set(before.finished if before is not None else ())
+        self.brush.lay([self._readings[band].letter for band in sorted(come)])
         if before is None or before.band != lesson.band:
             self.tally = None
             self.band_changed.emit(lesson.band)
@@ -289,6 +323,8 @@ class ClassView(QWidget):
         if reading is not None and self.lesson is not None:
             if self.finder.shown:
                 text = content.finder_text(reading)
+            elif self.watching:
+                text = content.painted_text()
             elif self.demonstrating:
                 text = demonstration_text(self.pacing, self._plan)
             else:
@@ -304,7 +340,7 @@ class ClassView(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         layout, theme = self._layout(), look().theme
-        if self._paint_finder(painter, layout):
+        if self._paint_finder(painter, layout) or self._paint_painted(painter, layout):
             return
         paint_strip(painter, layout.strip, self._strip_view(), layout.height, theme)
         if layout.strip.contains(QRectF(event.rect())):
@@ -337,6 +373,19 @@ class ClassView(QWidget):
         if place is None or self._picture is None:
             return False
         paint_viewfinder(painter, screen, place, self._picture, self.devicePixelRatioF())
+        return True
+
+    def _paint_painted(self, painter: QPainter, layout: ClassLayout) -> bool:
+        """Draw the sky that paints itself; tells whether it has the screen."""
+        if not self.watching or self.keys_shown or self._picture is None:
+            return False
+        laid = self.brush.laid if self.brush.running else None
+        washes = wash_views(self._plan, self._edges, laid, self.brush.now)
+        view = PaintedView(self._picture, self._edges[-1], washes, PAINT_BEGINS)
+        aspect = self._aspect / max(self._edges[-1], 1e-6)
+        screen, ratio = QRectF(self.rect()), self.devicePixelRatioF()
+        words = (translate("class view", "photo"), translate("class view", "paint, predicted"))
+        paint_painted_screen(painter, screen, layout.height, aspect, view, words, ratio)
         return True
 
     def _paint_demonstration(self, painter: QPainter, layout: ClassLayout) -> bool:
@@ -380,7 +429,19 @@ class ClassView(QWidget):
     def _photo_view(self, picture: Pyramid, lesson: Lesson) -> ClassPhotoView:
         letters = content.letters_of(self._readings)
         chip = content.class_chip(lesson, self._readings[lesson.band])
-        return ClassPhotoView(picture, self._edges, letters, lesson.band, chip)
+        finished = [letters[band] for band in lesson.finished]
+        under = self.brush.now
+        laid = [letter for letter in finished if under is None or letter != under[0]]
+        done = len(finished) == len(letters)
+        return ClassPhotoView(
+            picture,
+            self._edges,
+            letters,
+            lesson.band,
+            chip,
+            washes=wash_views(self._plan, self._edges, laid, under),
+            veiled=not done,
+        )
 
     def _strip_view(self) -> StripView:
         return StripView(self.pacing.texts(), self.pacing.present, self.hint)

@@ -116,6 +116,10 @@ def keys() -> Chapter:
                         translate("keys", "Viewfinder: arrows slide it, Space opens it again"),
                     ),
                     (
+                        "W",
+                        translate("keys", "Watch the sky being painted, beside the photo"),
+                    ),
+                    (
                         "P, Shift+P",
                         translate("keys", "Demonstration on the whole screen, its next step, back"),
                     ),

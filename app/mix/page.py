@@ -6,6 +6,8 @@ from PySide6.QtCore import QPoint, QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
 
+from app.drawing.painting import PaintedView
+from app.drawing.washes import wash_views
 from app.look import look
 from app.mix.band_detail import Toner, detail_view, toners_of
 from app.mix.box_control import BoxControl
@@ -14,6 +16,7 @@ from app.mix.drying_menu import DryingMenu
 from app.mix.edits import MixEdits
 from app.mix.meeting_view import meeting_view
 from app.mix.page_places import BAR_LEAST, plan_place, widths
+from app.mix.painted import PAINT_BEGINS, PaintedSky
 from app.mix.plan_bar import PlanBar
 from app.mix.plan_panel import PlanPanel
 from app.mix.plan_view import plan_view
@@ -40,6 +43,7 @@ class MixPage(Page):
         self._body = QWidget(self)
         self.box = BoxPanel(self._body)
         self.rows = MixRows(self._body)
+        self.painted = PaintedSky(self._body)
         self.plan_bar = PlanBar(self._body)
         self.plan = PlanPanel(self._body)
         self.empty = EmptyState(
@@ -200,9 +204,22 @@ class MixPage(Page):
         else:
             self._row = 0
             self.plan_bar.set_line(translate("mix page", "The mixes are being planned."))
+        self._show_painted(plan)
         self._show_rows()
         self._place()
         self.box_edits.look_ahead_soon()
+
+    def _show_painted(self, plan: MixPlan | None) -> None:
+        """The sky as the mixes are predicted to dry, beside the photo."""
+        reader = self._workspace.reader
+        opened, readings = reader.opened, reader.readings
+        if plan is None or opened is None or not readings:
+            self.painted.set_view(None)
+            return
+        edges = (readings[0].top, *(reading.bottom for reading in readings))
+        view = PaintedView(opened.picture, edges[-1], wash_views(plan, edges), PAINT_BEGINS)
+        aspect = opened.photo.width / (opened.photo.height * max(edges[-1], 1e-6))
+        self.painted.set_view(view, aspect)
 
     def _show_rows(self) -> None:
         plan = self._plan_now()
@@ -260,7 +277,10 @@ class MixPage(Page):
             bar = max(self.plan_bar.heightForWidth(share.middle), look().type.grow(BAR_LEAST))
         planned = self._plan_now() is not None
         self._body.setGeometry(0, 0, width, height)
-        self.box.setGeometry(0, 0, share.box, height)
+        painted = self.painted.height_at(share.box, height)
+        self.painted.setVisible(painted > 0)
+        self.painted.setGeometry(0, 0, share.box, painted)
+        self.box.setGeometry(0, painted, share.box, height - painted)
         self.rows.setGeometry(share.box, 0, share.middle, height - bar)
         self.plan_bar.setVisible(not wide)
         self.plan_bar.button.setVisible(planned)

@@ -75,6 +75,15 @@ class Lesson:
         """What the class is asked now; None when all of the band is answered."""
         return self.questions[self.shown] if self.shown < len(self.questions) else None
 
+    @property
+    def finished(self) -> tuple[int, ...]:
+        """The bands of which all is answered."""
+        asked = (
+            len(QUESTIONS_OF_TWO if band in self.two else QUESTIONS) for band in range(self.bands)
+        )
+        pairs = zip(self.answered, asked, strict=True)
+        return tuple(band for band, (shown, count) in enumerate(pairs) if shown >= count)
+
     def is_answered(self, question: Question) -> bool:
         """Whether the present band's answer stands on the screen."""
         return question in self.questions[: self.shown]

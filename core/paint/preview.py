@@ -64,8 +64,7 @@ def painted_sky(
     Returns
     -------
     tuple of Wash
-        They touch where bands touch. A band without sky, or not laid, has none; bare paper that
-        the plan leaves white counts as laid once a band beside it is.
+        They touch where bands touch. A band without sky, or not laid, has none.
 
     Raises
     ------
@@ -98,9 +97,10 @@ def painted_sky(
 
 
 def _mix_of(band: BandMix, laid: Collection[str] | None) -> Mix | None:
-    if band.classroom is None or (laid is not None and band.letter not in laid):
+    if band.classroom is None:
         return None
-    return band.classroom.mix
+    waits = laid is not None and band.letter not in laid
+    return None if waits else band.classroom.mix
 
 
 def _wet_edge(plan: MixPlan, number: int) -> tuple[str, ...]:

@@ -47,6 +47,7 @@ def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
     import app.drawing.classview.demonstration
     import app.drawing.classview.lines
     import app.drawing.classview.names
+    import app.drawing.classview.painted
     import app.drawing.classview.strip
     import app.drawing.classview.tally
     import app.drawing.classview.text
@@ -65,6 +66,7 @@ def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
         app.drawing.classview.demonstration,
         app.drawing.classview.lines,
         app.drawing.classview.names,
+        app.drawing.classview.painted,
         app.drawing.classview.strip,
         app.drawing.classview.tally,
         app.drawing.classview.text,

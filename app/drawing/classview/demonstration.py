@@ -10,11 +10,11 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
 from app.drawing.classview.layout import CHIP, LEAST_TEXT, LETTER_SHARE
-from app.drawing.classview.painting import PaintedView, paint_washes, photo_of
 from app.drawing.classview.text import draw_fitted, fit_text
 from app.drawing.ink import BLACK, WHITE, draw_text, haloed, kept, text_size
 from app.drawing.lines import LineView, paint_line
 from app.drawing.marks import BadgeView, ChipView, paint_badge, paint_chip
+from app.drawing.painting import PaintedView, paint_washes, photo_of
 from app.look.theme import VEIL, WALL, Theme
 from app.look.type import CHOSEN, FIRST, SECOND
 

@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor, QPainter, QPainterPath
 
 from app.drawing.classview.layout import LETTER_SHARE, ClassLayout, letter_places
 from app.drawing.ink import haloed, kept
 from app.drawing.lines import BracketView, LineView, paint_bracket, paint_line
 from app.drawing.marks import BadgeView, ChipView, paint_badge, paint_chip
+from app.drawing.painting import WashView, paint_washes
 from app.drawing.pyramid import Pyramid
 from app.look.theme import VEIL
 
 VEIL_SHARE = 0.8
+PAINT_BEGINS = 0.5
+"""Of the sky's width: photo and paint stand edge to edge in its middle."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -28,6 +31,12 @@ class ClassPhotoView:
         From the top of the sky to its end, fractions of the photo's height.
     letters : tuple of str
     chosen : int
+    chip : ChipView
+        The lit band's colour, or its two once the class has named them.
+    washes : tuple of WashView
+        The right half of the bands that are answered gives way to their paint.
+    veiled : bool
+        All but the lit band stands back; not once every band is answered.
     """
 
     picture: Pyramid
@@ -35,6 +44,8 @@ class ClassPhotoView:
     letters: tuple[str, ...]
     chosen: int
     chip: ChipView = ChipView(None)
+    washes: tuple[WashView, ...] = ()
+    veiled: bool = True
 
 
 def paint_class_photo(
@@ -49,9 +60,10 @@ def paint_class_photo(
         painter.save()
         painter.setClipRect(sky)
         view.picture.draw(painter, layout.photo, device_pixels_per_unit)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.fillRect(QRectF(sky.topLeft(), lit.topRight()), veil)
-        painter.fillRect(QRectF(lit.bottomLeft(), sky.bottomRight()), veil)
+        paint_washes(painter, layout.photo, view.washes, PAINT_BEGINS)
+        if view.veiled:
+            painter.fillRect(QRectF(sky.topLeft(), lit.topRight()), veil)
+            painter.fillRect(QRectF(lit.bottomLeft(), sky.bottomRight()), veil)
         painter.restore()
         line = max(0.007 * layout.height, 4.0)
         for y in (lit.top(), lit.bottom()):
