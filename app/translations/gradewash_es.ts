@@ -1592,6 +1592,10 @@
         <translation>Banda {letter}.</translation>
     </message>
     <message>
+        <source>The sky as its mixes are predicted to dry, at the right, beside the photo.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Space</source>
         <translation>Espacio</translation>
     </message>
@@ -1626,6 +1630,10 @@
     <message>
         <source>count hands</source>
         <translation>contar manos</translation>
+    </message>
+    <message>
+        <source>watch it being painted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>demonstration, its next step</source>
@@ -1692,8 +1700,20 @@
         <translation>Abajo: banda {letter}</translation>
     </message>
     <message>
+        <source>W: watch it painted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>F1: keys</source>
         <translation>F1: teclas</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation type="unfinished">foto</translation>
+    </message>
+    <message>
+        <source>paint, predicted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Type how many hands</source>
@@ -3835,6 +3855,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Poner la puntuación; 0 es 10, Supr la quita</translation>
     </message>
     <message>
+        <source>Watch the sky being painted, beside the photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Demonstration on the whole screen, its next step, back</source>
         <translation>Demostración a pantalla completa, su paso siguiente, atrás</translation>
     </message>
@@ -5331,8 +5355,20 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>El borde húmedo pasa por: {names}.</translation>
     </message>
     <message>
+        <source>The sky painted, as predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the left the photo, at the right the mixes as they are predicted to dry, with their wet edges.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>photo</source>
         <translation>foto</translation>
+    </message>
+    <message>
+        <source>paint, predicted</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>paint</source>
