@@ -1593,7 +1593,7 @@
     </message>
     <message>
         <source>The sky as its mixes are predicted to dry, at the right, beside the photo.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cielo como se prevé que sequen sus mezclas, a la derecha, junto a la foto.</translation>
     </message>
     <message>
         <source>Space</source>
@@ -1633,7 +1633,7 @@
     </message>
     <message>
         <source>watch it being painted</source>
-        <translation type="unfinished"></translation>
+        <translation>verlo pintarse</translation>
     </message>
     <message>
         <source>demonstration, its next step</source>
@@ -1701,7 +1701,7 @@
     </message>
     <message>
         <source>W: watch it painted</source>
-        <translation type="unfinished"></translation>
+        <translation>W: verlo pintado</translation>
     </message>
     <message>
         <source>F1: keys</source>
@@ -1713,7 +1713,7 @@
     </message>
     <message>
         <source>paint, predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>pintura prevista</translation>
     </message>
     <message>
         <source>Type how many hands</source>
@@ -3856,7 +3856,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Watch the sky being painted, beside the photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver cómo se pinta el cielo, junto a la foto</translation>
     </message>
     <message>
         <source>Demonstration on the whole screen, its next step, back</source>
@@ -5356,11 +5356,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>The sky painted, as predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>El cielo pintado, según lo previsto</translation>
     </message>
     <message>
         <source>At the left the photo, at the right the mixes as they are predicted to dry, with their wet edges.</source>
-        <translation type="unfinished"></translation>
+        <translation>A la izquierda la foto; a la derecha las mezclas como se prevé que sequen, con sus bordes húmedos.</translation>
     </message>
     <message>
         <source>photo</source>
@@ -5368,7 +5368,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>paint, predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>pintura prevista</translation>
     </message>
     <message>
         <source>paint</source>
