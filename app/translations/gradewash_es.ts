@@ -1709,7 +1709,7 @@
     </message>
     <message>
         <source>photo</source>
-        <translation type="unfinished">foto</translation>
+        <translation>foto</translation>
     </message>
     <message>
         <source>paint, predicted</source>
