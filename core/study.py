@@ -14,6 +14,7 @@ from core.bands.lines import Bands
 from core.paint.box.box import DEFAULT_BOX, Box
 from core.paint.options import MixOptions
 from core.pictures import Picture
+from core.scrap.kept import ScrapEntry
 from core.sheet.result import SheetOptions
 from core.worksheet.worksheet import Worksheet
 
@@ -49,6 +50,8 @@ class Study:
         The practice sheets, the first and the second.
     worksheet : Worksheet
         What the student says of them, and the teacher's remark.
+    scraps : tuple of ScrapEntry
+        Dried strokes of the mixes, in the order they were kept.
     """
 
     title: str = ""
@@ -58,6 +61,7 @@ class Study:
     mix: MixOptions = MixOptions()
     sheets: tuple[SheetEntry | None, SheetEntry | None] = (None, None)
     worksheet: Worksheet = Worksheet()
+    scraps: tuple[ScrapEntry, ...] = ()
 
     @property
     def photo_name(self) -> str | None:
@@ -68,6 +72,7 @@ class Study:
 def digests_of(study: Study) -> frozenset[str]:
     """What the bytes of the study's pictures are known by, where they are kept."""
     pictures = [study.photo, *(sheet.picture for sheet in study.sheets if sheet is not None)]
+    pictures += [scrap.picture for scrap in study.scraps]
     return frozenset(picture.digest for picture in pictures if picture and picture.digest)
 
 
@@ -125,6 +130,11 @@ def with_worksheet(study: Study, worksheet: Worksheet) -> Study:
     return replace(study, worksheet=worksheet)
 
 
+def with_scraps(study: Study, scraps: tuple[ScrapEntry, ...]) -> Study:
+    """The study with other scraps."""
+    return replace(study, scraps=scraps)
+
+
 def move_line(study: Study, index: int, y: float) -> Study:
     """Line `index` moved to `y`, a fraction of the photo's height, as far as it may go."""
     return with_bands(study, lines.move_line(_bands(study), index, y))
@@ -167,7 +177,8 @@ def remove_line(study: Study, index: int) -> Study:
 
 
 def _with_wishes_moved(before: Study, after: Study, index: int) -> Study:
-    """What was asked for the bands below band `index` goes with them to their new letters.
+    """What was asked for the bands below band `index`, and their scraps, go with them to their
+    new letters.
 
     Of two bands that become one, the upper one's wishes stay.
     """
@@ -182,7 +193,14 @@ def _with_wishes_moved(before: Study, after: Study, index: int) -> Study:
             place += grown
         if place < len(new):
             moved.append((new[place], choice))
-    return replace(after, mix=replace(after.mix, choices=tuple(moved)))
+    scraps = []
+    for scrap in before.scraps:
+        place = old.index(scrap.letter) if scrap.letter in old else len(old)
+        if place > index:
+            place += grown
+        if place < len(new):
+            scraps.append(replace(scrap, letter=new[place]))
+    return replace(after, mix=replace(after.mix, choices=tuple(moved)), scraps=tuple(scraps))
 
 
 def _bands(study: Study) -> Bands:

@@ -37,7 +37,9 @@ def study_of(class_set: ClassSet, number: int, placement: Placement | None = Non
         class_code=class_set.title,
         remark=joined_remark(entry.marking),
     )
-    return replace(class_set.exercise, sheets=(sheets[0], sheets[1]), worksheet=worksheet)
+    return replace(
+        class_set.exercise, sheets=(sheets[0], sheets[1]), worksheet=worksheet, scraps=()
+    )
 
 
 def with_study(class_set: ClassSet, number: int, study: Study) -> ClassSet:

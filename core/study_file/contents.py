@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-MOST_MEMBERS = 16
+MOST_MEMBERS = 48
 MOST_JSON = 4 << 20
 MOST_PICTURE = 256 << 20
 MOST_TOTAL = 600 << 20

@@ -15,6 +15,7 @@ from core.paint.box.box_file import box_to_json
 from core.paint.options import MixOptions
 from core.photo.sniff import suffix_of
 from core.pictures import Picture
+from core.scrap.kept import ScrapEntry
 from core.study import SheetEntry, Study
 from core.study_file import schema
 from core.study_file.container import pack, unpack_what_is_whole
@@ -89,7 +90,7 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
 
     kept = schema.Study1(
         format="gradewash study",
-        version=1,
+        version=2 if study.scraps else 1,
         title=study.title,
         photo=keep(study.photo, "photo") if study.photo else None,
         bands=_bands_out(study.bands),
@@ -100,6 +101,11 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
             _sheet_out(study.sheets[1], keep, "sheet2"),
         ),
         worksheet=worksheet_to_schema(study.worksheet),
+        scraps=[
+            _scrap_out(scrap, keep, f"scrap{number}")
+            for number, scrap in enumerate(study.scraps, 1)
+        ]
+        or msgspec.UNSET,
     )
     json = msgspec.json.format(msgspec.json.encode(kept), indent=1)
     return Contents(json, MappingProxyType(members))
@@ -149,6 +155,20 @@ def _sheet_out(
         options.turned,
         options.scan,
         options.aspect,
+    )
+
+
+def _scrap_out(
+    scrap: ScrapEntry, keep: Callable[[Picture, str], schema.Picture1], stem: str
+) -> schema.Scrap2:
+    return schema.Scrap2(
+        keep(scrap.picture, stem),
+        scrap.letter,
+        scrap.Lab,
+        list(scrap.parts),
+        scrap.load_ml,
+        list(scrap.added),
+        None if scrap.advised is None else list(scrap.advised),
     )
 
 

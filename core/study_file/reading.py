@@ -15,6 +15,7 @@ from core.paint.box.box_file import box_from_json
 from core.paint.options import BandChoice, MixOptions
 from core.paint.wash.amounts import PaintSheet
 from core.pictures import Picture, digest_of
+from core.scrap.kept import MOST_SCRAPS, ScrapEntry
 from core.sheet.result import Corners, SheetOptions
 from core.study import SheetEntry, Study
 from core.study_file import schema
@@ -25,6 +26,7 @@ T = TypeVar("T")
 Part = msgspec.Raw
 _ERRORS = (msgspec.MsgspecError, UnicodeError, RecursionError, ValueError, BoxError)
 _NOTHING = msgspec.Raw(b"null")
+_NONE = msgspec.Raw(b"[]")
 
 
 class StudyReader:
@@ -87,6 +89,7 @@ class StudyReader:
             ),
             sheets=(self._sheet(sheets[0], 1), self._sheet(sheets[1], 2)),
             worksheet=worksheet,
+            scraps=self._scraps(parts.get("scraps", _NONE)),
         )
 
     def _parts(self) -> Mapping[str, Part] | None:
@@ -189,6 +192,18 @@ class StudyReader:
         picture = self._picture(sheet.picture, words)
         return None if picture is None else SheetEntry(picture, _options(sheet))
 
+    def _scraps(self, raw: Part) -> tuple[ScrapEntry, ...]:
+        """The scraps that are whole; one whose picture is missing is left out, and told."""
+        words = scraps_words()
+        each: list[Part] = self._part(raw, list[Part], words, [])
+        found: list[ScrapEntry] = []
+        for one in each[:MOST_SCRAPS]:
+            scrap = self._part(one, schema.Scrap2 | None, words, None)
+            picture = None if scrap is None else self._picture(scrap.picture, words)
+            if scrap is not None and picture is not None:
+                found.append(_scrap(scrap, picture))
+        return tuple(found)
+
     def _worksheet(self, raw: Part | None) -> Worksheet:
         words = translate("study file", "the worksheet")
         if not self._contents.damaged:
@@ -270,6 +285,11 @@ def sheet_words(number: int) -> str:
     return translate("study file", "sheet {n}").format(n=number)
 
 
+def scraps_words() -> str:
+    """The dried strokes, in a list of what is gone."""
+    return translate("study file", "a scrap")
+
+
 def page_words(number: int) -> str:
     """What was written of a sheet, 1 or 2, in a list of what is gone."""
     return translate("study file", "what was written of sheet {n}").format(n=number)
@@ -285,6 +305,7 @@ def _culprit(parts: Mapping[str, Part]) -> str:
         "mix": mixes_words(),
         "sheets": sheets_words(),
         "worksheet": translate("study file", "the worksheet"),
+        "scraps": scraps_words(),
     }
     kinds = get_type_hints(schema.Study1, include_extras=True)
     for name, said in words.items():
@@ -329,6 +350,18 @@ def _options(sheet: schema.Sheet1) -> SheetOptions:
         first, second, third, fourth = sheet.corners
         corners = (first, second, third, fourth)
     return SheetOptions(corners, sheet.turned, sheet.scan, sheet.aspect)
+
+
+def _scrap(scrap: schema.Scrap2, picture: Picture) -> ScrapEntry:
+    return ScrapEntry(
+        picture,
+        scrap.letter,
+        scrap.Lab,
+        tuple(scrap.parts),
+        scrap.load_ml,
+        tuple(scrap.added),
+        None if scrap.advised is None else tuple(scrap.advised),
+    )
 
 
 def worksheet_from_schema(kept: schema.Worksheet1) -> Worksheet:

@@ -1,4 +1,4 @@
-"""What `study.json` holds, version 1: the file's own types, apart from the program's.
+"""What `study.json` holds, versions 1 and 2: the file's own types, apart from the program's.
 
 They change only together with `VERSION`, so that a file written today opens in ten years; the
 program's types may change as they like. Fields the version does not know mean a damaged or
@@ -9,9 +9,11 @@ from __future__ import annotations
 
 from typing import Annotated, Any, Literal
 
-from msgspec import Meta, Struct
+from msgspec import UNSET, Meta, Struct, UnsetType
 
-VERSION = 1
+VERSION = 2
+"""Version 2 holds scraps; a study without any is written as version 1, as it always was."""
+
 FORMAT = "gradewash study"
 
 Fraction = Annotated[float, Meta(ge=0, le=1)]
@@ -23,6 +25,7 @@ Letter = Annotated[str, Meta(pattern="^[A-Z]$")]
 Score = Annotated[int, Meta(ge=1, le=10)]
 Part = Annotated[int, Meta(ge=0, le=999)]
 Positive = Annotated[float, Meta(gt=0, le=1e5)]
+LabPart = Annotated[float, Meta(ge=-300, le=300)]
 
 
 class Picture1(Struct, frozen=True, forbid_unknown_fields=True):
@@ -100,11 +103,23 @@ class Worksheet1(Struct, frozen=True, forbid_unknown_fields=True):
     remark: str = ""
 
 
+class Scrap2(Struct, frozen=True, forbid_unknown_fields=True):
+    """A dried stroke of a band's mix: its colour, the mix then, what was added and advised."""
+
+    picture: Picture1
+    letter: Letter
+    Lab: tuple[LabPart, LabPart, LabPart]
+    parts: Annotated[list[tuple[Key, Part]], Meta(min_length=1, max_length=40)]
+    load_ml: Positive
+    added: Annotated[list[tuple[Key, Positive]], Meta(max_length=40)] = []
+    advised: Annotated[list[tuple[Key, Positive]], Meta(max_length=40)] | None = []
+
+
 class Study1(Struct, frozen=True, forbid_unknown_fields=True):
     """The whole of `study.json`. The box is kept in the form of a box file."""
 
     format: Literal["gradewash study"]
-    version: Literal[1]
+    version: Literal[1, 2]
     title: str
     box: dict[str, Any]
     mix: Mix1
@@ -112,3 +127,4 @@ class Study1(Struct, frozen=True, forbid_unknown_fields=True):
     bands: Bands1 | None = None
     sheets: tuple[Sheet1 | None, Sheet1 | None] = (None, None)
     worksheet: Worksheet1 = Worksheet1()
+    scraps: Annotated[list[Scrap2], Meta(max_length=40)] | UnsetType = UNSET

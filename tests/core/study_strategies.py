@@ -14,6 +14,7 @@ from core.paint.box.box_file import own_paint
 from core.paint.options import BandChoice, MixOptions
 from core.paint.wash.amounts import SHEETS, PaintSheet
 from core.pictures import Picture, digest_of
+from core.scrap.kept import ScrapEntry
 from core.sheet.result import SheetOptions
 from core.study import SheetEntry, Study
 from core.worksheet.worksheet import CHANGES, OwnScores, SheetPage, Worksheet
@@ -96,6 +97,17 @@ pages = st.builds(
 )
 worksheets = st.builds(Worksheet, texts, texts, st.tuples(pages, pages), texts)
 
+scraps = st.builds(
+    ScrapEntry,
+    pictures,
+    st.sampled_from("ABCDEFGHI"),
+    st.tuples(st.floats(0, 100), st.floats(-80, 80), st.floats(-80, 80)),
+    st.lists(st.tuples(keys, st.integers(1, 9)), min_size=1, max_size=3).map(tuple),
+    st.floats(1e-4, 0.16),
+    st.lists(st.tuples(keys, st.floats(0.1, 6)), max_size=2).map(tuple),
+    st.none() | st.lists(st.tuples(keys, st.floats(0.1, 6)), max_size=2).map(tuple),
+)
+
 studies = st.builds(
     Study,
     texts,
@@ -105,4 +117,5 @@ studies = st.builds(
     mixes,
     st.tuples(st.none() | sheets, st.none() | sheets),
     worksheets,
+    st.lists(scraps, max_size=4).map(tuple),
 )

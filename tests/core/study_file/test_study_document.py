@@ -109,7 +109,7 @@ def test_a_file_kept_from_version_1_still_opens() -> None:
 
 
 def test_a_newer_version_is_refused_in_words() -> None:
-    assert "newer" in refused(changed(lambda value: value.update(version=2)))
+    assert "newer" in refused(changed(lambda value: value.update(version=3)))
     assert "newer" in refused(changed(lambda value: value.update(version=99, future={"a": 1})))
 
 
