@@ -25,17 +25,19 @@ from app.cards.write import (
 )
 from app.drawing.cards.marks import BoxView, StrokeView, WritingView, paint_box, paint_stroke
 from app.drawing.cards.marks import paint_writing as paint_lines
-from app.drawing.cards.picture import DotsView, PictureView, paint_dots, paint_picture
+from app.drawing.cards.picture import PictureView, paint_picture
 from app.drawing.cards.text import Run, line_height
+from app.drawing.dots import DotsView, paint_dots
 from app.look.type import CHOSEN, FIRST
 from core.bands.lines import Bands
 from core.cards import words
+from core.class_set.field_words import column_title, field_note, field_word, ways
 from core.class_set.hard import Hard
 from core.class_set.prints import ShownStudent
 from core.class_set.spread import Spread
 from core.class_set.standing import state_word
 from core.i18n import translate
-from core.reading.quality import QUALITIES, Quality
+from core.reading.quality import QUALITIES
 from core.worksheet.words import quality_title, sheet_title
 
 CONTACT_ROWS: Final = 7
@@ -112,14 +114,7 @@ def lay_out_hard(
             y += put_paragraph(page, x, y, room, one.teach, SECOND_BODY, colour=GREY)
         y += 1.6 * MM
     y = _put_dots(page, y + 2 * MM, sky, bands, spreads)
-    note = translate(
-        "cards",
-        "Upper line: first sheets; lower line: second sheets. The number in the grey field tells "
-        "how many match the photo; each dot beside it is one sheet that does not, further out the "
-        "more it differs. What a picture cannot tell is left out. A heavy bar marks what a third "
-        "of the sheets or more missed, most of them the same way.",
-    )
-    put_paragraph(page, area.left(), y + 1.5 * MM, area.width(), note, NOTE, colour=GREY)
+    put_paragraph(page, area.left(), y + 1.5 * MM, area.width(), field_note(), NOTE, colour=GREY)
     put_foot(page)
     return (page,)
 
@@ -139,9 +134,9 @@ def _put_dots(
     width = (area.right() - left - 3 * gap) / 4
     for number, quality in enumerate(QUALITIES):
         x = left + number * (width + gap)
-        put_line(page, x + width / 2, top, _column_title(quality), BODY, weight=FIRST, align=0.5)
+        put_line(page, x + width / 2, top, column_title(quality), BODY, weight=FIRST, align=0.5)
         y = top + line_height(BODY)
-        one_way, other = _ways(quality)
+        one_way, other = ways(quality)
         put_line(page, x, y, one_way, NOTE, colour=GREY)
         put_line(page, x + width, y, other, NOTE, align=1.0, colour=GREY)
     y = top + line_height(BODY) + line_height(NOTE) + 1 * MM
@@ -160,7 +155,7 @@ def _put_dots(
                 one = each.get((letter, quality))
                 if one is None:
                     continue
-                text = translate("cards", "all") if one.matched == one.judged else str(one.matched)
+                text = field_word(one)
                 view = DotsView(one.gaps, text, line == 1, one.told, NOTE)
                 place = QRectF(x, base + line * height, width, height - 0.6 * MM)
                 page.put(place, paint_dots, view, text=text)
@@ -171,23 +166,6 @@ def _band_of(sky: QImage, bands: Bands, row: int) -> QImage:
     """One band of the sky: as tall as every other on the page, whatever its share."""
     edges = [round(edge / bands.horizon * sky.height()) for edge in bands.edges]
     return sky.copy(0, edges[row], sky.width(), max(1, edges[row + 1] - edges[row]))
-
-
-def _column_title(quality: Quality) -> str:
-    return translate("cards", "Line below") if quality == "placement" else quality_title(quality)
-
-
-def _ways(quality: Quality) -> tuple[str, str]:
-    """What a dot to the left says, and one to the right."""
-    match quality:
-        case "hue":
-            return translate("cards", "anticlockwise"), translate("cards", "clockwise")
-        case "value":
-            return translate("cards", "darker"), translate("cards", "lighter")
-        case "intensity":
-            return translate("cards", "duller"), translate("cards", "more intense")
-        case "placement":
-            return translate("cards", "too high"), translate("cards", "too low")
 
 
 def _put_slip(

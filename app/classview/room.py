@@ -5,12 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
-from PySide6.QtGui import QGuiApplication, QScreen
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
 from app.services.photo_jobs import OpenedPhoto
 from app.state.language import language_in_use
 from app.state.settings import Settings
+from app.widgets.screens import class_screen
 from app.workspace import Workspace
 from core.i18n import translate
 
@@ -99,8 +100,3 @@ class ClassRoom(QObject):
 
     def _say(self, text: str) -> None:
         self._speech.say(text, language_in_use())
-
-
-def class_screen(own: QScreen, screens: list[QScreen]) -> QScreen:
-    """The screen for the class: another than the window's, where there is one."""
-    return next((screen for screen in screens if screen is not own), own)

@@ -1229,6 +1229,42 @@
         <source>about {n} minutes left</source>
         <translation>quedan unos {n} minutos</translation>
     </message>
+<message>
+        <source>Line below {letter}</source>
+        <translation>Línea bajo {letter}</translation>
+    </message>
+    <message>
+        <source>{quality} of band {letter}</source>
+        <translation>{quality} de la banda {letter}</translation>
+    </message>
+    <message>
+        <source>first sheets</source>
+        <translation>primeras láminas</translation>
+    </message>
+    <message>
+        <source>second sheets</source>
+        <translation>segundas láminas</translation>
+    </message>
+    <message>
+        <source>{name}, {which}: {n} of {all} match</source>
+        <translation>{name}, {which}: coinciden {n} de {all}</translation>
+    </message>
+    <message>
+        <source>; {n} {way}</source>
+        <translation>; {n} {way}</translation>
+    </message>
+    <message>
+        <source>No sheet has been checked yet, so nothing can be said.</source>
+        <translation>Aún no se ha comprobado ninguna lámina, así que no se puede decir nada.</translation>
+    </message>
+    <message>
+        <source>With fewer than {least} sheets to judge there are only counts: one sheet more or less could turn any sentence round.</source>
+        <translation>Con menos de {least} láminas que juzgar solo hay recuentos: una lámina más o menos podría dar la vuelta a cualquier frase.</translation>
+    </message>
+    <message>
+        <source>Nothing was missed by a third of the class in the same direction: there is nothing to teach to all of them.</source>
+        <translation>En nada falló un tercio de la clase hacia el mismo lado: no hay nada que enseñar a todos.</translation>
+    </message>
 </context>
 <context>
     <name>class set page</name>
@@ -1575,6 +1611,42 @@
     <message>
         <source>Kit list</source>
         <translation>Lista de material</translation>
+    </message>
+<message>
+        <source>Space: next</source>
+        <translation>Espacio: siguiente</translation>
+    </message>
+    <message>
+        <source>Esc: leave</source>
+        <translation>Esc: salir</translation>
+    </message>
+    <message>
+        <source>What we found hard</source>
+        <translation>Lo que nos costó</translation>
+    </message>
+    <message>
+        <source>Show the class</source>
+        <translation>Mostrar a la clase</translation>
+    </message>
+    <message>
+        <source>One thing at a time over the whole screen (F5)</source>
+        <translation>Una cosa cada vez a pantalla completa (F5)</translation>
+    </message>
+    <message>
+        <source>How many sheets match, by band</source>
+        <translation>Cuántas láminas coinciden, por banda</translation>
+    </message>
+    <message>
+        <source>First sheets</source>
+        <translation>Primeras láminas</translation>
+    </message>
+    <message>
+        <source>Second sheets</source>
+        <translation>Segundas láminas</translation>
+    </message>
+    <message>
+        <source>{n} of {all} match</source>
+        <translation>coinciden {n} de {all}</translation>
     </message>
 </context>
 <context>

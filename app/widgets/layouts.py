@@ -26,8 +26,8 @@ def widgets_in(layout: QBoxLayout) -> list[QWidget]:
     return [widget for widget in widgets if widget is not None]
 
 
-def clear(layout: QBoxLayout) -> None:
-    """Take everything out of a row or column, and let its widgets go."""
+def clear(layout: QLayout) -> None:
+    """Take everything out of a row, column or grid, and let its widgets go."""
     while (item := layout.takeAt(0)) is not None:
         widget = item.widget()
         if widget is not None:

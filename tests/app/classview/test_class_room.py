@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.classview.room import class_screen
+from app.widgets.screens import class_screen
 
 
 def test_f5_opens_it_and_escape_leaves(sky_window, qtbot):
