@@ -11,6 +11,7 @@ from pathlib import PurePath
 
 from core.bands import lines
 from core.bands.lines import Bands
+from core.lesson.lesson import Hands
 from core.paint.box.box import DEFAULT_BOX, Box
 from core.paint.options import MixOptions
 from core.pictures import Picture
@@ -28,6 +29,23 @@ class SheetEntry:
 
     picture: Picture
     options: SheetOptions = SheetOptions()
+
+
+@dataclass(frozen=True)
+class WheelPlace:
+    """Where the wheel lies over the photo, as the teacher put it.
+
+    Attributes
+    ----------
+    x, y : float
+        Its middle, fractions of the photo's width and height.
+    size : float
+        Its diameter by the photo's height.
+    """
+
+    x: float
+    y: float
+    size: float
 
 
 @dataclass(frozen=True)
@@ -52,6 +70,10 @@ class Study:
         What the student says of them, and the teacher's remark.
     scraps : tuple of ScrapEntry
         Dried strokes of the mixes, in the order they were kept.
+    hands : tuple of Hands
+        How many hands went up in class for each guess.
+    wheel : WheelPlace or None
+        Where the wheel lies over the photo; None where nobody has moved it.
     """
 
     title: str = ""
@@ -62,6 +84,8 @@ class Study:
     sheets: tuple[SheetEntry | None, SheetEntry | None] = (None, None)
     worksheet: Worksheet = Worksheet()
     scraps: tuple[ScrapEntry, ...] = ()
+    hands: tuple[Hands, ...] = ()
+    wheel: WheelPlace | None = None
 
     @property
     def photo_name(self) -> str | None:
@@ -111,12 +135,13 @@ def without_work(study: Study) -> Study:
     >>> without_work(done) == Study(title="dusk")
     True
     """
-    return replace(study, sheets=(None, None), worksheet=Worksheet())
+    return replace(study, sheets=(None, None), worksheet=Worksheet(), hands=())
 
 
 def with_bands(study: Study, bands: Bands) -> Study:
-    """The study with other lines."""
-    return replace(study, bands=bands)
+    """The study with other lines; hands were counted for bands as they were, if as many."""
+    same = study.bands is None or study.bands.count == bands.count
+    return replace(study, bands=bands, hands=study.hands if same else ())
 
 
 def with_sheet(study: Study, index: int, sheet: SheetEntry | None) -> Study:
@@ -133,6 +158,16 @@ def with_worksheet(study: Study, worksheet: Worksheet) -> Study:
 def with_scraps(study: Study, scraps: tuple[ScrapEntry, ...]) -> Study:
     """The study with other scraps."""
     return replace(study, scraps=scraps)
+
+
+def with_hands(study: Study, hands: tuple[Hands, ...]) -> Study:
+    """The study with other hands counted."""
+    return replace(study, hands=hands)
+
+
+def with_wheel(study: Study, wheel: WheelPlace | None) -> Study:
+    """The study with the wheel elsewhere over its photo."""
+    return replace(study, wheel=wheel)
 
 
 def move_line(study: Study, index: int, y: float) -> Study:
@@ -180,7 +215,8 @@ def _with_wishes_moved(before: Study, after: Study, index: int) -> Study:
     """What was asked for the bands below band `index`, and their scraps, go with them to their
     new letters.
 
-    Of two bands that become one, the upper one's wishes stay.
+    Of two bands that become one, the upper one's wishes stay. Hands were counted for a band as it
+    was: they go with the bands that stay whole.
     """
     old, new = _bands(before).letters, _bands(after).letters
     grown = len(new) - len(old)
@@ -200,7 +236,22 @@ def _with_wishes_moved(before: Study, after: Study, index: int) -> Study:
             place += grown
         if place < len(new):
             scraps.append(replace(scrap, letter=new[place]))
-    return replace(after, mix=replace(after.mix, choices=tuple(moved)), scraps=tuple(scraps))
+    return replace(
+        after,
+        mix=replace(after.mix, choices=tuple(moved)),
+        scraps=tuple(scraps),
+        hands=_moved_hands(before.hands, index, grown),
+    )
+
+
+def _moved_hands(hands: tuple[Hands, ...], index: int, grown: int) -> tuple[Hands, ...]:
+    """Hands of whole bands, under their new numbers: `index` was cut, or joined the next."""
+    changed = (index,) if grown > 0 else (index, index + 1)
+    return tuple(
+        replace(one, band=one.band + grown) if one.band > index else one
+        for one in hands
+        if one.band not in changed
+    )
 
 
 def _bands(study: Study) -> Bands:

@@ -70,13 +70,15 @@ def line_views(
     views = []
     for question in lesson.questions:
         count = lesson.hands_in_all(question)
-        hands = hands_text(count)
         asked = question_text(question, wording)
         if lesson.is_answered(question):
             answer = known[question]
+            right = lesson.hands_for_right(question, answer.choice)
+            hands = hands_against(right, count)
             views.append(LineView(asked, answer.text, answer.second, hands=hands))
         else:
-            views.append(LineView(asked, present=question == lesson.question, hands=hands))
+            present = question == lesson.question
+            views.append(LineView(asked, present=present, hands=hands_text(count)))
     return tuple(views)
 
 
@@ -87,6 +89,15 @@ def hands_text(count: int) -> str:
     if count == 1:
         return translate("class view", "1 hand")
     return translate("class view", "{count} hands").format(count=count)
+
+
+def hands_against(right: int, count: int) -> str:
+    """How many of the hands went up for the answer; empty when none were counted."""
+    if count == 0:
+        return ""
+    return translate("class view", "{right} of {hands}").format(
+        right=right, hands=hands_text(count)
+    )
 
 
 def class_wheel(

@@ -9,11 +9,14 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
 from app.services.photo_jobs import OpenedPhoto
+from app.state.document import Gesture
 from app.state.language import language_in_use
 from app.state.settings import Settings
 from app.widgets.screens import class_screen
 from app.workspace import Workspace
 from core.i18n import translate
+from core.lesson.lesson import Hands
+from core.study import with_hands
 
 if TYPE_CHECKING:
     from app.classview.view import ClassView
@@ -28,6 +31,7 @@ class ClassRoom(QObject):
         self._speech = workspace.speech
         self._window = window
         self.view: ClassView | None = None
+        self._counting = Gesture()
 
     @property
     def is_open(self) -> bool:
@@ -50,6 +54,7 @@ class ClassRoom(QObject):
             return
         view = self._made()
         view.can_speak = self._speech.available
+        self._counting = Gesture()
         view.begin(0)
         screen = class_screen(self._window.screen(), QGuiApplication.screens())
         view.setGeometry(screen.geometry())
@@ -74,6 +79,10 @@ class ClassRoom(QObject):
             self._window.destroyed.connect(self.view.deleteLater)
             self.view.left.connect(self.close)
             self.view.say_asked.connect(self._say)
+            self.view.hands_changed.connect(self._keep_hands)
+            document = self._workspace.document
+            document.study_changed.connect(lambda before, after: self._show_hands(after.hands))
+            self._show_hands(document.study.hands)
             reader, planner = self._workspace.reader, self._workspace.planner
             reader.photo_changed.connect(self._show_photo)
             reader.readings_changed.connect(self._show_readings)
@@ -93,6 +102,16 @@ class ClassRoom(QObject):
         if self.view is not None:
             wording = self._workspace.preferences.settings.wording
             self.view.show_readings(self._workspace.reader.readings, wording)
+
+    def _keep_hands(self, hands: tuple[Hands, ...]) -> None:
+        """One lesson's counting is one undo step."""
+        document = self._workspace.document
+        text = translate("undo", "hands counted in class")
+        document.change(text, with_hands(document.study, hands), self._counting)
+
+    def _show_hands(self, hands: tuple[Hands, ...]) -> None:
+        if self.view is not None:
+            self.view.show_hands(hands)
 
     def _on_settings(self, before: Settings, after: Settings) -> None:
         if before.wording != after.wording:

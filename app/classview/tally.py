@@ -15,8 +15,14 @@ class Tally:
     """Open for one question of one band."""
 
     def __init__(self, lesson: Lesson, wording: Wording) -> None:
+        self._wording = wording
         self.question = _question_for(lesson)
-        self.keys = tuple(key for key, _ in choices(self.question, wording))
+        self.ask(self.question)
+
+    def ask(self, question: Question) -> None:
+        """Count for a question, or see its hands again."""
+        self.question = question
+        self.keys = tuple(key for key, _ in choices(question, self._wording))
         self.chosen = 0
         self._typed = ""
 
@@ -24,6 +30,11 @@ class Tally:
         """The lesson after a key; None when the key is not the tally's."""
         if key in (_KEYS.Key_Down, _KEYS.Key_Up):
             self.choose(self.chosen + (1 if key == _KEYS.Key_Down else -1))
+            return lesson
+        if key in (_KEYS.Key_Left, _KEYS.Key_Right):
+            asked = _asked(lesson)
+            at = asked.index(self.question) + (1 if key == _KEYS.Key_Right else -1)
+            self.ask(asked[min(max(at, 0), len(asked) - 1)])
             return lesson
         if key == _KEYS.Key_Backspace:
             self._typed = self._typed[:-1]
@@ -50,7 +61,11 @@ class Tally:
         return set_hands(lesson, self.question, self.keys[self.chosen], count)
 
 
+def _asked(lesson: Lesson) -> tuple[Question, ...]:
+    """What hands could go up for so far."""
+    return lesson.questions[: min(lesson.shown + 1, len(lesson.questions) - 1)]
+
+
 def _question_for(lesson: Lesson) -> Question:
     """What the class guesses at now, or the last thing it guessed at."""
-    question = lesson.question
-    return lesson.questions[-2] if question is None or question == "mix" else question
+    return _asked(lesson)[-1]

@@ -43,7 +43,7 @@ from app.look.theme import WALL
 from core.i18n import translate
 from core.lesson import lesson as steps
 from core.lesson.demonstration import paces
-from core.lesson.lesson import Lesson
+from core.lesson.lesson import Hands, Lesson
 from core.paint.planned import MixPlan
 from core.paint.preview import laying_order
 from core.reading.reading import BandReading
@@ -77,11 +77,14 @@ class ClassView(QWidget):
         The teacher is done.
     band_changed(band: int)
     say_asked(text: str)
+    hands_changed(hands: tuple of Hands)
+        Hands were counted, of any band.
     """
 
     left = Signal()
     band_changed = Signal(int)
     say_asked = Signal(str)
+    hands_changed = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -107,6 +110,7 @@ class ClassView(QWidget):
         self._readings: tuple[BandReading, ...] = ()
         self._wording = Wording()
         self._plan: MixPlan | None = None
+        self._hands: tuple[Hands, ...] = ()
 
     # What is shown
 
@@ -123,7 +127,8 @@ class ClassView(QWidget):
         else:
             self._edges = (readings[0].top, *(reading.bottom for reading in readings))
             count = len(readings)
-            self.lesson = steps.resized(self.lesson or Lesson(count), count, self._two())
+            lesson = steps.resized(self.lesson or Lesson(count), count, self._two())
+            self.lesson = steps.with_hands(lesson, self._hands)
         self._changed()
 
     def show_plan(self, plan: MixPlan | None) -> None:
@@ -132,11 +137,19 @@ class ClassView(QWidget):
         self.pacing.set_steps(paces(plan.order if plan else None))
         self._changed()
 
+    def show_hands(self, hands: tuple[Hands, ...]) -> None:
+        """The hands that are kept in the study."""
+        self._hands = hands
+        if self.lesson is not None and self.lesson.hands != hands:
+            self.lesson = steps.with_hands(self.lesson, hands)
+            self._changed()
+
     def begin(self, band: int) -> None:
         """A fresh lesson, at a band."""
         if self._readings:
             count = len(self._readings)
-            self.lesson = Lesson(count, min(band, count - 1), two=self._two())
+            lesson = Lesson(count, min(band, count - 1), two=self._two())
+            self.lesson = steps.with_hands(lesson, self._hands)
         self.tally, self.keys_shown, self.demonstrating = None, False, False
         self.watching = False
         self.brush.lay(())
@@ -317,6 +330,9 @@ class ClassView(QWidget):
             self.tally = None
             self.band_changed.emit(lesson.band)
         self._changed()
+        if before is not None and before.hands != lesson.hands:
+            self._hands = lesson.hands
+            self.hands_changed.emit(lesson.hands)
 
     def _changed(self) -> None:
         reading = self.reading
@@ -408,7 +424,7 @@ class ClassView(QWidget):
         theme, height, wording = look().theme, layout.height, self._wording
         if self.tally is not None:
             question, chosen = self.tally.question, self.tally.chosen
-            hint = translate("class view", "Type how many hands")
+            hint = translate("class view", "Type hands; Left: back")
             view = content.tally_view(lesson, question, chosen, reading, wording, hint)
             paint_tally(painter, layout.paper, height, view, theme)
         else:

@@ -110,7 +110,7 @@ def keys() -> Chapter:
                     (translate("keys", "Space"), translate("keys", "Show the next answer")),
                     (translate("keys", "Backspace"), translate("keys", "Cover it again")),
                     (translate("keys", "Arrows"), translate("keys", "Another band")),
-                    ("T", translate("keys", "Count hands")),
+                    ("T", translate("keys", "Count hands; Left and Right: another question")),
                     (
                         "V",
                         translate("keys", "Viewfinder: arrows slide it, Space opens it again"),

@@ -1,6 +1,6 @@
 """A lesson before the class: the band asked about, what has been answered, the hands raised.
 
-Nothing here is kept with the study: a lesson begins anew each time the class view opens.
+A lesson begins anew each time the class view opens; the hands are kept with the study.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ MOST_HANDS = 99
 
 @dataclass(frozen=True)
 class Hands:
-    """How many hands went up for one guess."""
+    """How many hands went up for one guess at a band, by the band's number from the top."""
 
     band: int
     question: Question
@@ -95,6 +95,10 @@ class Lesson:
                 return hands.count
         return 0
 
+    def hands_for_right(self, question: Question, right: str | None) -> int:
+        """Hands that went up for the right guess; 0 where there is none."""
+        return 0 if right is None else self.hands_for(question, right)
+
     def hands_in_all(self, question: Question) -> int:
         """Hands of all guesses at a question of the present band."""
         return sum(
@@ -160,6 +164,11 @@ def resized(lesson: Lesson, bands: int, two: tuple[int, ...] = ()) -> Lesson:
         Those that hold two colours.
     """
     return replace(lesson, two=two) if bands == lesson.bands else Lesson(bands, two=two)
+
+
+def with_hands(lesson: Lesson, hands: tuple[Hands, ...]) -> Lesson:
+    """The lesson with the hands that the study has; those of bands there are not are left out."""
+    return replace(lesson, hands=tuple(one for one in hands if one.band < lesson.bands))
 
 
 def _with_shown(lesson: Lesson, shown: int) -> Lesson:

@@ -4,19 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from string import ascii_uppercase
 from types import MappingProxyType
 
 import msgspec
+from msgspec import UNSET, UnsetType
 
 from core.bands.lines import Bands
 from core.errors import StudyFileError
 from core.i18n import translate
+from core.lesson.lesson import Hands
 from core.paint.box.box_file import box_to_json
 from core.paint.options import MixOptions
 from core.photo.sniff import suffix_of
 from core.pictures import Picture
 from core.scrap.kept import ScrapEntry
-from core.study import SheetEntry, Study
+from core.study import SheetEntry, Study, WheelPlace
 from core.study_file import schema
 from core.study_file.container import pack, unpack_what_is_whole
 from core.study_file.contents import Contents
@@ -90,7 +93,7 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
 
     kept = schema.Study1(
         format="gradewash study",
-        version=2 if study.scraps else 1,
+        version=2 if study.scraps or study.hands or study.wheel else 1,
         title=study.title,
         photo=keep(study.photo, "photo") if study.photo else None,
         bands=_bands_out(study.bands),
@@ -106,6 +109,8 @@ def study_to_contents(study: Study, pictures: Mapping[str, bytes]) -> Contents:
             for number, scrap in enumerate(study.scraps, 1)
         ]
         or msgspec.UNSET,
+        hands=_hands_out(study.hands),
+        wheel=UNSET if study.wheel is None else _wheel_out(study.wheel),
     )
     json = msgspec.json.format(msgspec.json.encode(kept), indent=1)
     return Contents(json, MappingProxyType(members))
@@ -141,6 +146,16 @@ def _mix_out(mix: MixOptions) -> schema.Mix1:
             for letter, choice in mix.choices
         ],
     )
+
+
+def _hands_out(hands: tuple[Hands, ...]) -> list[schema.Hands1] | UnsetType:
+    if not hands:
+        return UNSET
+    return [schema.Hands1(ascii_uppercase[h.band], h.question, h.choice, h.count) for h in hands]
+
+
+def _wheel_out(wheel: WheelPlace) -> schema.Wheel1:
+    return schema.Wheel1(wheel.x, wheel.y, wheel.size)
 
 
 def _sheet_out(

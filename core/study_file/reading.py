@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
+from string import ascii_uppercase
 from typing import Any, TypeVar, get_type_hints
 
 import msgspec
@@ -10,6 +11,7 @@ import msgspec
 from core.bands.lines import Bands
 from core.errors import BoxError, StudyFileError
 from core.i18n import translate
+from core.lesson.lesson import Hands
 from core.paint.box.box import DEFAULT_BOX
 from core.paint.box.box_file import box_from_json
 from core.paint.options import BandChoice, MixOptions
@@ -17,7 +19,7 @@ from core.paint.wash.amounts import PaintSheet
 from core.pictures import Picture, digest_of
 from core.scrap.kept import MOST_SCRAPS, ScrapEntry
 from core.sheet.result import Corners, SheetOptions
-from core.study import SheetEntry, Study
+from core.study import SheetEntry, Study, WheelPlace
 from core.study_file import schema
 from core.study_file.contents import Contents
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
@@ -90,6 +92,10 @@ class StudyReader:
             sheets=(self._sheet(sheets[0], 1), self._sheet(sheets[1], 2)),
             worksheet=worksheet,
             scraps=self._scraps(parts.get("scraps", _NONE)),
+            hands=_hands(self._later(parts.get("hands"), list[schema.Hands1], hands_words(), [])),
+            wheel=_wheel(
+                self._later(parts.get("wheel"), schema.Wheel1 | None, wheel_words(), None)
+            ),
         )
 
     def _parts(self) -> Mapping[str, Part] | None:
@@ -154,6 +160,10 @@ class StudyReader:
         except _ERRORS as error:
             return self._left_out(words, error, default)
         return decoded
+
+    def _later(self, raw: Part | None, kind: Any, words: str, default: T) -> T:
+        """A part that came later: where it is not there, there was nothing of it."""
+        return default if raw is None else self._part(raw, kind, words, default)
 
     def _made(self, part: Any, make: Callable[[Any], T], words: str, default: T) -> T:
         """What the program makes of a part."""
@@ -295,6 +305,16 @@ def page_words(number: int) -> str:
     return translate("study file", "what was written of sheet {n}").format(n=number)
 
 
+def hands_words() -> str:
+    """The hands counted in class, in a list of what is gone."""
+    return translate("study file", "the hands counted in class")
+
+
+def wheel_words() -> str:
+    """The wheel's place, in a list of what is gone."""
+    return translate("study file", "the place of the wheel")
+
+
 def _culprit(parts: Mapping[str, Part]) -> str:
     """Which part of a study is not as the schema has it, in words."""
     words = {
@@ -306,6 +326,8 @@ def _culprit(parts: Mapping[str, Part]) -> str:
         "sheets": sheets_words(),
         "worksheet": translate("study file", "the worksheet"),
         "scraps": scraps_words(),
+        "hands": hands_words(),
+        "wheel": wheel_words(),
     }
     kinds = get_type_hints(schema.Study1, include_extras=True)
     for name, said in words.items():
@@ -319,6 +341,16 @@ def _culprit(parts: Mapping[str, Part]) -> str:
 
 def _bands(bands: schema.Bands1) -> Bands:
     return Bands(bands.horizon, tuple(bands.lines))
+
+
+def _hands(hands: Sequence[schema.Hands1]) -> tuple[Hands, ...]:
+    return tuple(
+        Hands(ascii_uppercase.index(h.letter), h.question, h.choice, h.count) for h in hands
+    )
+
+
+def _wheel(wheel: schema.Wheel1 | None) -> WheelPlace | None:
+    return None if wheel is None else WheelPlace(wheel.x, wheel.y, wheel.size)
 
 
 def _mix(mix: schema.Mix1) -> MixOptions:

@@ -1,7 +1,8 @@
 """What `study.json` holds, versions 1 and 2: the file's own types, apart from the program's.
 
 They change only together with `VERSION`, so that a file written today opens in ten years; the
-program's types may change as they like. Fields the version does not know mean a damaged or
+program's types may change as they like. A part that came later is left out of the file where there
+is nothing of it. Fields the version does not know mean a damaged or
 foreign file. `json_schema()` gives the same as a JSON Schema.
 """
 
@@ -12,7 +13,9 @@ from typing import Annotated, Any, Literal
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 VERSION = 2
-"""Version 2 holds scraps; a study without any is written as version 1, as it always was."""
+"""Version 2 may hold scraps, hands counted in class, and the wheel's place over the photo; a study
+without any of them is written as version 1, as it always was."""
+
 
 FORMAT = "gradewash study"
 
@@ -115,6 +118,23 @@ class Scrap2(Struct, frozen=True, forbid_unknown_fields=True):
     advised: Annotated[list[tuple[Key, Positive]], Meta(max_length=40)] | None = []
 
 
+class Hands1(Struct, frozen=True, forbid_unknown_fields=True):
+    """How many hands went up for one guess at one band."""
+
+    letter: Letter
+    question: Literal["hue", "class", "value", "intensity", "second", "mix"]
+    choice: Key
+    count: Annotated[int, Meta(ge=1, le=99)]
+
+
+class Wheel1(Struct, frozen=True, forbid_unknown_fields=True):
+    """The wheel over the photo: its middle by width and height, its diameter by the height."""
+
+    x: Near
+    y: Near
+    size: Annotated[float, Meta(gt=0, le=10)]
+
+
 class Study1(Struct, frozen=True, forbid_unknown_fields=True):
     """The whole of `study.json`. The box is kept in the form of a box file."""
 
@@ -128,3 +148,5 @@ class Study1(Struct, frozen=True, forbid_unknown_fields=True):
     sheets: tuple[Sheet1 | None, Sheet1 | None] = (None, None)
     worksheet: Worksheet1 = Worksheet1()
     scraps: Annotated[list[Scrap2], Meta(max_length=40)] | UnsetType = UNSET
+    hands: Annotated[list[Hands1], Meta(max_length=2000)] | UnsetType = UNSET
+    wheel: Wheel1 | UnsetType = UNSET

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from PIL import Image
 
 from core.bands.lines import Bands
+from core.lesson.lesson import QUESTIONS_OF_TWO, Hands
 from core.paint.box.box import GENERIC_BOXES, Box
 from core.paint.box.box_file import own_paint
 from core.paint.options import BandChoice, MixOptions
@@ -16,7 +17,7 @@ from core.paint.wash.amounts import SHEETS, PaintSheet
 from core.pictures import Picture, digest_of
 from core.scrap.kept import ScrapEntry
 from core.sheet.result import SheetOptions
-from core.study import SheetEntry, Study
+from core.study import SheetEntry, Study, WheelPlace
 from core.worksheet.worksheet import CHANGES, OwnScores, SheetPage, Worksheet
 
 
@@ -118,4 +119,16 @@ studies = st.builds(
     st.tuples(st.none() | sheets, st.none() | sheets),
     worksheets,
     st.lists(scraps, max_size=4).map(tuple),
+    st.lists(
+        st.builds(
+            Hands,
+            st.integers(0, 25),
+            st.sampled_from(QUESTIONS_OF_TWO),
+            st.text("abcdefgh -", min_size=1, max_size=20),
+            st.integers(1, 99),
+        ),
+        max_size=6,
+    ).map(tuple),
+    st.none()
+    | st.builds(WheelPlace, st.floats(-0.5, 1.5), st.floats(-0.5, 1.5), st.floats(0.1, 4)),
 )

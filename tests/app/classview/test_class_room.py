@@ -45,3 +45,25 @@ def test_the_class_gets_the_other_screen():
     own, other = object(), object()
     assert class_screen(own, [own]) is own
     assert class_screen(own, [own, other]) is other
+
+
+def test_hands_are_kept_in_the_study_and_come_back(sky_window, qtbot):
+    room, document = sky_window.class_room, sky_window.document
+    room.open()
+    QTest.keyClick(room.view, Qt.Key.Key_T)
+    QTest.keyClicks(room.view, "12")
+    QTest.keyClick(room.view, Qt.Key.Key_Down)
+    QTest.keyClicks(room.view, "7")
+    counted = document.study.hands
+    assert [(h.band, h.question, h.count) for h in counted] == [(0, "hue", 12), (0, "hue", 7)]
+    assert document.unsaved
+    room.close()
+    room.open()
+    assert room.view.lesson.hands == counted
+    assert room.view.lesson.shown == 0
+    document.stack.undo()
+    assert document.study.hands == ()
+    assert room.view.lesson.hands == ()
+    document.stack.redo()
+    assert room.view.lesson.hands == counted
+    room.close()

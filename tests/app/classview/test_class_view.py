@@ -117,6 +117,15 @@ def test_hands_are_counted_by_keys(make_view, drawn):
     QTest.keyClick(view, Qt.Key.Key_Escape)
     assert view.tally is None
     assert any("20 hands" in text for text, *_ in texts_of(view, drawn))
+    # Against the answer: this band is blue, for which nobody put a hand up.
+    view.run("answer")
+    assert any("0 of 20 hands" in text for text, *_ in texts_of(view, drawn))
+    QTest.keyClick(view, Qt.Key.Key_T)
+    QTest.keyClick(view, Qt.Key.Key_Left)
+    view.tally.choose(view.tally.keys.index(view.reading.colour.hue.family))
+    view._set(view.tally.add(view.lesson, 9))
+    QTest.keyClick(view, Qt.Key.Key_T)
+    assert any("9 of 29 hands" in text for text, *_ in texts_of(view, drawn))
 
 
 def test_the_mouse_reaches_the_same(make_view):

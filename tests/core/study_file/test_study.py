@@ -7,9 +7,19 @@ import pytest
 from core import study as edits
 from core.bands.lines import Bands
 from core.errors import UsageError
+from core.lesson.lesson import Hands
 from core.paint.options import BandChoice, MixOptions
 from core.pictures import Picture
-from core.study import Study, study_of
+from core.study import (
+    Study,
+    move_line,
+    remove_line,
+    split_band,
+    study_of,
+    with_bands,
+    with_hands,
+    without_work,
+)
 
 STUDY = study_of(Picture("evening_sky.jpg"), Bands(0.8, (0.2, 0.5)))
 
@@ -74,3 +84,15 @@ def test_what_was_asked_of_a_band_goes_with_it_when_lines_come_and_go() -> None:
     assert [merged.mix.choice(letter) for letter in "ABC"] == [wish[k] for k in "ACD"]
     assert merged.mix.choice("D") == BandChoice()
     assert edits.move_line(study, 1, 0.45).mix == mix
+
+
+def test_hands_go_with_the_bands_that_stay_whole():
+    hands = tuple(Hands(band, "hue", "violet", band + 1) for band in range(4))
+    study = with_hands(Study(bands=Bands(0.8, (0.2, 0.4, 0.6))), hands)
+    split = split_band(study, 1)
+    assert [(h.band, h.count) for h in split.hands] == [(0, 1), (3, 3), (4, 4)]
+    joined = remove_line(study, 1)
+    assert [(h.band, h.count) for h in joined.hands] == [(0, 1), (2, 4)]
+    assert move_line(study, 0, 0.25).hands == hands
+    assert with_bands(study, Bands(0.8, (0.3,))).hands == ()
+    assert without_work(study).hands == ()

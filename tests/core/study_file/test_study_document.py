@@ -18,13 +18,19 @@ from study_strategies import PICTURES, small_picture, studies
 
 from core.bands.lines import Bands
 from core.errors import StudyFileError
+from core.lesson.lesson import Hands
 from core.photo import open_photo
 from core.pictures import Picture, PictureStore
 from core.sheet.result import SheetOptions
-from core.study import SheetEntry, Study
+from core.study import SheetEntry, Study, WheelPlace
 from core.study_file.container import pack, unpack
 from core.study_file.contents import Contents
-from core.study_file.document import study_from_bytes, study_to_bytes
+from core.study_file.document import (
+    study_from_bytes,
+    study_from_contents,
+    study_to_bytes,
+    study_to_contents,
+)
 from core.study_file.opening import open_contents
 from core.study_file.reading import damage_notice
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
@@ -305,3 +311,35 @@ def test_a_store_forgets_only_what_is_not_wanted() -> None:
     store.keep_only([study.photo.digest])
     assert list(store) == [study.photo.digest]
     assert Picture("a").digest == ""
+
+
+def test_hands_and_the_wheels_place_are_kept_and_take_no_room_where_there_are_none():
+    plain = study_to_contents(Study(), {}).json
+    assert b"hands" not in plain
+    assert b"wheel" not in plain
+    hands = (Hands(1, "hue", "violet", 14), Hands(0, "class", "primary", 3))
+    study = Study(hands=hands, wheel=WheelPlace(0.4, 0.9, 0.5))
+    kept = study_to_contents(study, {})
+    assert study_from_contents(kept).study == study
+    assert b'"letter":"B"' in kept.json.replace(b" ", b"").replace(b"\n", b"")
+
+
+@pytest.mark.parametrize(
+    ("part", "words"),
+    [
+        (b'"hands": [{"letter": "b", "question": "hue", "choice": "red", "count": 3}]', "hands"),
+        (b'"hands": [{"letter": "B", "question": "hue", "choice": "red", "count": 0}]', "hands"),
+        (b'"hands": [{"letter": "B", "question": "mood", "choice": "red", "count": 3}]', "hands"),
+        (b'"wheel": {"x": 0.5, "y": 0.5, "size": 0}', "wheel"),
+        (b'"wheel": {"x": 50, "y": 0.5, "size": 1}', "wheel"),
+    ],
+)
+def test_hands_and_wheels_that_cannot_be_are_refused_by_name(part, words):
+    kept = study_to_contents(Study(), {})
+    wrong = replace(kept, json=kept.json.rstrip().removesuffix(b"}") + b"," + part + b"}")
+    with pytest.raises(StudyFileError, match=words):
+        study_from_contents(wrong)
+    # Of a damaged file the rest is there.
+    opened = study_from_contents(replace(wrong, damaged=True))
+    assert any(words in gone for gone in opened.gone)
+    assert opened.study == Study()
