@@ -23,6 +23,10 @@ class SheetError(GradewashError):
     """A practice sheet could not be checked."""
 
 
+class SwatchCardError(GradewashError):
+    """A painted swatch card could not be read."""
+
+
 class CardError(GradewashError):
     """A card cannot be printed of this study."""
 

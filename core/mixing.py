@@ -7,7 +7,7 @@ from dataclasses import replace
 from core.errors import BoxError
 from core.i18n import translate
 from core.paint.box.box import GENERIC_BOXES, Box
-from core.paint.box.box_file import MAX_NAME
+from core.paint.box.own_paint import MAX_NAME
 from core.paint.mixture.mix import Mix
 from core.paint.options import BandChoice, MixOptions
 from core.paint.pigment.catalogue import CATALOGUE, Paint
@@ -47,7 +47,7 @@ def tick_paint(study: Study, key: str, owned: bool) -> Study:
     paints = tuple(paint for paint in box.paints if paint.key != key)
     if not paints:
         raise BoxError(translate("box", "A box needs at least one paint: tick another one first."))
-    return choose_box(study, Box(box.name, paints))
+    return choose_box(study, replace(box, paints=paints))
 
 
 def put_paint(study: Study, paint: Paint) -> Study:
@@ -69,7 +69,7 @@ def put_paint(study: Study, paint: Paint) -> Study:
         (i for i, other in enumerate(box.paints) if places.get(other.key, last) > own),
         len(box.paints),
     )
-    return replace(study, box=Box(box.name, (*box.paints[:at], paint, *box.paints[at:])))
+    return replace(study, box=replace(box, paints=(*box.paints[:at], paint, *box.paints[at:])))
 
 
 def _places(box: Box, paint: Paint) -> dict[str, int]:
@@ -93,7 +93,7 @@ def name_box(study: Study, name: str) -> Study:
     name = " ".join(name.split())
     if not name or len(name) > MAX_NAME:
         raise BoxError(translate("box", "A box needs a name of 1 to 80 letters."))
-    return replace(study, box=Box(name, study.box.paints))
+    return replace(study, box=replace(study.box, name=name))
 
 
 def _only_with(options: MixOptions, box: Box) -> MixOptions:

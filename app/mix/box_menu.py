@@ -19,8 +19,9 @@ from app.widgets.ask_line import AskLine
 from core import mixing
 from core.i18n import translate
 from core.paint.box.box import GENERIC_BOXES
-from core.paint.box.box_file import open_box, own_paint, save_box
+from core.paint.box.box_file import open_box, save_box
 from core.paint.box.names import box_name
+from core.paint.box.own_paint import own_paint
 
 
 class BoxMenu:

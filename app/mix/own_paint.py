@@ -24,8 +24,8 @@ from app.look.theme import WALL
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from core.i18n import translate
-from core.paint.box.box_file import MAX_NAME
 from core.paint.box.names import paint_name
+from core.paint.box.own_paint import MAX_NAME
 from core.paint.mixture.swatch import drawn_out
 from core.paint.pigment.catalogue import CATALOGUE
 from core.words.lists import sentence_case

@@ -28,6 +28,7 @@ from core.paint.choice.band_ways import ways_for
 from core.paint.mixture.shortfall import Fault, MainHue
 from core.paint.mixture.strength import Strength
 from core.paint.options import BandChoice
+from core.paint.pigment.card_paint import Trust
 from core.paint.pigment.paint import Group, Transparency
 from core.paint.planned import Reach, SecondMix, Way
 from core.paint.reasons import Reason, ReasonCode
@@ -36,7 +37,7 @@ from core.paint.wash.amounts import SHEETS
 from core.paint.wash.meeting import Meeting, MeetingNote
 from core.paint.wash.order import Kind, Order, Stage, WorkStep
 from core.paint.words import box as box_words
-from core.paint.words import fit, ladder, parts, plan, second
+from core.paint.words import fit, ladder, own, parts, plan, second
 from core.paint.words.reasons import reason_text
 from core.reading.quality import ChangeFirst, Outcome, Quality, Verdict
 from core.reading.reading import IntensitySaid, IntensityWord, SecondColour, ValueWord, read_colour
@@ -45,6 +46,8 @@ from core.reading.wording import Wording
 from core.sheet.findings import words as sheet_words
 from core.sheet.measuring import Corner
 from core.sheet.result import Change
+from core.swatches.fields import FieldWord
+from core.swatches.words import field_word
 from core.words import names, verdicts
 from core.worksheet import compare
 from core.worksheet import words as worksheet_words
@@ -106,6 +109,8 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "water of a strength": (Strength, parts.strength_note),
     "group of paints": (Group, group_name),
     "transparency": (Transparency, box_words.transparency_word),
+    "how well a paint is known": (Trust, own.trust_word),
+    "field of a swatch card": (FieldWord, field_word),
     "wash": (Kind, lambda key: plan.kind_text(Order(key, (), False))),
     "work step": (Stage, lambda key: plan.work_step_text(WorkStep(key, ("A",)), SHEETS["A4"])),
     "verdict": (Verdict, verdicts.verdict_word),

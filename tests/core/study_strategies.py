@@ -11,7 +11,7 @@ from PIL import Image
 from core.bands.lines import Bands
 from core.lesson.lesson import QUESTIONS_OF_TWO, Hands
 from core.paint.box.box import GENERIC_BOXES, Box
-from core.paint.box.box_file import own_paint
+from core.paint.box.own_paint import own_paint
 from core.paint.options import BandChoice, MixOptions
 from core.paint.wash.amounts import SHEETS, PaintSheet
 from core.pictures import Picture, digest_of

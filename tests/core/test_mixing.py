@@ -5,7 +5,7 @@ import pytest
 from core import mixing
 from core.errors import BoxError
 from core.paint.box.box import GENERIC_BOXES, SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN, Box
-from core.paint.box.box_file import own_paint
+from core.paint.box.own_paint import own_paint
 from core.paint.mixture.mix import make_mix
 from core.paint.options import BandChoice
 from core.paint.pigment.catalogue import CATALOGUE

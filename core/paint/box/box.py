@@ -10,6 +10,7 @@ from types import MappingProxyType
 import numpy as np
 from numpy.typing import NDArray
 
+from core.paint.box.swatch_card import SwatchCard
 from core.paint.pigment.catalogue import CATALOGUE, Paint
 from core.paint.pigment.measured import measured_paints
 from core.paint.pigment.own import pigments_with
@@ -26,6 +27,8 @@ class Box:
         English for the boxes that come along; else what the teacher typed.
     paints : tuple of Paint
         In the order shown; every key once.
+    cards : tuple of SwatchCard
+        Swatch cards that were printed for it.
 
     Raises
     ------
@@ -35,6 +38,7 @@ class Box:
 
     name: str
     paints: tuple[Paint, ...]
+    cards: tuple[SwatchCard, ...] = ()
 
     def __post_init__(self) -> None:
         keys = [paint.key for paint in self.paints]

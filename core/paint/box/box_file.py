@@ -2,14 +2,14 @@
 
 `{"gradewash_box": 1, "name": "Our cupboard", "paints": ["ultramarine", {"name": "sky blue",
 "like": "cerulean_blue"}]}`: a paint is a key of the catalogue, or a name of one's own with the
-measured paint it behaves like.
+measured paint it behaves like. Version 2 adds what swatch cards say: `"card": {...}` of a paint
+(see `card_json`), and `"cards"`, those that were printed. A box without either is written as
+version 1, which every program opens.
 """
 
 from __future__ import annotations
 
 import json
-import re
-from dataclasses import replace
 from pathlib import Path
 
 from core.errors import BoxError
@@ -17,12 +17,22 @@ from core.file_sentences import clean_text, shown_name, why_not_read, why_not_wr
 from core.files import TooLargeError, read_file, write_file
 from core.i18n import translate
 from core.paint.box.box import Box
+from core.paint.box.card_json import (
+    MAX_CARDS,
+    card_from_json,
+    card_to_json,
+    damaged_card,
+    swatch_card_from_json,
+    swatch_card_to_json,
+)
+from core.paint.box.own_paint import MAX_NAME, own_paint, paint_of_card
+from core.paint.box.swatch_card import SwatchCard
 from core.paint.pigment.catalogue import CATALOGUE, Paint
 
-VERSION = 1
-MAX_BYTES = 100_000
+VERSION = 2
+PLAIN_VERSION = 1
+MAX_BYTES = 400_000
 MAX_PAINTS = 40
-MAX_NAME = 80
 
 
 def box_to_json(box: Box) -> dict[str, object]:
@@ -32,8 +42,19 @@ def box_to_json(box: Box) -> dict[str, object]:
         if CATALOGUE.get(paint.key) == paint:
             paints.append(paint.key)
         else:
-            paints.append({"name": paint.name, "like": paint.measured_as})
-    return {"gradewash_box": VERSION, "name": box.name, "paints": paints}
+            entry: dict[str, object] = {"name": paint.name, "like": paint.measured_as}
+            if paint.card is not None:
+                entry["card"] = card_to_json(paint.card)
+            paints.append(entry)
+    own = bool(box.cards) or any(paint.card is not None for paint in box.paints)
+    value: dict[str, object] = {
+        "gradewash_box": VERSION if own else PLAIN_VERSION,
+        "name": box.name,
+        "paints": paints,
+    }
+    if box.cards:
+        value["cards"] = [swatch_card_to_json(card) for card in box.cards]
+    return value
 
 
 def box_from_json(value: object) -> Box:
@@ -46,7 +67,7 @@ def box_from_json(value: object) -> Box:
     """
     if not isinstance(value, dict) or "gradewash_box" not in value:
         raise BoxError(translate("box", "This file holds no paint box: choose a box file."))
-    if value["gradewash_box"] != VERSION:
+    if value["gradewash_box"] not in (PLAIN_VERSION, VERSION):
         raise BoxError(
             translate(
                 "box", "This paint box comes from a newer version: update the program to open it."
@@ -71,35 +92,13 @@ def box_from_json(value: object) -> Box:
                 paint=twice, name=name
             )
         )
-    return Box(name, tuple(paints))
+    return Box(name, tuple(paints), _cards(value.get("cards", [])))
 
 
-def own_paint(name: str, like: str) -> Paint:
-    """A paint the teacher named, behaving like a known one.
-
-    Parameters
-    ----------
-    name : str
-    like : str
-        Key of a paint in the catalogue.
-
-    Raises
-    ------
-    BoxError
-        `like` is not known, or the name is empty or too long.
-    """
-    if like not in CATALOGUE:
-        raise BoxError(
-            translate(
-                "box", "Nobody measured {paint}: name a paint of the list that it behaves like."
-            ).format(paint=clean_text(like))
-        )
-    name = clean_text(name.strip())
-    if not name or len(name) > MAX_NAME:
-        raise BoxError(translate("box", "A paint needs a name of 1 to 80 letters."))
-    slug = re.sub(r"\W+", "_", name.lower()).strip("_") or "paint"
-    key = f"own_{slug}"
-    return replace(CATALOGUE[like], key=key, name=name, colour_index=())
+def _cards(value: object) -> tuple[SwatchCard, ...]:
+    if not isinstance(value, list) or len(value) > MAX_CARDS:
+        raise BoxError(damaged_card())
+    return tuple(map(swatch_card_from_json, value))
 
 
 def _paint(entry: object) -> Paint:
@@ -116,6 +115,8 @@ def _paint(entry: object) -> Paint:
     if isinstance(entry, dict):
         name, like = entry.get("name"), entry.get("like")
         if isinstance(name, str) and isinstance(like, str):
+            if "card" in entry:
+                return paint_of_card(name, like[:MAX_NAME], card_from_json(entry["card"]))
             return own_paint(name, like[:MAX_NAME])
     raise BoxError(
         translate("box", "A paint of this box cannot be read: give a name and what it is like.")

@@ -17,8 +17,9 @@ from core.paint.box.box import (
     TWELVE_PAN,
     Box,
 )
-from core.paint.box.box_file import box_from_json, box_to_json, open_box, own_paint, save_box
+from core.paint.box.box_file import box_from_json, box_to_json, open_box, save_box
 from core.paint.box.cautions import cautions_for
+from core.paint.box.own_paint import own_paint
 from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.pigment.measured import measured_paints
 from core.paint.words.plan import caution_text, paint_note, stand_ins_text
@@ -84,7 +85,7 @@ GOOD = {"gradewash_box": 1, "name": "ours", "paints": ["ultramarine"]}
     [
         ([], "holds no paint box"),
         ({"name": "x"}, "holds no paint box"),
-        ({**GOOD, "gradewash_box": 2}, "newer version"),
+        ({**GOOD, "gradewash_box": 3}, "newer version"),
         ({**GOOD, "name": " "}, "no usable name"),
         ({**GOOD, "name": "x" * 81}, "no usable name"),
         ({**GOOD, "paints": []}, "1 to 40 paints"),
@@ -104,7 +105,7 @@ def test_what_is_no_box_is_said_in_one_sentence(value, says, tmp_path):
     assert "\n" not in str(caught.value)
 
 
-@pytest.mark.parametrize("data", [b"", b"{", b"\xff\xfe", b"[" * 50_000, b" " * 200_000])
+@pytest.mark.parametrize("data", [b"", b"{", b"\xff\xfe", b"[" * 50_000, b" " * 500_000])
 def test_damaged_files_are_refused(data, tmp_path):
     path = tmp_path / "box.json"
     path.write_bytes(data)
