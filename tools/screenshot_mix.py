@@ -166,4 +166,5 @@ def mix_one_band(stage: Stage) -> QWidget | None:
 def mix_empty(stage: Stage) -> QWidget | None:
     """No sky yet."""
     stage.page("mix")
+    stage.settle()
     return None

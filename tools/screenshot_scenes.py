@@ -10,7 +10,7 @@ from pathlib import Path
 
 import numpy as np
 from PIL import Image
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 import sample_scenes
 from core.bands.lines import Bands
@@ -72,12 +72,38 @@ def set_bands(stage: Stage, *lines: float, horizon: float) -> None:
 @scene(PLAIN, WIDE, LARGE_TEXT)
 def read_empty(stage: Stage) -> None:
     """No photo yet."""
+    stage.settle()
 
 
 @scene()
 def read_portrait(stage: Stage) -> None:
     """A photo held upright."""
     stage.open(draw_sky(stage.folder, (900, 1600), BLUE, PALE, PEACH))
+
+
+@scene()
+def read_portrait_broad(stage: Stage) -> None:
+    """A photo a little higher than wide."""
+    stage.open(draw_sky(stage.folder, (1200, 1600), BLUE, PALE, PEACH))
+
+
+@scene(PLAIN, WIDE, LARGE_TEXT)
+def read_opening(stage: Stage) -> None:
+    """The first photo is being opened."""
+    stage.window.opener.open_sample(sample_scenes.DEFAULT)
+
+
+@scene(PLAIN, WIDE)
+def read_opened(stage: Stage) -> None:
+    """A photo has come, and its bands have not been found yet."""
+    reader = stage.window.reader
+    shown: list[object] = []
+    reader.photo_changed.connect(shown.append)
+    stage.window.opener.open_sample(sample_scenes.DEFAULT)
+    while not shown:
+        QApplication.processEvents()
+    reader.put_away()  # nothing is proposed any more: the picture is taken of the moment before
+    reader.opened = shown[0]  # type: ignore[assignment]
 
 
 @scene(PLAIN, WIDE, LARGE_TEXT)

@@ -22,6 +22,8 @@ from app.drawing.ink import (
     lettered_disc,
     text_size,
 )
+from app.look.theme import WALL
+from core.reading.ground import lost_on
 from core.reading.quality import Verdict
 
 # Width of one part in a parts bar, by its height.
@@ -140,6 +142,14 @@ def paint_chip(painter: QPainter, rect: QRectF, view: ChipView) -> None:
         if view.second is not None:
             width = view.share * rect.width()
             painter.fillRect(rect.adjusted(rect.width() - width, 0, 0, 0), QColor(view.second))
+            lost = lost_on(view.second, WALL) or lost_on(view.colour, WALL)
+        else:
+            lost = lost_on(view.colour, WALL)
+        if lost:
+            # A grey like the wall's would vanish: a hairline says where it ends.
+            painter.setPen(QPen(QColor(BLACK), 1.0))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
         if view.hatched:
             painter.save()
             painter.setClipRect(rect)

@@ -27,22 +27,22 @@ def image_of(pixels: NDArray[np.uint8]) -> QImage:
     return lent.convertToFormat(QImage.Format.Format_RGB32)
 
 
-def veil_of(sky: NDArray[np.bool_], colour: str, share: float) -> QImage:
+def veil_of(sky: NDArray[np.bool_] | NDArray[np.float32], colour: str, share: float) -> QImage:
     """A veil over everything that is not sky.
 
     Parameters
     ----------
-    sky : ndarray, shape (h, w), bool
+    sky : ndarray, shape (h, w), bool or float32
+        How much of each place is sky, 0..1.
     colour : str
         "#rrggbb".
     share : float
         How much of the veil's colour covers the photo, 0..1.
     """
-    alpha = round(share * 255)
-    red, green, blue = (round(int(colour[i : i + 2], 16) * share) for i in (1, 3, 5))
-    premultiplied = alpha << 24 | red << 16 | green << 8 | blue
-    argb = np.where(sky, np.uint32(0), np.uint32(premultiplied))
-    height, width = argb.shape
+    covered = (share * (1 - sky.astype(np.float32)))[..., None]
+    channels = [int(colour[i : i + 2], 16) for i in (5, 3, 1)] + [255]  # blue first, as Qt has it
+    argb = np.ascontiguousarray(np.rint(covered * np.array(channels, np.float32)), np.uint8)
+    height, width = sky.shape
     image = QImage(argb.data, width, height, 4 * width, QImage.Format.Format_ARGB32_Premultiplied)
     return image.copy()  # own memory: the array goes
 

@@ -63,6 +63,13 @@ class Opener(QObject):
             partial(_open_path, sample_scenes.path(name)), title=sample_scenes.title(name)
         )
 
+    def samples(self) -> dict[str, tuple[str, Path]]:
+        """Titles and picture files of our own skies, by name."""
+        return {
+            name: (sample_scenes.title(name), sample_scenes.path(name))
+            for name in sample_scenes.names()
+        }
+
     def open_early(self, found: Future[FromFile], path: Path | None, sample: str | None) -> None:
         """Take over a file whose opening began before the window was there."""
         self._files.open(

@@ -71,11 +71,14 @@ class StudyFiles(QObject):
     -------
     place_changed()
         The path, or whether it may be written.
+    began()
+        A file is being opened; `idle` follows.
     busy(text: str, share: float), idle()
         A file has been opening for 0.3 s and more, and no longer is.
     """
 
     place_changed = Signal()
+    began = Signal()
     busy = Signal(str, float)
     idle = Signal()
 
@@ -123,6 +126,11 @@ class StudyFiles(QObject):
     def read_only(self) -> bool:
         """Whether saving asks for another name."""
         return self._whereabouts.place.read_only
+
+    @property
+    def opening(self) -> bool:
+        """Whether a file is being opened."""
+        return self._opening.running
 
     @property
     def must_ask(self) -> bool:
@@ -198,6 +206,7 @@ class StudyFiles(QObject):
                 self.leaving(partial(self._begin_photo, found, title, None))
 
         self._opening.run(work, done, self._notices.failed)
+        self.began.emit()
 
     def _begin_empty(self) -> None:
         self._untouched = self._last_box.empty_study()

@@ -23,7 +23,7 @@ from app.mix.plan_view import plan_view
 from app.mix.rows import MixRows, RowsContent
 from app.mix.views import about_text, band_view
 from app.mix.wishes import WishesMenu
-from app.widgets.notice import EmptyState
+from app.widgets.sky_wall import SkyWall
 from app.workspace import Menu, Page, Workspace
 from core.i18n import translate
 from core.paint.planned import BandMix, MixPlan
@@ -46,11 +46,13 @@ class MixPage(Page):
         self.painted = PaintedSky(self._body)
         self.plan_bar = PlanBar(self._body)
         self.plan = PlanPanel(self._body)
-        self.empty = EmptyState(
+        self.empty = SkyWall(
             translate("mix page", "No sky to mix for yet."),
-            translate("mix page", "Open a photo of a sky: its mixes are planned from your box."),
-            translate("mix page", "Open a photo"),
-            "open",
+            translate(
+                "mix page",
+                "Open a photo of a sky or press one of these: its mixes are planned from your box.",
+            ),
+            workspace.opener.samples(),
             self,
         )
         self._top = QStackedLayout(self)
@@ -117,6 +119,10 @@ class MixPage(Page):
             lambda before, after: self._show_plan(workspace.planner.plan)
         )
         self.empty.asked.connect(workspace.opener.choose)
+        self.empty.sky_chosen.connect(workspace.opener.open_sample)
+        workspace.files.began.connect(lambda: self.empty.set_opening(True))
+        workspace.files.idle.connect(lambda: self.empty.set_opening(False))
+        self.empty.set_opening(workspace.files.opening)
         self.rows.row_chosen.connect(self.choose_row)
         self.rows.menu_asked.connect(self._open_menu)
         detail = self.rows.detail

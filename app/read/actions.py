@@ -41,12 +41,12 @@ class ReadActions:
             ("colour", translate("menu", "Colo&ur"), "Ctrl+1"),
             ("values", translate("menu", "&Values"), "Ctrl+2"),
             ("steps 3", translate("menu", "Values in &3 steps"), "Ctrl+3"),
-            ("steps 5", translate("menu", "Values in &5 steps"), "Ctrl+5"),
-            ("steps 9", translate("menu", "Values in &9 steps"), "Ctrl+9"),
-            ("squint", translate("menu", "S&quint"), "Ctrl+4"),
-            ("eyes protan", translate("menu", "As seen without &red cones"), "Ctrl+6"),
-            ("eyes deutan", translate("menu", "As seen without &green cones"), "Ctrl+7"),
-            ("eyes tritan", translate("menu", "As seen without &blue cones"), "Ctrl+8"),
+            ("steps 5", translate("menu", "Values in &5 steps"), "Ctrl+4"),
+            ("steps 9", translate("menu", "Values in &9 steps"), "Ctrl+5"),
+            ("squint", translate("menu", "S&quint"), "Ctrl+6"),
+            ("eyes protan", translate("menu", "As seen without &red cones"), "Ctrl+7"),
+            ("eyes deutan", translate("menu", "As seen without &green cones"), "Ctrl+8"),
+            ("eyes tritan", translate("menu", "As seen without &blue cones"), "Ctrl+9"),
         ):
             action = make_action(page, text, partial(look_at, key), keys)
             action.setCheckable(True)

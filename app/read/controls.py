@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QSize, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QSizePolicy, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QMenu, QSizePolicy, QWidget
 
-from app.look.space import GROUP, WITHIN
-from app.widgets.buttons import EdgeButton
+from app.look.space import WITHIN
+from app.widgets.buttons import EdgeButton, IconButton
 from app.widgets.segmented import SegmentedControl
 from app.widgets.stepper import Stepper
 from core.i18n import translate
+from core.photo.views import VALUE_STEPS
 
 MOST_PROPOSED = 7
 
@@ -18,7 +19,7 @@ MOST_PROPOSED = 7
 class ReadControls(QWidget):
     """Two groups side by side, or one above the other where the words need it.
 
-    Where it is narrow, "Propose again" is left to the menu before a second row is begun.
+    Where it is narrow, "Propose again" shrinks to its icon before a second row is begun.
 
     Signals
     -------
@@ -45,25 +46,10 @@ class ReadControls(QWidget):
             translate("read page", "How to look at the photo"),
             self,
         )
-        self._step_numbers = SegmentedControl(
-            [("3", "3"), ("5", "5"), ("9", "9")],
-            translate("read page", "Number of value steps"),
-            self,
-        )
-        self._step_numbers.set_chosen("5")
-        self._step_numbers.hide()
+        # Their own choices are a menu: a row of them would push everything beside it away.
+        self._views.set_opens("steps")
+        self._views.set_opens("eyes")
         self._eye = "deutan"
-        self._eyes = SegmentedControl(
-            [
-                ("protan", translate("read page", "No red cones")),
-                ("deutan", translate("read page", "No green")),
-                ("tritan", translate("read page", "No blue")),
-            ],
-            translate("read page", "Which cones the eye lacks"),
-            self,
-        )
-        self._eyes.set_chosen(self._eye)
-        self._eyes.hide()
         self.stepper = Stepper(
             translate("read page", "Bands"),
             translate("read page", "Fewer bands"),
@@ -72,19 +58,20 @@ class ReadControls(QWidget):
         )
         self.propose = EdgeButton(translate("read page", "Propose again"), "", self)
         self._views.chosen.connect(self._choose_view)
-        self._step_numbers.chosen.connect(self._choose_steps)
-        self._eyes.chosen.connect(lambda eye: self.view_chosen.emit(f"eyes {eye}"))
+        self._views.again.connect(self._open_menu)
         self.stepper.stepped.connect(self.count_asked)
-        self.propose.clicked.connect(self.propose_asked)
+        self.propose_small = IconButton("reset", translate("read page", "Propose again"), self)
+        for button in (self.propose, self.propose_small):
+            button.clicked.connect(self.propose_asked)
         left, right = QWidget(self), QWidget(self)
         self._groups = (left, right)
         for group, parts in (
-            (left, (self._views, self._step_numbers, self._eyes)),
-            (right, (self.stepper, self.propose)),
+            (left, (self._views,)),
+            (right, (self.stepper, self.propose, self.propose_small)),
         ):
             row = QHBoxLayout(group)
             row.setContentsMargins(0, 0, 0, 0)
-            row.setSpacing(WITHIN if group is left else GROUP + 12)
+            row.setSpacing(WITHIN)
             for part in parts:
                 row.addWidget(part)
             if group is left:
@@ -100,20 +87,14 @@ class ReadControls(QWidget):
         """Show which way of looking is in use."""
         kind, _, which = key.partition(" ")
         self._views.set_chosen(kind)
-        self._step_numbers.setVisible(kind == "steps")
-        self._eyes.setVisible(kind == "eyes")
         if kind == "steps":
             self._steps = int(which)
-            self._step_numbers.set_chosen(which)
         elif kind == "eyes":
             self._eye = which
-            self._eyes.set_chosen(which)
-        self._arrange()
 
     def set_steps(self, steps: int) -> None:
         """How many value steps the class works with; they are shown when asked for next."""
         self._steps = steps
-        self._step_numbers.set_chosen(str(steps))
         if self._views.current == "steps":
             self.view_chosen.emit(f"steps {steps}")
 
@@ -121,7 +102,7 @@ class ReadControls(QWidget):
         """Show how many bands there are; 0 while there is no photo."""
         self.stepper.set_range(1 if count else 0, max(MOST_PROPOSED, count) if count else 0)
         self.stepper.set_value(count)
-        for part in (self._views, self._step_numbers, self._eyes, self.propose):
+        for part in (self._views, self.propose, self.propose_small):
             part.setEnabled(count > 0)
 
     def minimumSizeHint(self) -> QSize:
@@ -141,30 +122,56 @@ class ReadControls(QWidget):
         whole = {"steps": f"steps {self._steps}", "eyes": f"eyes {self._eye}"}
         self.view_chosen.emit(whole.get(key, key))
 
-    def _choose_steps(self, number: str) -> None:
-        self.view_chosen.emit(f"steps {number}")
+    def choices(self, kind: str) -> QMenu:
+        """The menu of value steps, or of other eyes."""
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        if kind == "steps":
+            many = translate("read page", "{count} steps")
+            offers = [(str(count), many.format(count=count)) for count in VALUE_STEPS]
+            current = str(self._steps)
+        else:
+            offers = [
+                ("protan", translate("read page", "No red cones")),
+                ("deutan", translate("read page", "No green cones")),
+                ("tritan", translate("read page", "No blue cones")),
+            ]
+            current = self._eye
+        for which, text in offers:
+            action = menu.addAction(text)
+            action.setCheckable(True)
+            action.setChecked(which == current)
+            action.triggered.connect(
+                lambda _checked=False, key=f"{kind} {which}": self.view_chosen.emit(key)
+            )
+        return menu
+
+    def _open_menu(self, kind: str) -> None:
+        place = self._views.place_of(kind)
+        self.choices(kind).popup(self._views.mapToGlobal(place.bottomLeft()))
 
     def _arrange(self) -> None:
-        room = self.width() - GROUP
+        room = self.width()
         # A second row would take its height from the photo: the words move closer first.
-        for close in (False, True):
+        for close, label in ((False, True), (True, True), (True, False)):
             self._views.set_close(close)
+            self.stepper.set_close(not label)
             views, bands = self._widths()
-            one_row = views + bands - WITHIN <= room
+            one_row = views + bands <= room
             if one_row:
                 break
         else:
             self._views.set_close(False)
-        propose = GROUP + 12 + self.propose.sizeHint().width()
-        self.propose.setVisible(views + bands + propose <= room or not one_row)
+            self.stepper.set_close(False)
+        propose = self.propose.sizeHint().width() - self.propose_small.sizeHint().width()
+        in_words = views + bands + propose <= room or not one_row
+        self.propose.setVisible(in_words)
+        self.propose_small.setVisible(not in_words)
         directions = QBoxLayout.Direction
         self._row.setDirection(directions.LeftToRight if one_row else directions.TopToBottom)
 
     def _widths(self) -> tuple[int, int]:
         """What the ways of looking and the number of bands need."""
-        groups = ((self._views, self._step_numbers, self._eyes), (self.stepper,))
-        views, bands = (
-            sum(part.sizeHint().width() + WITHIN for part in parts if not part.isHidden())
-            for parts in groups
-        )
-        return views, bands
+        small = self.propose_small.sizeHint().width() + WITHIN
+        bands = self.stepper.sizeHint().width() + small
+        return self._views.sizeHint().width() + WITHIN, bands

@@ -14,17 +14,16 @@ from app.drawing.views import ladder_view, wheel_view
 from app.look import look
 from app.read.actions import ReadActions
 from app.read.controls import ReadControls
-from app.read.layout import ReadParts, lay_out
+from app.read.layout import ReadLayout, ReadParts
 from app.read.lines import LineEdits
 from app.read.status import StatusLine
 from app.services.photo_jobs import OpenedPhoto
 from app.services.pictures import COLOUR, Pictures
 from app.state.language import language_in_use
 from app.state.settings import Settings
-from app.widgets.layouts import layout_of
-from app.widgets.notice import EmptyState
 from app.widgets.readout import ReadoutTable
 from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
+from app.widgets.sky_wall import SkyWall
 from app.widgets.spoken import SpokenStrip
 from app.widgets.spoken_plan import FULLNESS
 from app.widgets.wheel import LadderWidget, WheelWidget
@@ -39,10 +38,8 @@ from core.words import PlannedToning, band_sentence, first_on_wheel, tones_on_wh
 # While a line is dragged only the bands at its sides change: the others' texts are kept.
 _row = remembered(64)(lambda reading, wording: readout_rows((reading,), wording)[0])
 
-RIGHT_SHARE = 0.33
-RIGHT_LEAST, RIGHT_MOST = 452, 640
 STRIP_LEAST, STRIP_LEAST_WIDE = 150, 214
-STRIP_MOST = 0.31
+STRIP_MOST, STRIP_MOST_UPRIGHT = 0.31, 0.24
 """Share of the page's height beyond which the strip says less: the photo yields last."""
 
 _PANORAMA = "panorama"
@@ -70,11 +67,13 @@ class ReadPage(Page):
         self.wheel = WheelWidget(body)
         self.ladder = LadderWidget(body)
         self.table = ReadoutTable(body)
-        self.empty = EmptyState(
+        self.empty = SkyWall(
             translate("read page", "No photo yet."),
-            translate("read page", "Open a photo of a sky, drop one here, or paste one."),
-            translate("read page", "Open a photo"),
-            "open",
+            translate(
+                "read page",
+                "Open a photo of a sky, drop one here, paste one, or press one of these skies.",
+            ),
+            workspace.opener.samples(),
             self,
         )
         self._pictures = Pictures(self)
@@ -91,8 +90,10 @@ class ReadPage(Page):
             self.ladder,
             self.table,
         )
-        self._top, self._right = lay_out(self, body, parts)
+        self._layout = ReadLayout(self, body, parts)
+        self._keep_places()
         self._connect()
+        self.empty.set_opening(workspace.files.opening)
         self._show_study(workspace.document.study)
         if workspace.reader.opened is not None:
             self._show_photo(workspace.reader.opened)
@@ -161,18 +162,23 @@ class ReadPage(Page):
         self.controls.count_asked.connect(self.lines.ask_count)
         self.controls.propose_asked.connect(self.lines.propose_again)
         self.empty.asked.connect(self._workspace.opener.choose)
+        self.empty.sky_chosen.connect(self._workspace.opener.open_sample)
+        files = self._workspace.files
+        files.began.connect(lambda: self.empty.set_opening(True))
+        files.idle.connect(lambda: self.empty.set_opening(False))
         self._workspace.speech.found.connect(self._offer_speech)
         self.strip.say_asked.connect(self._say)
         self._offer_speech()
         document.study_changed.connect(lambda before, after: self._show_study(after))
         reader.photo_changed.connect(self._show_photo)
-        reader.photo_closed.connect(lambda: self._top.setCurrentWidget(self.empty))
+        reader.photo_closed.connect(self._show_none)
         reader.sky_changed.connect(self.canvas.set_veil)
         reader.rivals_changed.connect(self.canvas.set_rivals)
         reader.readings_changed.connect(lambda readings: self._show_readings())
         self._workspace.planner.plan_changed.connect(lambda plan: self._follow_plan())
         reader.doubt_changed.connect(self.status.show_doubt)
-        for work in (self._workspace.files, reader):
+        reader.idle.connect(lambda: self.status.show_waiting(""))
+        for work in (files, reader):
             work.busy.connect(self.status.show_busy)
             work.idle.connect(self.status.show_idle)
         self._pictures.ready.connect(self._show_picture)
@@ -216,8 +222,27 @@ class ReadPage(Page):
             self._pictures.ask(self._view_key)
         self._chosen = 0
         self.canvas.set_chosen(0)
-        self._top.setCurrentWidget(self._body)
+        # Laid out before it is seen; until it is read, nothing stands where nothing is known.
+        if not self._workspace.reader.readings:
+            self.status.show_waiting(translate("read page", "Looking for the bands"))
+            self._show_known(False)
+        self._arrange()
+        self._layout.top.setCurrentWidget(self._body)
         self.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _show_none(self) -> None:
+        self._layout.top.setCurrentWidget(self.empty)
+
+    def _keep_places(self) -> None:
+        """What is not shown yet keeps its place, so that nothing moves when it comes."""
+        for part in (self.strip, self.table, self.controls):
+            policy = part.sizePolicy()
+            policy.setRetainSizeWhenHidden(True)
+            part.setSizePolicy(policy)
+
+    def _show_known(self, known: bool) -> None:
+        for part in (self.strip, self.table, self.controls):
+            part.setVisible(known)
 
     def _show_picture(self, key: str, picture: Pyramid) -> None:
         if key == self._view_key:
@@ -252,10 +277,18 @@ class ReadPage(Page):
         if not self.canvas.dragging:
             self._steady_strip(readings, wording)
         self._actions.show_bands(self._workspace.document.study.bands, self._chosen)
+        if readings and self.strip.isHidden():
+            self.status.show_waiting("")
+            self._show_known(True)
 
     def _steady_strip(self, readings: Sequence[BandReading], wording: Wording) -> None:
         """Make the strip as high as its tallest band, so that the photo stays where it is."""
-        most = STRIP_MOST * self.height()
+        if not readings:
+            # As high as it is at least, or was for the last photo: less has to move.
+            self.strip.setMinimumHeight(look().type.grow(STRIP_LEAST))
+            return
+        share = STRIP_MOST_UPRIGHT if self._layout.upright else STRIP_MOST
+        most = share * self.height()
         for level in range(len(FULLNESS)):
             tallest = self._tallest_strip(readings, wording, level)
             if tallest <= most:
@@ -306,9 +339,12 @@ class ReadPage(Page):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        share = min(max(RIGHT_SHARE * self.width(), RIGHT_LEAST), RIGHT_MOST)
-        self._right.setFixedWidth(round(min(look().type.grow(share), 0.42 * self.width())))
-        layout_of(self._body).activate()
+        self._arrange()
+
+    def _arrange(self) -> None:
+        photo = self._workspace.reader.photo
+        aspect = photo.width / photo.height if photo is not None else 1.5
+        self._layout.arrange(self.width(), self.height(), aspect)
         self._steady_strip(self._workspace.reader.readings, self._wording)
 
 

@@ -23,6 +23,7 @@ class StatusLine(QWidget):
         super().__init__(parent)
         self._busy: tuple[str, float] | None = None
         self._point: tuple[ColourReading, str] | None = None
+        self._waiting = ""
         self._doubt = ""
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
@@ -41,6 +42,11 @@ class StatusLine(QWidget):
         self._point = None if reading is None else (reading, colour_sentence_part(reading, wording))
         self._changed()
 
+    def show_waiting(self, text: str) -> None:
+        """What has begun and will not take long; empty takes it away."""
+        self._waiting = text
+        self._changed()
+
     def show_doubt(self, sentence: str) -> None:
         """Why the proposal may be wrong; empty takes it away."""
         self._doubt = sentence
@@ -53,7 +59,7 @@ class StatusLine(QWidget):
             return f"{self._busy[0]} ({percent_text(100 * self._busy[1])})"
         if self._point is not None:
             return self._point[1]
-        return self._doubt
+        return self._waiting or self._doubt
 
     def sizeHint(self) -> QSize:
         return QSize(300, look().type.grow(22))
@@ -82,7 +88,7 @@ class StatusLine(QWidget):
         elif self._point is not None:
             painter.fillRect(QRectF(0, 0, 2 * side, side), QColor(self._point[0].hex))
             left = 2 * side + 8
-        elif self._doubt:
+        elif self._doubt and not self._waiting:
             paint_icon(painter, QRectF(0, 1, side - 2, side - 2), "caution", BLACK)
             left = side + 6
         painter.setPen(QColor(BLACK))

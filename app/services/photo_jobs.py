@@ -11,6 +11,7 @@ from core.bands.lines import Bands
 from core.bands.propose import Proposal, propose
 from core.bands.stats import BandStats
 from core.photo import Photo
+from core.photo.soft_mask import soft_mask
 from core.pipeline import SkyReading, propose_for, read_sky
 from core.progress import Progress, ShouldStop, part_of
 
@@ -83,7 +84,10 @@ def reading_with_care(photo: Photo, bands: Bands, proposed: Proposed) -> Work:
 
 def _with_sky(photo: Photo, proposal: Proposal) -> Proposed:
     # Below the horizon the canvas lays its own veil, which moves with the line.
-    clear = proposal.sky.copy()
-    clear[round(proposal.bands.horizon * clear.shape[0]) :] = True
-    veil = None if clear.all() else Pyramid.of(veil_of(clear, WALL, VEIL_SHARE))
+    end = round(proposal.bands.horizon * proposal.sky.shape[0])
+    veil = None
+    if not proposal.sky[:end].all():
+        soft = soft_mask(proposal.sky, photo.pixels)
+        soft[round(proposal.bands.horizon * soft.shape[0]) :] = 1.0
+        veil = Pyramid.of(veil_of(soft, WALL, VEIL_SHARE))
     return Proposed(proposal, BandStats(photo, proposal.sky), veil)

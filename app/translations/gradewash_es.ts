@@ -2035,6 +2035,10 @@
         <source>Type how many hands</source>
         <translation>Escribe cuántas</translation>
     </message>
+    <message>
+        <source>next step below</source>
+        <translation>paso siguiente</translation>
+    </message>
     </context>
 <context>
     <name>command line</name>
@@ -2882,7 +2886,23 @@
         <source>There is no band {name}: use one of {names}.</source>
         <translation>No hay ninguna banda {name}: usa una de {names}.</translation>
     </message>
-</context>
+<message>
+        <source>about {n} seconds left</source>
+        <translation>quedan unos {n} segundos</translation>
+    </message>
+    <message>
+        <source>about {n} minute left</source>
+        <translation>queda cerca de {n} minuto</translation>
+    </message>
+    <message>
+        <source>about {n} minutes left</source>
+        <translation>quedan unos {n} minutos</translation>
+    </message>
+    <message>
+        <source>There is no student {code} in this class.</source>
+        <translation>En esta clase no hay estudiante {code}.</translation>
+    </message>
+    </context>
 <context>
     <name>errors</name>
     <message>
@@ -4001,6 +4021,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
 <message>
         <source>Count hands</source>
         <translation>Contar manos</translation>
+    </message>
+    <message>
+        <source>Next step of the demonstration, back</source>
+        <translation>Paso siguiente de la demostración, anterior</translation>
+    </message>
+    <message>
+        <source>Leave the class view</source>
+        <translation>Salir de la vista de clase</translation>
     </message>
     </context>
 <context>
@@ -5315,7 +5343,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>{paint} is known from your card: try it on a scrap first.</source>
         <translation>{paint}: se conoce por tu carta. Pruébala antes en un papel suelto.</translation>
     </message>
-</context>
+<message>
+        <source>it has to be thick</source>
+        <translation>tiene que ir espesa</translation>
+    </message>
+    </context>
 <context>
     <name>mix page</name>
     <message>
@@ -5742,7 +5774,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Brush for laying: a large soft round, about size 12; one filling covers {low:.0f} to {high:.0f} cm², less with synthetic hair. Mix with another.</source>
         <translation>Pincel para aplicar: uno redondo, grande y suave, del número 12 más o menos; una carga cubre de {low:.0f} a {high:.0f} cm², menos con pelo sintético. Mezcla con otro.</translation>
     </message>
-</context>
+<message>
+        <source>Open a photo of a sky or press one of these: its mixes are planned from your box.</source>
+        <translation>Abre una foto de un cielo o pulsa uno de estos: sus mezclas se planean con tu caja.</translation>
+    </message>
+    </context>
 <context>
     <name>notice</name>
     <message>
@@ -6244,6 +6280,26 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>You see the middle of a wide photo: drag it sideways for the rest, or press Ctrl+0 to see it whole.</source>
         <translation>Ves el centro de una foto ancha: arrástrala de lado para ver el resto, o pulsa Ctrl+0 para verla entera.</translation>
+    </message>
+<message>
+        <source>{count} steps</source>
+        <translation>{count} pasos</translation>
+    </message>
+    <message>
+        <source>No green cones</source>
+        <translation>Sin conos verdes</translation>
+    </message>
+    <message>
+        <source>No blue cones</source>
+        <translation>Sin conos azules</translation>
+    </message>
+    <message>
+        <source>Open a photo of a sky, drop one here, paste one, or press one of these skies.</source>
+        <translation>Abre una foto de un cielo, suéltala aquí, pégala o pulsa uno de estos cielos.</translation>
+    </message>
+    <message>
+        <source>Looking for the bands</source>
+        <translation type="unfinished">Buscando las bandas</translation>
     </message>
 </context>
 <context>
@@ -9205,6 +9261,21 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>This is a card of other paints: it was not printed for this box. Choose the box it was printed for.</source>
         <translation>Esta carta es de otras pinturas: no se imprimió para esta caja. Elige la caja para la que se imprimió.</translation>
+    </message>
+</context>
+<context>
+    <name>sky wall</name>
+    <message>
+        <source>Opens this sample sky</source>
+        <translation>Abre este cielo de muestra</translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
+        <translation type="unfinished">Abrir una foto</translation>
+    </message>
+    <message>
+        <source>Opening the photo</source>
+        <translation>Abriendo la foto</translation>
     </message>
 </context>
 </TS>

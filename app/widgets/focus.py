@@ -23,6 +23,7 @@ from app.look import look
 from app.look.space import FOCUS_CLEAR, FOCUS_WIDTH, RADIUS
 
 _REACH = FOCUS_CLEAR + FOCUS_WIDTH + 2.0
+_KEYS = (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride)
 _WRITING = (QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox)
 
 
@@ -48,8 +49,9 @@ def stand_on(label: QWidget, ground: str) -> None:
 class FocusRing(QWidget):
     """Draws the ring over a window. Make one for each window and keep it.
 
-    A mouse press shows no ring, except in a field one writes in; the next key does. A widget
-    that shows its focus itself sets the property "own_focus".
+    Only who uses keys needs it: a mouse press shows no ring, except in a field one writes in, and
+    neither does the program when it moves the focus; the next key does. A widget that shows its
+    focus itself sets the property "own_focus".
     """
 
     def __init__(self, window: QWidget) -> None:
@@ -59,6 +61,7 @@ class FocusRing(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._target: QWidget | None = None
         self._watched: list[QWidget] = []
+        self._by_keys = False
         self.hide()
         app = QGuiApplication.instance()
         assert isinstance(app, QApplication)
@@ -85,10 +88,13 @@ class FocusRing(QWidget):
             ringed = None
         self._watch(ringed)
         pressed = QGuiApplication.mouseButtons() != Qt.MouseButton.NoButton
-        if ringed is None or (pressed and not isinstance(ringed, _WRITING)):
-            self.hide()
-        else:
+        if pressed:
+            self._by_keys = False
+        wanted = self._by_keys or (pressed and isinstance(ringed, _WRITING))
+        if ringed is not None and wanted:
             self._place()
+        else:
+            self.hide()
 
     def _watch(self, widget: QWidget | None) -> None:
         for old in self._watched:
@@ -111,8 +117,12 @@ class FocusRing(QWidget):
                 self._place()
         elif kind == QEvent.Type.Hide:
             self.hide()
-        elif kind == QEvent.Type.KeyPress and watched is self._target and not self.isVisible():
-            self._place()
+        elif kind in _KEYS and watched is self._target:
+            self._by_keys = True
+            if kind == QEvent.Type.KeyPress and not self.isVisible():
+                self._place()
+        elif kind == QEvent.Type.MouseButtonPress:
+            self._by_keys = False
         return False
 
     def _place(self) -> None:

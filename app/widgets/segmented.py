@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QFontMetricsF,
@@ -26,6 +26,7 @@ from app.widgets.layouts import layout_of
 _SIDE = 15
 _DISC = 21
 _CLOSE_SIDE = 4
+_CHEVRON = 9
 
 
 class _Segment(QRadioButton):
@@ -37,6 +38,7 @@ class _Segment(QRadioButton):
         super().__init__(text, parent)
         self.side = _SIDE
         self.count = 0
+        self.opens = False
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
 
@@ -47,7 +49,8 @@ class _Segment(QRadioButton):
         scale = look().type
         width = QFontMetricsF(scale.font("control", CHOSEN)).horizontalAdvance(self.text())
         width += self._disc() + WITHIN if self.count else 0
-        return QSize(round(width + 2 * scale.grow(self.side)), scale.grow(CONTROL))
+        more = scale.grow(_CHEVRON) + (6 if self.side == _SIDE else 0) if self.opens else 0
+        return QSize(round(width + 2 * scale.grow(self.side)) + more, scale.grow(CONTROL))
 
     def _disc(self) -> float:
         """The width of the disc with the count."""
@@ -91,9 +94,23 @@ class _Segment(QRadioButton):
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(3, 3, -3, -3), 3, 3)
         painter.setPen(QColor(ink))
         painter.setFont(look().type.font("control", CHOSEN if self.isChecked() else MEDIUM))
-        rest = self._disc() + WITHIN if self.count else 0
-        words = QRectF(self.rect()).adjusted(0, 0, -rest, 0)
-        painter.drawText(words, Qt.AlignmentFlag.AlignCenter, self.text())
+        area = QRectF(self.rect())
+        area.setRight(area.right() - (self._disc() + WITHIN if self.count else 0))
+        if self.opens:
+            wide = look().type.grow(_CHEVRON)
+            gap = 6 if self.side == _SIDE else 2
+            area.setRight(area.right() - wide - gap)
+            words = painter.fontMetrics().horizontalAdvance(self.text())
+            x, y = area.center().x() + words / 2 + gap + 1, area.center().y() + 1
+            painter.setPen(QPen(QColor(ink), 1.8, c=Qt.PenCapStyle.RoundCap))
+            painter.drawPolyline(
+                [
+                    QPointF(x, y - wide / 4),
+                    QPointF(x + wide / 2, y + wide / 4),
+                    QPointF(x + wide, y - wide / 4),
+                ]
+            )
+        painter.drawText(area, Qt.AlignmentFlag.AlignCenter, self.text())
         if self.count:
             self._paint_count(painter, ink)
         painter.end()
@@ -119,9 +136,12 @@ class SegmentedControl(QWidget):
     -------
     chosen(str)
         The key the user chose; not sent by `set_chosen`.
+    again(str)
+        A chosen one that opens was pressed once more.
     """
 
     chosen = Signal(str)
+    again = Signal(str)
 
     def __init__(
         self, options: Sequence[tuple[str, str]], name: str, parent: QWidget | None = None
@@ -131,6 +151,7 @@ class SegmentedControl(QWidget):
         self.setAccessibleName(name)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self._group = QButtonGroup(self)
+        self._shown = options[0][0] if options else ""
         self._segments: dict[str, _Segment] = {}
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -139,7 +160,7 @@ class SegmentedControl(QWidget):
             segment = _Segment(text, self)
             segment.setAccessibleDescription(name)
             segment.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-            segment.clicked.connect(lambda _checked=False, key=key: self.chosen.emit(key))
+            segment.clicked.connect(lambda _checked=False, key=key: self._press(key))
             segment.moved.connect(self._move)
             self._group.addButton(segment)
             self._segments[key] = segment
@@ -154,6 +175,22 @@ class SegmentedControl(QWidget):
         button.setFocusPolicy(policy)
         self.update()
 
+    def _press(self, key: str) -> None:
+        if key == self._shown and self._segments[key].opens:
+            self.again.emit(key)
+            return
+        self._shown = key
+        self.chosen.emit(key)
+
+    def set_opens(self, key: str) -> None:
+        """Mark a choice that has choices of its own: pressed once more it sends `again`."""
+        self._segments[key].opens = True
+        self._segments[key].updateGeometry()
+
+    def place_of(self, key: str) -> QRect:
+        """Where a choice is in this widget."""
+        return self._segments[key].geometry()
+
     def _move(self, step: int) -> None:
         keys = list(self._segments)
         place = keys.index(self.current) + step
@@ -166,6 +203,7 @@ class SegmentedControl(QWidget):
 
     def set_chosen(self, key: str) -> None:
         """Show a key as chosen."""
+        self._shown = key
         self._segments[key].setChecked(True)
 
     def set_shown(self, key: str, shown: bool) -> None:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QShowEvent, QWheelEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QSpacerItem, QWidget
 
 from app.look import look
 from app.look.space import WITHIN
 from app.widgets.buttons import IconButton
 from app.widgets.focus import ground_of, stand_on
+from app.widgets.layouts import layout_of
 from core.i18n import translate
 
 
@@ -29,6 +30,7 @@ class Stepper(QWidget):
         super().__init__(parent)
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self._value, self._low, self._high = 0, 0, 99
+        self._close = False
         self._label = QLabel(label, self)
         self._number = QLabel("0", self)
         self._label.setProperty("role", "strong")
@@ -42,7 +44,8 @@ class Stepper(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
         row.addWidget(self._label)
-        row.addSpacing(WITHIN + 2)
+        self._gap = QSpacerItem(WITHIN + 2, 0)
+        row.addItem(self._gap)
         for part in (self._minus, self._number, self._plus):
             row.addWidget(part)
         self._refresh()
@@ -56,6 +59,16 @@ class Stepper(QWidget):
         """Show a number."""
         self._value = value
         self._refresh()
+
+    def set_close(self, close: bool) -> None:
+        """Leave the label to the tip and the screen reader, where a row would not hold it."""
+        self._close = close
+        self._label.setVisible(not close)
+        self._gap.changeSize(0 if close else WITHIN + 2, 0)
+        self.setToolTip(self._label.text() if close else "")
+        self._refresh()
+        layout_of(self).invalidate()
+        self.updateGeometry()
 
     @property
     def value(self) -> int:
@@ -89,7 +102,7 @@ class Stepper(QWidget):
             self.stepped.emit(value)
 
     def _refresh(self) -> None:
-        self._number.setFixedWidth(look().type.grow(38))
+        self._number.setFixedWidth(look().type.grow(26 if self._close else 38))
         self._number.setText(str(self._value))
         spoken = translate("stepper", "{label}: {number}")
         self._number.setAccessibleName(spoken.format(label=self._label.text(), number=self._value))

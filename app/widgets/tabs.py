@@ -15,6 +15,14 @@ _BAR = 6
 _OUT = 4
 
 
+# Neither the mouse nor the program itself needs to be shown where the focus is.
+_BY_KEYS = (
+    Qt.FocusReason.TabFocusReason,
+    Qt.FocusReason.BacktabFocusReason,
+    Qt.FocusReason.ShortcutFocusReason,
+)
+
+
 class PageTabs(QTabBar):
     """Tabs of the header.
 
@@ -41,7 +49,7 @@ class PageTabs(QTabBar):
         return self.tabSizeHint(index)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
-        self._by_key = event.reason() != Qt.FocusReason.MouseFocusReason
+        self._by_key = event.reason() in _BY_KEYS
         super().focusInEvent(event)
         self.update()
 

@@ -323,3 +323,103 @@ def test_seven_bands_and_twenty_six(sky_window, qtbot) -> None:
         assert len(page.canvas.grips) == count
         sky_window.grab()
     wait_until_still(sky_window, qtbot)
+
+
+def places_of(page) -> list:
+    parts = (page.controls._views, page.controls.stepper, page.controls.propose, page.canvas)
+    return [(part.mapTo(page, QPoint(0, 0)), part.size()) for part in parts]
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+def test_no_control_moves_when_another_way_of_looking_is_chosen(sky_window, qtbot, size) -> None:
+    page = read_page(sky_window)
+    sky_window.resize(*size)
+    QApplication.processEvents()
+    before = places_of(page)
+    for key in ("steps 5", "eyes deutan", "steps 9", "squint", "colour"):
+        page.look_at(key)
+        QApplication.processEvents()
+        assert places_of(page) == before
+    assert page.controls.propose.isVisible()
+
+
+def test_steps_and_eyes_are_chosen_from_a_menu_of_their_own(sky_window, qtbot) -> None:
+    page = read_page(sky_window)
+    segment = page.controls._views._segments["steps"]
+    qtbot.mouseClick(segment, LEFT)
+    assert page.view_key == "steps 5"
+    menu = page.controls.choices("steps")
+    assert [action.text() for action in menu.actions()] == ["3 steps", "5 steps", "9 steps"]
+    assert [action.isChecked() for action in menu.actions()] == [False, True, False]
+    menu.actions()[0].trigger()
+    assert page.view_key == "steps 3"
+    page.controls._views.again.disconnect()  # a popup takes the keyboard, which is not there
+    with qtbot.waitSignal(page.controls._views.again):
+        qtbot.mouseClick(segment, LEFT)
+    page.controls.choices("eyes").actions()[2].trigger()
+    assert page.view_key == "eyes tritan"
+
+
+@pytest.mark.parametrize(("size", "least"), [((1366, 768), 0.72), ((1920, 1080), 0.78)])
+@pytest.mark.parametrize("picture", [(360, 640), (480, 640)])
+def test_an_upright_photo_takes_the_height_there_is(
+    window, qtbot, tmp_path, size, least, picture
+) -> None:
+    window.resize(*size)
+    open_and_wait(window, draw_sky(tmp_path / "tall.png", size=picture), qtbot)
+    QApplication.processEvents()
+    page = read_page(window)
+    assert page.canvas.viewport.shown_height >= least * page.height()
+    for part in (page.wheel, page.ladder, page.table, page.strip):
+        assert part.mapTo(page, QPoint(0, 0)).x() > page.canvas.viewport.visible[2]
+        assert part.visibleRegion().boundingRect() == part.rect()
+    # A photo wider than high has everything where it was.
+    open_and_wait(window, draw_sky(tmp_path / "wide.png"), qtbot)
+    QApplication.processEvents()
+    assert page.strip.mapTo(page, QPoint(0, 0)).y() > page.canvas.viewport.visible[3]
+
+
+def test_opening_says_so_and_shows_nothing_that_is_not_known(window, qtbot, tmp_path) -> None:
+    """Not "No photo yet", no blank slabs, no "Bands 0": on the way from nothing to a photo."""
+    page = read_page(window)
+    assert not page.empty.opening
+    window.opener.open_path(draw_sky(tmp_path / "sky.png"))
+    assert page.empty.opening
+    assert not page.empty.button.isVisible()
+    seen = []
+
+    def look(opened) -> None:
+        seen.append([part.isVisible() for part in (page.strip, page.table, page.controls)])
+        seen.append(page.status.text)
+        seen.append(page.canvas.size() == page.canvas.size().expandedTo(page.size() / 3))
+
+    window.reader.photo_changed.connect(look)
+    wait_until_still(window, qtbot)
+    assert seen[0] == [False, False, False]
+    assert seen[1] == "Looking for the bands"
+    assert seen[2]  # laid out before it is seen
+    assert all(part.isVisible() for part in (page.strip, page.table, page.controls))
+    assert page.status.text == ""
+    assert not page.empty.opening
+
+
+def test_a_file_that_does_not_open_brings_the_skies_back(window, qtbot, tmp_path) -> None:
+    page = read_page(window)
+    (tmp_path / "letter.jpg").write_text("no picture")
+    window.opener.open_path(tmp_path / "letter.jpg")
+    qtbot.waitUntil(lambda: not page.empty.opening, timeout=20_000)
+    assert page.empty.button.isVisible()
+
+
+def test_the_empty_page_offers_six_skies(window, qtbot) -> None:
+    page = read_page(window)
+    skies = page.empty.skies
+    assert len(skies) == 6
+    qtbot.waitUntil(lambda: all(sky._image is not None for sky in skies.values()), timeout=20_000)
+    for sky in skies.values():
+        assert page.rect().contains(sky.geometry())
+        assert sky.text()
+    with qtbot.waitSignal(window.reader.photo_changed, timeout=20_000):
+        qtbot.mouseClick(skies["quay"], LEFT)
+    wait_until_still(window, qtbot)
+    assert window.document.study.title == skies["quay"].text()

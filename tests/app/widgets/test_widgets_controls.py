@@ -165,12 +165,21 @@ def test_focus_ring_follows_the_keyboard(qtbot: QtBot) -> None:
     qtbot.waitExposed(page)
     page.activateWindow()
     first.setFocus()
+    qtbot.waitUntil(first.hasFocus)
+    assert ring.target is None  # the program moved the focus, nobody pressed a key
+    qtbot.keyClick(first, Qt.Key.Key_Shift)
     qtbot.waitUntil(lambda: ring.target is first)
     assert not ring.geometry().intersected(first.geometry()).isEmpty()
     qtbot.keyClick(first, Qt.Key.Key_Tab)
     assert ring.target is second
     second.hide()
     assert ring.target is not second
+    # The mouse takes it away, and what the program does next shows none.
+    qtbot.mouseClick(first, Qt.MouseButton.LeftButton)
+    assert ring.target is None
+    second.show()
+    second.setFocus()
+    assert ring.target is None
     ring.stop()
 
 
