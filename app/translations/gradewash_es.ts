@@ -6299,7 +6299,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Looking for the bands</source>
-        <translation type="unfinished">Buscando las bandas</translation>
+        <translation>Buscando las bandas</translation>
     </message>
 </context>
 <context>
@@ -9270,12 +9270,12 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Abre este cielo de muestra</translation>
     </message>
     <message>
-        <source>Open a photo</source>
-        <translation type="unfinished">Abrir una foto</translation>
-    </message>
-    <message>
         <source>Opening the photo</source>
         <translation>Abriendo la foto</translation>
     </message>
-</context>
+<message>
+        <source>Open a photo</source>
+        <translation>Abrir una foto</translation>
+    </message>
+    </context>
 </TS>
