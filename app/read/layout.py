@@ -143,8 +143,8 @@ class ReadLayout:
         for home in (self._across, self._row):
             home.removeWidget(controls)
             home.setContentsMargins(0, 0, 0, 0)
-        for home in (self._below, self._foot):
-            home.removeWidget(strip)
+        for below in (self._below, self._foot):
+            below.removeWidget(strip)
         row = self._across if self.upright else self._row
         row.setContentsMargins(MARGIN, 10, MARGIN, 6)
         row.addWidget(controls)

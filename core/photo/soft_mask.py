@@ -35,15 +35,15 @@ def soft_mask(mask: NDArray[np.bool_], pixels: NDArray[np.uint8]) -> NDArray[np.
 
     block = -(-max(mask.shape) // LONGEST)
     share = mask[::block, ::block].astype(np.float32)
-    guide = pixels[::block, ::block].mean(axis=2, dtype=np.float32) / 255
+    guide = pixels[::block, ::block].mean(axis=2, dtype=np.float32) / np.float32(255)
     size = 2 * max(round(_RADIUS * max(share.shape)), 1) + 1
 
     def mean(values: NDArray[np.float32]) -> NDArray[np.float32]:
         return np.asarray(uniform_filter(values, size, mode="nearest"), np.float32)
 
     guide_mean, share_mean = mean(guide), mean(share)
-    spread = mean(guide * guide) - guide_mean * guide_mean
-    slope = (mean(guide * share) - guide_mean * share_mean) / (spread + np.float32(_EPS))
+    spread = mean(guide * guide) - guide_mean * guide_mean + np.float32(_EPS)
+    slope = np.asarray((mean(guide * share) - guide_mean * share_mean) / spread, np.float32)
     rest = share_mean - slope * guide_mean
     soft = mean(slope) * guide + mean(rest)
     # Far from its border a mask is what it was.
