@@ -74,6 +74,9 @@ class Page(QWidget):
         # A page fills the height it is given; the wish of its layout would make it scroll.
         return self.minimumSizeHint().height()
 
+    def take_focus(self) -> None:
+        """The page was brought up, not chosen by its tab: give the keyboard to what is wanted."""
+
     def show_to_class(self) -> bool:
         """Show the class what this page has for it (F5); False leaves it to the window."""
         return False

@@ -119,6 +119,12 @@ class ClassSetPage(Page):
     def least_size(self) -> QSize:
         return QSize(look().type.grow(860), look().type.grow(480))
 
+    def take_focus(self) -> None:
+        if self.part is not None:
+            self.part.take_focus()
+        else:
+            self.empty.button.setFocus(Qt.FocusReason.OtherFocusReason)
+
     def show_to_class(self) -> bool:
         return self.part is not None and self.part.show_to_class()
 

@@ -97,7 +97,10 @@ class Header(QWidget):
         """Offer a page or leave it out."""
         with QSignalBlocker(self._tabs):
             self._tabs.setTabVisible(index, shown)
+        # At once: a tab that is chosen before there is room would push the first one out.
+        self._tabs.updateGeometry()
         self._make_room()
+        self._row.activate()
         self._elide()
 
     def show_page(self, index: int) -> None:

@@ -198,6 +198,7 @@ class Window(QMainWindow):
         self.header.set_tab_shown(index, there)
         if there:
             self.show_page(index)
+            self._pages[index].take_focus()
         elif self._of_class:
             self.show_page(0)
 

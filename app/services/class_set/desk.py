@@ -7,14 +7,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer, Signal
-from PySide6.QtGui import QImage
 
 from app.drawing.pyramid import Pyramid, image_of
 from app.services.class_set.bringer import Bringer
 from app.services.class_set.checker import ClassChecker
 from app.services.class_set.document import ClassDocument
 from app.services.class_set.keeper import ClassKeeper
-from app.services.class_set.pictures import ClassPictures
+from app.services.class_set.pictures import ClassPictures, levels_of
 from app.services.class_set.underway import Underway
 from app.services.notices import Notices
 from app.state.document import Gesture
@@ -42,7 +41,7 @@ class _Opened:
     folder: ClassFolder
     checks: dict[str, Kept]
     same: dict[str, str]
-    sky: QImage
+    sky: Pyramid
 
 
 class ClassDesk(QObject):
@@ -138,14 +137,14 @@ class ClassDesk(QObject):
             return 0
         return sum(each.digest not in self.checks for each in to_check(class_set))
 
-    def painting(self, digest: str | None) -> QImage | None:
+    def painting(self, digest: str | None) -> Pyramid | None:
         """A sheet's painting straightened; None while it is not checked, or not there yet."""
         kept, path = self.checks.get(digest or ""), self.path
         if kept is None or kept.check is None or path is None:
             return None
         return self.pictures.painting(KeptChecks(path).picture(kept.key))
 
-    def photo(self, digest: str | None) -> QImage | None:
+    def photo(self, digest: str | None) -> Pyramid | None:
         """A picture as it was brought in; None while it is not there yet."""
         folder = self._keeper.folder
         if not digest or folder is None:
@@ -295,7 +294,7 @@ class ClassDesk(QObject):
     def _put(self, found: _Opened) -> None:
         self._put_away()
         self.checks, self._same = found.checks, found.same
-        self.sky = Pyramid.of(found.sky)
+        self.sky = found.sky
         self._keeper.hold(found.folder)
         self.document.begin(found.folder.class_set)
         self.opened.emit()
@@ -412,5 +411,5 @@ def _look_into(folder: ClassFolder, language: str) -> _Opened:
     photo, bands = class_set.exercise.photo, class_set.exercise.bands
     assert photo is not None, "a class set has a photo"
     horizon = 1.0 if bands is None else bands.horizon
-    sky = image_of(sky_of(folder.read_picture(photo.digest), horizon))
+    sky = levels_of(image_of(sky_of(folder.read_picture(photo.digest), horizon)))
     return _Opened(folder, checks, same_sheets(class_set, checks), sky)

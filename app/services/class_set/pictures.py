@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QSize, Qt, Signal
 from PySide6.QtGui import QImage, QImageReader
 
-from app.drawing.pyramid import image_of
+from app.drawing.pyramid import Pyramid, image_of
 from app.state.tasks import Latest, give_back, own_pool
 from core.errors import GradewashError
 from core.photo import open_photo
@@ -16,6 +16,8 @@ from core.progress import Progress, ShouldStop
 
 WIDTH = 480
 """Pixels across: what the marking column shows on a wide screen."""
+
+_SMALLER = (280, 180, 124)
 
 MOST = 300
 """Images kept: both sheets of a class, with their worksheets, at half a megabyte each."""
@@ -37,7 +39,7 @@ class ClassPictures(QObject):
         self._pool = own_pool()
         self.destroyed.connect(lambda *_, pool=self._pool: give_back(pool))
         self._work = Latest(self, self._pool)
-        self._made: OrderedDict[Path, QImage | None] = OrderedDict()
+        self._made: OrderedDict[Path, Pyramid | None] = OrderedDict()
         self._wanted: OrderedDict[Path, bool] = OrderedDict()
 
     @property
@@ -51,15 +53,15 @@ class ClassPictures(QObject):
         self._made.clear()
         self._wanted.clear()
 
-    def painting(self, path: Path) -> QImage | None:
+    def painting(self, path: Path) -> Pyramid | None:
         """A straightened painting, a JPEG of ours; None while it is not there."""
         return self._get(path, whole=False)
 
-    def photo(self, path: Path) -> QImage | None:
+    def photo(self, path: Path) -> Pyramid | None:
         """A picture as it was brought in; None while it is not there."""
         return self._get(path, whole=True)
 
-    def _get(self, path: Path, *, whole: bool) -> QImage | None:
+    def _get(self, path: Path, *, whole: bool) -> Pyramid | None:
         if path in self._made:
             self._made.move_to_end(path)
             return self._made[path]
@@ -72,12 +74,12 @@ class ClassPictures(QObject):
             return
         path, whole = next(iter(self._wanted.items()))
 
-        def work(progress: Progress, should_stop: ShouldStop) -> QImage | None:
+        def work(progress: Progress, should_stop: ShouldStop) -> Pyramid | None:
             return _of_any_kind(path) if whole else _of_jpeg(path)
 
         self._work.run(work, lambda image: self._keep(path, image))
 
-    def _keep(self, path: Path, image: QImage | None) -> None:
+    def _keep(self, path: Path, image: Pyramid | None) -> None:
         self._wanted.pop(path, None)
         self._made[path] = image
         while len(self._made) > MOST:
@@ -86,19 +88,31 @@ class ClassPictures(QObject):
         self._next()
 
 
-def _of_jpeg(path: Path) -> QImage | None:
+def _of_jpeg(path: Path) -> Pyramid | None:
     reader = QImageReader(str(path))
     size = reader.size()
     if size.width() > WIDTH:
         reader.setScaledSize(QSize(WIDTH, max(1, round(size.height() * WIDTH / size.width()))))
     image = reader.read()
-    return None if image.isNull() else image.convertToFormat(QImage.Format.Format_RGB32)
+    return None if image.isNull() else levels_of(image)
 
 
-def _of_any_kind(path: Path) -> QImage | None:
+def _of_any_kind(path: Path) -> Pyramid | None:
     try:
         image = image_of(open_photo(path).pixels)
     except GradewashError:
         return None
     smooth = Qt.TransformationMode.SmoothTransformation
-    return image.scaled(WIDTH, WIDTH, Qt.AspectRatioMode.KeepAspectRatio, smooth)
+    return levels_of(image.scaled(WIDTH, WIDTH, Qt.AspectRatioMode.KeepAspectRatio, smooth))
+
+
+def levels_of(image: QImage) -> Pyramid:
+    """Down to the size of a tile on the wall, so that drawing many takes a moment."""
+    if image.width() > WIDTH:
+        image = image.scaledToWidth(WIDTH, Qt.TransformationMode.SmoothTransformation)
+    levels = [image.convertToFormat(QImage.Format.Format_RGB32)]
+    for width in _SMALLER:
+        if levels[-1].width() > width:
+            smooth = Qt.TransformationMode.SmoothTransformation
+            levels.append(levels[-1].scaledToWidth(width, smooth))
+    return Pyramid(tuple(levels))
