@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF
 
 from app.look.type import font
@@ -45,6 +46,12 @@ def advance(text: str, size: int, weight: int) -> float:
 def pitch_of(size: int, weight: int) -> float:
     """Height of a line of text in pixels."""
     return _metrics(size, weight).height()
+
+
+def elided(text: str, size: float, width: float, weight: int) -> str:
+    """A name cut with three dots where it must stay on one line; words are wrapped instead."""
+    cut = Qt.TextElideMode.ElideRight
+    return _metrics(max(1, round(size)), weight).elidedText(text, cut, max(width, 0.0))
 
 
 def wrap(text: str, size: int, weight: int, width: float) -> tuple[str, ...]:

@@ -1269,6 +1269,34 @@
         <source>Nothing was missed by a third of the class in the same direction: there is nothing to teach to all of them.</source>
         <translation>En nada falló un tercio de la clase hacia el mismo lado: no hay nada que enseñar a todos.</translation>
     </message>
+<message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>Keep this one</source>
+        <translation>Dejar esta</translation>
+    </message>
+    <message>
+        <source>Keep the other</source>
+        <translation>Dejar la otra</translation>
+    </message>
+    <message>
+        <source>Keep both</source>
+        <translation>Dejar las dos</translation>
+    </message>
+    <message>
+        <source>It is right</source>
+        <translation>Está bien</translation>
+    </message>
+    <message>
+        <source>Lay aside</source>
+        <translation>Apartar</translation>
+    </message>
+    <message>
+        <source>Another place</source>
+        <translation>Otro sitio</translation>
+    </message>
 </context>
 <context>
     <name>class set page</name>
@@ -1651,6 +1679,222 @@
     <message>
         <source>{n} of {all} match</source>
         <translation>coinciden {n} de {all}</translation>
+    </message>
+<message>
+        <source>draft</source>
+        <translation>borrador</translation>
+    </message>
+    <message>
+        <source>another</source>
+        <translation>otra</translation>
+    </message>
+    <message>
+        <source>{title}: another draft</source>
+        <translation>{title}: otro borrador</translation>
+    </message>
+    <message>
+        <source>The findings give no other one: write your own.</source>
+        <translation>Los hallazgos no dan otra: escribe la tuya.</translation>
+    </message>
+    <message>
+        <source>Student before</source>
+        <translation>Estudiante anterior</translation>
+    </message>
+    <message>
+        <source>Next student</source>
+        <translation>Estudiante siguiente</translation>
+    </message>
+    <message>
+        <source>One strength</source>
+        <translation>Un punto fuerte</translation>
+    </message>
+    <message>
+        <source>One next step</source>
+        <translation>Un próximo paso</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Write one, if you like.</source>
+        <translation>Escribe uno, si quieres.</translation>
+    </message>
+    <message>
+        <source>{sheet}: in time, late, missing or excused</source>
+        <translation>{sheet}: a tiempo, tarde, falta o dispensada</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>As you type it: 7, B+, 0, or nothing</source>
+        <translation>Tal como la escribas: 7, B+, 0 o nada</translation>
+    </message>
+    <message>
+        <source>Student {code}</source>
+        <translation>Estudiante {code}</translation>
+    </message>
+    <message>
+        <source>In the student's own words, {sheet}</source>
+        <translation>Con sus propias palabras, {sheet}</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <translation>Propia</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Set out to change: {what}. On sheet 2: {outcome}.</source>
+        <translation>Quería cambiar: {what}. En la lámina 2: {outcome}.</translation>
+    </message>
+    <message>
+        <source>whole sheets</source>
+        <translation>láminas enteras</translation>
+    </message>
+    <message>
+        <source>What of the sheets is shown</source>
+        <translation>Qué se muestra de las láminas</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>first left, second right; every row begins with the photo</source>
+        <translation>primera a la izquierda, segunda a la derecha; cada fila empieza por la foto</translation>
+    </message>
+    <message>
+        <source>Places of all students</source>
+        <translation>Sitios de todos los estudiantes</translation>
+    </message>
+    <message>
+        <source>a picture</source>
+        <translation>una imagen</translation>
+    </message>
+    <message>
+        <source>{text} is no place: type 14 1 for the first sheet of student 14, 14 w1 for the worksheet page about it.</source>
+        <translation>{text} no es un sitio: escribe 14 1 para la primera lámina de 14, 14 w1 para la página de su ficha.</translation>
+    </message>
+    <message>
+        <source>{n}, in the order they were brought in</source>
+        <translation>{n}, en el orden en que llegaron</translation>
+    </message>
+    <message>
+        <source>{n} more below</source>
+        <translation>{n} más abajo</translation>
+    </message>
+    <message>
+        <source>To place</source>
+        <translation>Por colocar</translation>
+    </message>
+    <message>
+        <source>Every picture has its place.</source>
+        <translation>Todas las imágenes tienen su sitio.</translation>
+    </message>
+    <message>
+        <source>Drag one to another place, should it lie wrong.</source>
+        <translation>Arrastra una a otro sitio si está mal.</translation>
+    </message>
+    <message>
+        <source>Type where it belongs, or Enter for the first answer</source>
+        <translation>Escribe su sitio, o Intro para la primera respuesta</translation>
+    </message>
+    <message>
+        <source>such as 14 1</source>
+        <translation>por ejemplo 14 1</translation>
+    </message>
+    <message>
+        <source>there now:</source>
+        <translation>ahora está:</translation>
+    </message>
+    <message>
+        <source>the earlier one:</source>
+        <translation>la anterior:</translation>
+    </message>
+    <message>
+        <source>found in it:</source>
+        <translation>lo que se halló:</translation>
+    </message>
+    <message>
+        <source>its worksheet</source>
+        <translation>su ficha</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Código</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Whose is this?</source>
+        <translation>¿De quién es?</translation>
+    </message>
+    <message>
+        <source>Student {where}</source>
+        <translation>Estudiante {where}</translation>
+    </message>
+    <message>
+        <source>Student {where}, again</source>
+        <translation>Estudiante {where}, otra vez</translation>
+    </message>
+    <message>
+        <source>Student {where}?</source>
+        <translation>¿Estudiante {where}?</translation>
+    </message>
+    <message>
+        <source>{sheet} {state}</source>
+        <translation>{sheet}: {state}</translation>
+    </message>
+    <message>
+        <source>look at it on the left</source>
+        <translation>mírala a la izquierda</translation>
+    </message>
+    <message>
+        <source>own scores still to come</source>
+        <translation>faltan sus puntuaciones</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>not checked yet</source>
+        <translation>sin revisar</translation>
+    </message>
+    <message>
+        <source>cannot be checked</source>
+        <translation>no se puede revisar</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>valorada</translation>
+    </message>
+    <message>
+        <source>which of two?</source>
+        <translation>¿cuál de las dos?</translation>
+    </message>
+    <message>
+        <source>is this {code}?</source>
+        <translation>¿es {code}?</translation>
+    </message>
+    <message>
+        <source>look at it</source>
+        <translation>mírala</translation>
+    </message>
+    <message>
+        <source>All sheets, by student</source>
+        <translation>Todas las láminas, por estudiante</translation>
     </message>
 </context>
 <context>
@@ -8331,6 +8575,18 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>hands counted in class</source>
         <translation>manos contadas en clase</translation>
+    </message>
+<message>
+        <source>state of a sheet</source>
+        <translation>estado de una lámina</translation>
+    </message>
+    <message>
+        <source>marking of student {code}</source>
+        <translation>valoración de estudiante {code}</translation>
+    </message>
+    <message>
+        <source>place of a picture</source>
+        <translation>sitio de una imagen</translation>
     </message>
 </context>
 <context>
