@@ -166,6 +166,7 @@ class MarkingColumn(QWidget):
         """Show a student; a field that is written in keeps its cursor."""
         self.title.setText(view.title)
         self.count.setText(view.count)
+        self.title.setToolTip(view.count)
         self.before.setEnabled(view.has_before)
         self.after.setEnabled(view.has_after)
         self.pair.set_view(view.pair)
@@ -323,6 +324,8 @@ class MarkingColumn(QWidget):
         super().resizeEvent(event)
         self.pair.set_most(_PAIR_SHARE * self.height())
         self._turn_halves()
+        room = self.width() - 2 * INSIDE - 2 * self.before.sizeHint().width() - 4 * WITHIN
+        self.count.setVisible(self.title.sizeHint().width() + self.count.sizeHint().width() <= room)
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QSizePolicy, QWidget
 
 from app.look import look
@@ -33,6 +34,7 @@ class WorkProgress(QWidget):
         self.button = EdgeButton("", parent=self)
         self.button.clicked.connect(self._pressed)
         self._running = False
+        self._whole = self._short = ""
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(WITHIN)
@@ -43,8 +45,8 @@ class WorkProgress(QWidget):
 
     @property
     def text(self) -> str:
-        """What it says."""
-        return self.label.text()
+        """What it says, whole."""
+        return self._whole
 
     def show_work(self, underway: tuple[Underway, ...], unchecked: int) -> None:
         """Show what works, or what is left to be checked; hidden where there is neither."""
@@ -53,26 +55,37 @@ class WorkProgress(QWidget):
             one = underway[0]
             self.bar.setRange(0, one.of)  # 0 of 0 moves: how many is not known yet
             self.bar.setValue(one.done)
-            self._say(words(one))
+            self._say(words(one), words(one, with_time=False))
             self.button.setText(translate("class set page", "Stop"))
         elif unchecked:
             text = translate("class set page", "Not checked yet: {n}")
-            self._say(text.format(n=unchecked))
+            self._say(text.format(n=unchecked), text.format(n=unchecked))
             self.button.setText(translate("class set page", "Check them"))
         self.bar.setVisible(bool(underway))
         self.bar.setFixedWidth(look().type.grow(110))
         self.button.updateGeometry()
         self.setVisible(bool(underway) or bool(unchecked))
 
-    def _say(self, text: str) -> None:
-        self.label.setText(text)
-        self.label.setToolTip(text)
+    def _say(self, whole: str, short: str) -> None:
+        self._whole, self._short = whole, short
+        self.label.setToolTip(whole)
+        self.label.setAccessibleName(whole)
+        self._cut()
+
+    def _cut(self) -> None:
+        """Where there is no room for how long it will take, only the count is shown."""
+        width = self.label.fontMetrics().horizontalAdvance(self._whole)
+        self.label.setText(self._whole if width <= self.label.width() else self._short)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._cut()
 
     def _pressed(self) -> None:
         (self.stop_asked if self._running else self.go_on_asked).emit()
 
 
-def words(one: Underway) -> str:
+def words(one: Underway, *, with_time: bool = True) -> str:
     """How far work is, in words."""
     if one.stopping:
         return translate("class set page", "Stopping...")
@@ -85,4 +98,4 @@ def words(one: Underway) -> str:
     if not one.of:
         return begin
     said = text.format(done=one.done, all=one.of)
-    return f"{said}, {one.left}" if one.left else said
+    return f"{said}, {one.left}" if one.left and with_time else said

@@ -50,7 +50,7 @@ def card_view(desk: ClassDesk, class_set: ClassSet, question: Question) -> CardV
 def places_view(desk: ClassDesk, class_set: ClassSet, found: Sorted) -> PlacesView:
     """All rows."""
     scale, theme = look().type, look().theme
-    its = translate("class set page", "its worksheet")
+    its = translate("class set page", "its page")
     return PlacesView(
         tuple(_row(desk, class_set, found, each.number) for each in class_set.students),
         (

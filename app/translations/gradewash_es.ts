@@ -1896,7 +1896,11 @@
         <source>All sheets, by student</source>
         <translation>Todas las láminas, por estudiante</translation>
     </message>
-</context>
+<message>
+        <source>its page</source>
+        <translation>su ficha</translation>
+    </message>
+    </context>
 <context>
     <name>class view</name>
     <message>
