@@ -12,7 +12,7 @@ from collections.abc import Callable
 from time import monotonic
 from typing import Any
 
-from PySide6.QtCore import QObject, QRunnable, Qt, QThreadPool, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, Qt, QThreadPool, QTimer, Signal, Slot
 from shiboken6 import isValid
 
 from core.errors import Cancelled
@@ -52,16 +52,15 @@ class _Relay(QObject):
     ended = Signal(object, object)  # result, exception
 
 
-class _Runner(QRunnable):
-    """Runs the work in a pool thread."""
+class _Runner:
+    """Runs the work in a pool thread; no QRunnable, which PySide6 keeps for good once started."""
 
     def __init__(self, work: Work, relay: _Relay, should_stop: ShouldStop) -> None:
-        super().__init__()
         self._work: Work | None = work
         self._relay = relay
         self._should_stop = should_stop
 
-    def run(self) -> None:
+    def __call__(self) -> None:
         result, error = None, None
         # Work holds photos, and Qt may keep this runner: it is let go with the work.
         work, self._work = self._work, None
@@ -125,8 +124,6 @@ class Task(QObject):
         self._relay.progressed.connect(self._on_progress, queued)
         self._relay.ended.connect(self._on_end, queued)
         self._runner = _Runner(work, self._relay, lambda: self._cancelled)
-        # The runner lives as long as this task; Qt deleting it too would be once too often.
-        self._runner.setAutoDelete(False)
 
     @property
     def running(self) -> bool:

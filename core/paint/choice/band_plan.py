@@ -40,7 +40,7 @@ WORTH_A_LOOK = 1.5
 
 
 # Without it the edits of benchmarks/memories.py take 1.2 times as long.
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=96)
 def plan_colour(ways: BandWays, place: Place = ALONE) -> BandMix:
     """Plan one colour; the letter is left empty.
 
@@ -235,7 +235,7 @@ def _ladder(
 
 
 # benchmarks/cache_hits.py: 123 calls, 36 misses of 0.7 ms.
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=96)
 def _rungs(
     box: Box, base: Mix, toner: Parts, target: ColourReading, share: Fraction | None
 ) -> Ladder:

@@ -109,7 +109,7 @@ def classroom_mixes(
     return tuple(sorted(built, key=lambda item: item.price))
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=96)
 def classroom_mixes_kept(
     box: Box,
     paints: tuple[Paint, ...],

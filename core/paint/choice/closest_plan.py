@@ -52,7 +52,7 @@ def closest_planned(
 
 
 # Parts set by hand leave it as it is: without it thirty such edits take 1.1 times as long.
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=96)
 def _closest_mix(
     box: Box, paints: tuple[Paint, ...], target: ColourReading, pinned: tuple[str, ...]
 ) -> Mix:

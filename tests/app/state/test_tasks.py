@@ -165,3 +165,24 @@ def test_work_that_is_done_lets_go_of_what_it_held(qtbot):
     qtbot.waitUntil(lambda: results == [1])
     gc.collect()
     assert gone() is None
+
+
+def test_work_that_has_ended_leaves_nothing_behind(qtbot) -> None:
+    """A started QRunnable is kept by PySide6 for good: a long day would collect thousands."""
+
+    class Payload:
+        pass
+
+    kept = []
+    for _ in range(20):
+        payload = Payload()
+        kept.append(weakref.ref(payload))
+        task = Task(lambda progress, should_stop, payload=payload: payload)
+        with qtbot.waitSignal(task.done):
+            task.start()
+        runner = weakref.ref(task._runner)
+        kept.append(runner)
+        del task, payload
+    qtbot.wait(20)
+    gc.collect()
+    assert sum(reference() is not None for reference in kept) <= 2  # the last may be on its way out
