@@ -4486,11 +4486,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Take studies &amp;in...</source>
-        <translation>Rec&amp;oger estudios...</translation>
+        <translation>Reco&amp;ger estudios...</translation>
     </message>
     <message>
         <source>Ti&amp;dy...</source>
-        <translation>Or&amp;denar...</translation>
+        <translation>&amp;Ordenar...</translation>
     </message>
     <message>
         <source>Delete this class set...</source>
