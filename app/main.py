@@ -22,7 +22,7 @@ from core.errors import UsageError
 if TYPE_CHECKING:
     from core.study_file.opening import FromFile
 
-COMMANDS = {"card": "app.cards.command"}
+COMMANDS = {"card": "app.cards.command", "swatches": "app.cards.swatches_command"}
 """Commands that draw, and so need Qt; `core.cli` has the others."""
 
 

@@ -100,6 +100,7 @@ def _row(paint: Paint, owned: bool, left_out: bool) -> PaintRowView:
         stand_in,
         caution,
         unused,
+        "card" if paint.card is not None else "stand in" if paint.is_stand_in else "measured",
     )
 
 

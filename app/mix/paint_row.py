@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.drawing.fit import Fitted, fit
-from app.drawing.mix.swatch import SwatchView, paint_swatch
+from app.drawing.mix.swatch import Known, SwatchView, paint_swatch
 from app.look import look
 from app.look.icons import paint_icon
 from app.look.space import EDGE, FOCUS_WIDTH, MARGIN, WITHIN
@@ -45,6 +45,8 @@ class PaintRowView:
         Usual Colour Index name, and how it behaves.
     stand_in : str
         Whose measurements it uses, where it was not measured itself.
+    known : Known
+        Where its colours come from: seen in the swatch's edge.
     unused : str
         Said instead of both where the class does not own it, or leaves it out of every mix.
     colours : tuple of str
@@ -62,6 +64,7 @@ class PaintRowView:
     stand_in: str = ""
     caution: str = ""
     unused: str = ""
+    known: Known = "measured"
 
     @property
     def said(self) -> tuple[str, ...]:
@@ -176,7 +179,11 @@ class PaintRow(QCheckBox):
         painter.fillRect(QRectF(0, 0, TONGUE, height), QColor(WALL))
         tall = min(height - 8, scale.grow(56))
         swatch = QRectF(_SWATCH_LEFT, (height - tall) / 2, _SWATCH_WIDTH, tall)
-        paint_swatch(painter, swatch, SwatchView(self.view.colours if self.view.owned else ()))
+        paint_swatch(
+            painter,
+            swatch,
+            SwatchView(self.view.colours if self.view.owned else (), self.view.known),
+        )
         texts = self._texts(width, self.view)
         top = (height - sum(text.height for text in texts)) / 2
         self._paint_marks(painter, top + texts[0].pitch / 2)

@@ -28,6 +28,7 @@ COMMANDS: dict[str, str] = {
     "mix": "core.cli.mix",
     "check": "core.cli.check",
     "scrap": "core.cli.scrap",
+    "paints": "core.cli.paints",
     "class": "core.cli.class_set",
 }
 """The module of each command."""
@@ -141,6 +142,8 @@ def _overview(commands: Mapping[str, str]) -> str:
         "mix": translate("command line", "plan the mixes for a sky from the paints of a box"),
         "check": translate("command line", "check painted sheets against the photo"),
         "scrap": translate("command line", "hold dried strokes against the bands: what to add"),
+        "paints": translate("command line", "read a painted swatch card into a box"),
+        "swatches": translate("command line", "print a card for the class's own paints"),
         "class": translate("command line", "keep, check and mark the sheets of a whole class"),
         "card": translate("command line", "print a plan, a worksheet or findings as a PDF"),
     }

@@ -74,6 +74,15 @@ def fit_reading(
         `should_stop` answered True.
     """
     stored = box.pigments
+    before = _page_before(card, box)
+    if before is not None:
+        raise SwatchCardError(
+            translate(
+                "swatches",
+                "Read page {number} of this card first: the paints of this page are mixed with "
+                "those of that one.",
+            ).format(number=before)
+        )
     fields = _painted(card, reading, box, stored)
     if not fields:
         raise SwatchCardError(
@@ -145,6 +154,19 @@ def _painted(
                 continue
         fields.append(PaintedField(card.rows[row].key, field, partner, one.Lab))
     return fields
+
+
+def _page_before(card: SwatchCard, box: Box) -> int | None:
+    """The page whose paints are partners here and are not in the box yet, from 1."""
+    own = {row.key for row in card.rows}
+    for row in card.rows:
+        for key in row.partners:
+            if key in own or key in box.by_key:
+                continue
+            for number, other in enumerate(box.cards, start=1):
+                if other.code != card.code and any(one.key == key for one in other.rows):
+                    return number
+    return None
 
 
 def _stored(key: str, box: Box, stored: Pigments) -> str:

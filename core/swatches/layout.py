@@ -19,16 +19,20 @@ SOLID = 2
 
 CODE_AT, CODE_SIDE = (150.0, 16.0), 22.0
 
-TITLE_AT, EXPLAINED_AT, HEADS_Y = (32.0, 17.0), (32.0, 26.0), 44.5
+TITLE_AT, EXPLAINED_AT, HEADS_Y = (32.0, 17.0), (32.0, 26.0), 42.6
+CODE_NOTE_AT = (32.0, 35.6)
+"""Clear of the white that the code wants around it."""
+
 LABEL_AT, LABEL_WIDTH = 16.0, 28.0
 FIRST_ROW, PITCH, HEIGHT = 54.0, 23.0, 13.0
 COLUMNS: tuple[tuple[float, float], ...] = ((46.0, 48.0), (100.0, 44.0), (150.0, 44.0))
 """Left edge and width of the three fields of a row: alone, and two mixes."""
 
 OUTLINE = 0.25
-NOTE_ABOVE = 6.2
+NOTE_ABOVE = 6.8
 """Where a word above a field begins: clear of the paper beside this field and the one above."""
 
+FOOT_Y = 241.0
 RULER_AT, RULER_MM = (46.0, 257.0), 100.0
 
 Rect = tuple[float, float, float, float]

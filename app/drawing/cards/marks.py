@@ -61,6 +61,7 @@ class BoxView:
     pen: float
     dashed: bool = False
     ticked: bool = False
+    colour: str = BLACK
 
 
 @dataclass(frozen=True)
@@ -107,7 +108,7 @@ def paint_writing(painter: QPainter, rect: QRectF, view: WritingView) -> None:
 def paint_box(painter: QPainter, rect: QRectF, view: BoxView) -> None:
     """An empty box whose edge is within `rect`."""
     with kept(painter):
-        pen = QPen(QColor(BLACK), view.pen)
+        pen = QPen(QColor(view.colour), view.pen)
         pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
         if view.dashed:
             pen.setCapStyle(Qt.PenCapStyle.FlatCap)

@@ -11,6 +11,7 @@ from core.paint.box.cautions import Caution
 from core.paint.box.names import paint_name
 from core.paint.pigment.catalogue import CATALOGUE, Paint
 from core.paint.pigment.paint import Transparency
+from core.paint.words.own import trust_word
 from core.words.lists import listed, sentence_case
 
 
@@ -83,6 +84,8 @@ def paint_note(paint: Paint) -> str:
         pieces.append(
             translate("mix", "using {paint}'s measurements").format(paint=paint_name(measured))
         )
+    if paint.card is not None:
+        pieces.append(trust_word(paint.card.trust))
     if paint.colour_index:
         pieces.append(translate("mix", "usually {code}").format(code=paint.colour_index[0]))
     pieces.append(transparency_word(paint.transparency))

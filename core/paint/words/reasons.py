@@ -12,6 +12,7 @@ from core.paint.pigment.primaries import PRIMARIES
 from core.paint.planned import Alternative, PlannedMix
 from core.paint.reasons import MERITS, Reason
 from core.paint.words.fit import fault_text, shortfall_text
+from core.paint.words.own import own_paints_text
 from core.paint.words.parts import mix_text, parts_text
 from core.words.lists import listed, sentence_case
 from core.words.names import family_name
@@ -23,9 +24,9 @@ _TOUCHY = "one part too many"
 
 
 def why_text(box: Box, planned: PlannedMix) -> str:
-    """Why a mix is built so, or what is odd about it: one or more short sentences."""
-    texts = [reason_text(box, reason) for reason in planned.why]
-    return " ".join(sentence_case(text) + "." for text in texts)
+    """Why a mix is built so, what is odd about it, how far its own paints are known: sentences."""
+    texts = [sentence_case(reason_text(box, reason)) + "." for reason in planned.why]
+    return " ".join(filter(None, (*texts, own_paints_text(box, planned.mix))))
 
 
 def reason_text(box: Box, reason: Reason) -> str:
