@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, 
 
 from app.classset import headline
 from app.classset.actions import ClassActions
+from app.classset.exports import TABLES
 from app.classset.found_hard import FoundHardPart
 from app.classset.mark_list import MarkListPart
 from app.classset.part import ClassPart
@@ -105,7 +106,9 @@ class ClassSetPage(Page):
         self._key = key
         self.choice.set_chosen(key)
         if key not in self._parts:
-            self._parts[key] = PARTS[key](self._workspace, self.stack)
+            self._parts[key] = part = PARTS[key](self._workspace, self.stack)
+            if isinstance(part, MarkListPart):
+                part.save_asked.connect(self._save_table)
             self.stack.addWidget(self._parts[key])
             self._parts[key].begin()
         if self._holds_something:
@@ -137,6 +140,9 @@ class ClassSetPage(Page):
         return True
 
     # Within
+
+    def _save_table(self, kind: str) -> None:
+        self.actions_of_class.write_table(next(each for each in TABLES if each == kind))
 
     @property
     def _holds_something(self) -> bool:

@@ -131,8 +131,16 @@ QListView, QTreeView, QTableView { background: $raised; color: $ink; border: 1px
   selection-color: $on_ink; }
 QListView::item { padding: ${p6}px 8px; border: none; }
 QListView::item:selected { background: $ink; color: $on_ink; }
+QTableView { gridline-color: $rule; }
+QTableView::item { padding: 2px 8px; border: none; }
+QTableView::item:selected { background: $ink; color: $on_ink; }
+QTableView QLineEdit, QTableView QComboBox { border-radius: 0; min-height: 0; }
+QHeaderView { background: $paper; border: none; }
 QHeaderView::section { background: $paper; color: $second; border: none;
-  border-bottom: 1px solid $rule; padding: 4px 8px; }
+  border-bottom: 1px solid $rule; padding: 4px 6px; font-size: ${note}px; }
+QHeaderView::section:vertical { color: $ink; font-size: ${control}px; font-weight: 600;
+  border-right: 1px solid $rule; padding: 4px 8px; }
+QTableCornerButton::section { background: $paper; border: none; }
 QTextBrowser { background: $paper; border: none; padding: ${p24}px; }
 QSplitter::handle { background: $rule; }
 """)

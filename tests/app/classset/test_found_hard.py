@@ -122,7 +122,7 @@ def test_f5_shows_the_class_and_escape_comes_back(part, window, qtbot) -> None:
 def test_a_class_set_put_away_takes_the_screen_with_it(part, window, qtbot) -> None:
     part.show_to_class()
     window.desk.close()
-    qtbot.waitUntil(lambda: window.desk.class_set is None)
+    qtbot.waitUntil(lambda: window.desk.class_set is None, timeout=30_000)
     assert not part.screen_of_class.isVisible()
 
 
