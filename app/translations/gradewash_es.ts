@@ -8544,10 +8544,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>fuera del borde</translation>
     </message>
     <message>
-        <source>too dark</source>
-        <translation type="unfinished">demasiado oscuro</translation>
-    </message>
-    <message>
         <source>hard shadow</source>
         <translation>sombra dura</translation>
     </message>
@@ -8659,7 +8655,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>10 cm</source>
         <translation>10 cm</translation>
     </message>
-</context>
+<message>
+        <source>too dark</source>
+        <translation>demasiado oscuro</translation>
+    </message>
+    </context>
 <context>
     <name>undo</name>
     <message>
