@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
@@ -21,11 +20,11 @@ from core.class_set.checking import to_check
 from core.class_set.deleting import Ours, written_by
 from core.class_set.folder import FILE_NAME, ClassFolder
 from core.class_set.model import new_class_set
+from core.class_set.next_lesson import next_lesson
 from core.class_set.tidying import Tidied
 from core.file_sentences import shown_name
 from core.i18n import translate
-from core.study import Study
-from core.worksheet.worksheet import Worksheet
+from core.study import Study, without_work
 
 
 class ClassActions(QObject):
@@ -46,8 +45,10 @@ class ClassActions(QObject):
         add = partial(self._add, menu)
         add(translate("menu", "&New class set..."), self.new)
         add(translate("menu", "&Open a class set..."), self.choose)
+        again = add(translate("menu", "New &lesson from this one..."), self.next_lesson)
         menu.addSeparator()
         within: list[QAction] = [
+            again,
             add(translate("menu", "&Bring in pictures..."), self.bring_in),
             add(translate("menu", "Bring in a &folder..."), self.bring_in_folder),
             add(translate("menu", "Chec&k the sheets"), self._desk.check),
@@ -113,7 +114,7 @@ class ClassActions(QObject):
             )
             return
         data = self._workspace.pictures[photo.digest]
-        exercise = replace(study, sheets=(None, None), worksheet=Worksheet())
+        exercise = without_work(study)
 
         def make(wanted: NewClass) -> None:
             self._last = wanted.folder.parent
@@ -122,6 +123,24 @@ class ClassActions(QObject):
             self._desk.create(wanted.folder, class_set, data, then)
 
         self._dialog(exercise, make).open()
+
+    def next_lesson(self) -> None:
+        """Ask for a new class set of the same exercise; the students' work is left out."""
+        before = self._desk.class_set
+        photo = None if before is None else before.exercise.photo
+        if before is None or photo is None:
+            return
+        digest = photo.digest
+
+        def ask_for_it(data: bytes) -> None:
+            def make(wanted: NewClass) -> None:
+                self._last = wanted.folder.parent
+                class_set = next_lesson(before, wanted.class_list, wanted.title)
+                self._desk.create(wanted.folder, class_set, data)
+
+            self._dialog(before.exercise, make).open()
+
+        self._desk.with_folder(lambda folder: folder.read_picture(digest), ask_for_it)
 
     def choose(self) -> None:
         """Ask for a class set's folder."""

@@ -107,7 +107,12 @@ class NewClassDialog(QDialog):
             return self._chosen
         name = " ".join(self.title.text().split()) or translate("class set page", "class set")
         name = "".join(c if c.isalnum() or c in " ._-" else "_" for c in name).strip(" .")
-        return self._home / (name or translate("class set page", "class set"))
+        name = name or translate("class set page", "class set")
+        for number in range(2, 100):
+            wanted = self._home / (name if number == 2 else f"{name} {number - 1}")
+            if not holds_class_set(wanted):
+                return wanted
+        return self._home / name
 
     def accept(self) -> None:
         found = self._class_list()
