@@ -14,7 +14,8 @@ from app.mix.stage_views import (
     group_to_compare,
     tone_steps,
 )
-from app.mix.views import BandView, offers
+from app.mix.stage_why import WhyStageView
+from app.mix.views import BandView, offers, why_sentences
 from core.i18n import remembered, translate
 from core.mixing import MOST_PARTS
 from core.paint.box.box import Box
@@ -59,13 +60,17 @@ def detail_view(
             "mix page", "The {paints} of this box in the same place; above each, the photo"
         ).format(paints=name)
         compare = CompareStageView(title, band.target.hex, compared(plan.box, band, group))
+    found = offers(plan, band)
     return DetailView(
         view,
-        offers(plan, band),
+        tuple(offer for offer in found if offer.mix is not None),
         _tone(plan, band, toner),
         compare,
         word,
         _hand(plan, band, view, options),
+        WhyStageView(
+            why_sentences(plan, band), tuple(offer for offer in found if offer.mix is None)
+        ),
         _second(plan, band),
     )
 

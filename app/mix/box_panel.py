@@ -100,6 +100,10 @@ class BoxPanel(QWidget):
         self.white.setToolTip(
             translate("mix page", "Paper is the white of a wash; white paint makes it chalky.")
         )
+        self.details = QCheckBox(translate("mix page", "Pigment details"), self)
+        self.details.setToolTip(
+            translate("mix page", "Which pigments the paints hold, and how they behave.")
+        )
         self._scroll = QScrollArea(self)
         self._scroll.setFrameShape(QScrollArea.Shape.NoFrame)
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -108,6 +112,7 @@ class BoxPanel(QWidget):
         self._scroll.setWidget(self._inside)
         self.boxes.activated.connect(self.box_chosen)
         self.white.clicked.connect(self.white_asked)
+        self.details.toggled.connect(self._show_details)
         self.more.clicked.connect(
             lambda: self.menu_asked.emit(self.more.mapToGlobal(QPoint(0, self.more.height() + 2)))
         )
@@ -116,9 +121,10 @@ class BoxPanel(QWidget):
         head.setSpacing(WITHIN)
         head.addWidget(self.boxes, 1)
         head.addWidget(self.more)
-        foot = QHBoxLayout()
+        foot = QVBoxLayout()
         foot.setContentsMargins(MARGIN, WITHIN, MARGIN, WITHIN)
         foot.addWidget(self.white)
+        foot.addWidget(self.details)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -156,6 +162,12 @@ class BoxPanel(QWidget):
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "_inside"):
             self._lay_out()
 
+    def _show_details(self, shown: bool) -> None:
+        for row in self.rows:
+            row.detailed = shown
+            row.update()
+        self._lay_out()
+
     def _match_rows(self, count: int) -> None:
         while len(self.rows) > count:
             row = self.rows.pop()
@@ -163,6 +175,7 @@ class BoxPanel(QWidget):
             row.deleteLater()
         while len(self.rows) < count:
             row = PaintRow(self._inside)
+            row.detailed = self.details.isChecked()
             row.asked.connect(self.paint_ticked)
             row.menu_asked.connect(self.paint_menu_asked)
             row.moved.connect(lambda step, row=row: self._move(row, step))

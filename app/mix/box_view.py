@@ -63,6 +63,7 @@ def box_view(
             box.by_key[key] if key in box.by_key else CATALOGUE[key],
             key in box.by_key,
             key in options.forbidden,
+            options.allow_white,
         )
         for key in order
         if key in box.by_key or key in CATALOGUE
@@ -71,7 +72,7 @@ def box_view(
 
 
 @remembered(128)
-def _row(paint: Paint, owned: bool, left_out: bool) -> PaintRowView:
+def _row(paint: Paint, owned: bool, left_out: bool, allow_white: bool) -> PaintRowView:
     # The panel says whose measurements are used in a line of its own.
     note = (
         paint_note(replace(paint, measured_as=paint.key))
@@ -101,6 +102,10 @@ def _row(paint: Paint, owned: bool, left_out: bool) -> PaintRowView:
         caution,
         unused,
         "card" if paint.card is not None else "stand in" if paint.is_stand_in else "measured",
+        # Ticked here and not allowed below would contradict each other.
+        translate("mix page", "in the box; no mix uses it")
+        if paint.group == "white" and not allow_white
+        else "",
     )
 
 

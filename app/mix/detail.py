@@ -1,4 +1,4 @@
-"""What a chosen band opens: its parts bar, other mixes, and one of three looks into it, or four."""
+"""What a chosen band opens: its parts bar, other mixes, and one of a few looks into it."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ from app.mix.stage_compare import CompareStage
 from app.mix.stage_hand import HandStage
 from app.mix.stage_tone import ToneStage
 from app.mix.stage_views import CompareStageView, HandStageView, ToneStageView
+from app.mix.stage_why import WhyStage, WhyStageView
 from app.mix.views import BandView, Offer
 from app.widgets.buttons import EdgeButton
 from app.widgets.segmented import SegmentedControl
@@ -42,6 +43,7 @@ class DetailView:
     compare_word : str
         What the button says: "Compare the blues".
     hand : HandStageView
+    why : WhyStageView
     second : CompareStageView or None
         The mix for the band's second colour, where it has one.
     """
@@ -52,6 +54,7 @@ class DetailView:
     compare: CompareStageView | None
     compare_word: str
     hand: HandStageView
+    why: WhyStageView
     second: CompareStageView | None = None
 
 
@@ -83,13 +86,14 @@ class BandDetail(RowDetail):
                 ("compare", translate("mix page", "Compare")),
                 ("hand", translate("mix page", "By hand")),
                 ("second", translate("mix page", "Second colour")),
+                ("why", translate("mix page", "Why")),
             ],
             translate("mix page", "What to look at"),
             self,
         )
         self.wishes = EdgeButton(translate("mix page", "Pin or leave out"), "pin", self)
         self.tone, self.compare, self.hand = ToneStage(self), CompareStage(self), HandStage(self)
-        self.second = CompareStage(self)
+        self.second, self.why = CompareStage(self), WhyStage(self)
         self.lines: list[OfferLine] = []
         self.stages.chosen.connect(self._choose)
         self.wishes.clicked.connect(self.wishes_asked)
@@ -101,7 +105,7 @@ class BandDetail(RowDetail):
 
     @property
     def stage(self) -> str:
-        """Which look is shown: "tone", "compare", "hand" or "second"."""
+        """Which look is shown: "tone", "compare", "hand", "second" or "why"."""
         return self.stages.current
 
     def show_stage(self, key: str) -> None:
@@ -121,6 +125,7 @@ class BandDetail(RowDetail):
         self.compare.set_view(view.compare)
         self.second.set_view(view.second)
         self.hand.set_view(view.hand)
+        self.why.set_view(view.why)
         self.stages.set_texts({"compare": view.compare_word})
         if before is None or before.offers != view.offers:
             self._set_offers(view.offers)
@@ -152,6 +157,7 @@ class BandDetail(RowDetail):
             "compare": self.compare,
             "hand": self.hand,
             "second": self.second,
+            "why": self.why,
         }
 
     def _choose(self, key: str) -> None:

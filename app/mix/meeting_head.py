@@ -23,19 +23,26 @@ class MeetingHead(RowHead):
 
     def __init__(self, number: int, parent: QWidget) -> None:
         super().__init__(number, parent)
+        self.setStyleSheet("min-height: 0;")  # where nothing happens it is a thin gap
         self.view: MeetingView | None = None
 
     def set_view(self, view: MeetingView | None) -> None:
         """Show a meeting; None where one of the two bands has no mix."""
         self.view = view
         self.setAccessibleName(view.text if view is not None else "")
+        self.setToolTip(view.text if view is not None and view.quiet else "")
         self.update()
 
     def height_for(self, width: int, *, compact: bool) -> int:
-        if self.view is None:
+        if not self.spoken_of:
             return look().type.grow(8)
         pad = look().type.grow(20 if self.opened else 6 if compact else 10)
         return round(self._text(width).height + pad + 0.5)
+
+    @property
+    def spoken_of(self) -> bool:
+        """Whether it says anything: while closed, only where something happens."""
+        return self.view is not None and (self.opened or not self.view.quiet)
 
     def _left(self) -> float:
         return INSIDE + look().type.grow(28)
@@ -47,7 +54,7 @@ class MeetingHead(RowHead):
         return fit(self.view.text, (size,), weight, width - self._left() - INSIDE, 4)
 
     def paint_face(self, painter: QPainter) -> None:
-        if self.view is None:
+        if not self.spoken_of or self.view is None:
             return
         theme, scale = look().theme, look().type
         text = self._text(self.width())

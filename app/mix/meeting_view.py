@@ -31,6 +31,8 @@ class MeetingView:
     warns : bool
         It goes to mud, or to a hue the photo lacks.
     passage : Passage
+    quiet : bool
+        Nothing happens that is worth a line; it opens all the same.
     """
 
     upper: str
@@ -38,6 +40,7 @@ class MeetingView:
     text: str
     warns: bool
     passage: Passage
+    quiet: bool = False
 
 
 def meeting_view(
@@ -55,6 +58,7 @@ def meeting_view(
         Passage(
             hexes_of_Lab(tuple(transition or ())), hexes_of_Lab(meeting.path), stretches(meeting)
         ),
+        quiet=not meeting.happens,
     )
 
 

@@ -21,7 +21,7 @@ from app.mix.plan_bar import PlanBar
 from app.mix.plan_panel import PlanPanel
 from app.mix.plan_view import plan_view
 from app.mix.rows import MixRows, RowsContent
-from app.mix.views import about_text, band_view
+from app.mix.views import about_text, band_view, first_to_open
 from app.mix.wishes import WishesMenu
 from app.widgets.sky_wall import SkyWall
 from app.workspace import Menu, Page, Workspace
@@ -37,6 +37,7 @@ class MixPage(Page):
         super().__init__(parent)
         self._workspace = workspace
         self._row = 0
+        self._fresh = True  # of a sky seen for the first time the band most in need opens
         self._toner: Toner | None = None
         self.setProperty("ground", "paper")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
@@ -202,13 +203,16 @@ class MixPage(Page):
         opened = self._workspace.reader.opened is not None
         self._top.setCurrentWidget(self._body if opened else self.empty)
         if plan is not None:
+            if self._fresh:
+                self._row = 2 * first_to_open(plan)
+            self._fresh = False
             self._row = min(self._row, 2 * len(plan.bands) - 2)
             units = self._workspace.preferences.settings.wording.units
             view = plan_view(plan, self._study.mix, units)
             self.plan.set_view(view)
             self.plan_bar.set_line(view.line)
         else:
-            self._row = 0
+            self._row, self._fresh = 0, True
             self.plan_bar.set_line(translate("mix page", "The mixes are being planned."))
         self._show_painted(plan)
         self._show_rows()

@@ -1,4 +1,7 @@
-"""One paint of the box: a drawn-out swatch, what it is, and a tick where the class owns it."""
+"""One paint of the box: a drawn-out swatch, its name, and a tick where the class owns it.
+
+What pigment it is and how it behaves is in the tip, and below the name where that is asked for.
+"""
 
 from __future__ import annotations
 
@@ -49,6 +52,8 @@ class PaintRowView:
         Where its colours come from: seen in the swatch's edge.
     unused : str
         Said instead of both where the class does not own it, or leaves it out of every mix.
+    remark : str
+        Always said below the name; empty for nothing to say.
     colours : tuple of str
         Drawn out from strong to pale.
     owned : bool
@@ -65,13 +70,20 @@ class PaintRowView:
     caution: str = ""
     unused: str = ""
     known: Known = "measured"
+    remark: str = ""
 
     @property
     def said(self) -> tuple[str, ...]:
         """What is said below the name."""
         if self.unused:
             return (self.unused,)
-        return tuple(text for text in (self.note, self.stand_in) if text)
+        return tuple(text for text in (self.remark, self.note, self.stand_in) if text)
+
+    def shown(self, detailed: bool) -> tuple[str, ...]:
+        """What is written below the name."""
+        if detailed:
+            return self.said
+        return tuple(text for text in (self.unused or self.remark,) if text)
 
 
 class PaintRow(QCheckBox):
@@ -94,6 +106,7 @@ class PaintRow(QCheckBox):
         super().__init__(parent)
         self.view: PaintRowView | None = None
         self._by_key = False
+        self.detailed = False
         self.setProperty("own_focus", True)
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.clicked.connect(self._ask)
@@ -107,7 +120,8 @@ class PaintRow(QCheckBox):
             self.setChecked(view.owned)
         self.setAccessibleName(", ".join((view.name, *view.said)))
         self.setAccessibleDescription(view.caution)
-        self.setToolTip(view.caution)
+        about = "; ".join((*view.said, view.caution) if view.caution else view.said)
+        self.setToolTip(about)
         self.update()
 
     def hitButton(self, pos: object) -> bool:
@@ -117,9 +131,13 @@ class PaintRow(QCheckBox):
         """Height the words need; ticked or not, so that no row below slips away."""
         if self.view is None:
             return 0
-        texts = self._texts(width, replace(self.view, unused="", owned=True))
+        owned = replace(self.view, unused="", owned=True)
+        texts = self._texts(width, owned)
+        if not self.detailed:
+            texts = texts[:1]
         tall = sum(text.height for text in texts)
-        return max(round(tall + look().type.grow(8)), look().type.grow(46))
+        least = 46 if self.detailed else 42 if owned.remark else 35
+        return max(round(tall + look().type.grow(8)), look().type.grow(least))
 
     def sizeHint(self) -> QSize:
         return QSize(300, self.height_for(300))
@@ -165,7 +183,7 @@ class PaintRow(QCheckBox):
         weight = SECOND if view.unused else FIRST
         size, note = round(1.07 * scale.px("control")), scale.px("note")
         name = fit(view.name, (size, scale.px("control"), note), weight, room - beside)
-        said = "; ".join(view.said)
+        said = "; ".join(view.shown(self.detailed))
         return (name, fit(said, (note,), SECOND, room, 9)) if said else (name,)
 
     def paintEvent(self, event: QPaintEvent) -> None:

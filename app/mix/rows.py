@@ -178,7 +178,7 @@ class MixRows(QScrollArea):
             return
         step = 1 if number > self._chosen else -1
         # A meeting about which there is nothing to say is passed over.
-        while isinstance(head := self.heads[number], MeetingHead) and not head.view:
+        while isinstance(head := self.heads[number], MeetingHead) and not head.spoken_of:
             number += step
         self.row_chosen.emit(number)
         self.focus_chosen()
@@ -258,6 +258,10 @@ class MixRows(QScrollArea):
             if available >= sum(heights) + least:
                 break
         closed = [i for i in range(0, len(heights), 2) if not self.heads[i].opened]
-        meetings = [i for i in range(1, len(heights), 2) if not self.heads[i].opened]
+        meetings = [
+            i
+            for i, head in enumerate(self.heads)
+            if isinstance(head, MeetingHead) and head.spoken_of and not head.opened
+        ]
         opens = None if opened is None else (least, most)
         return share_height(heights, closed, meetings, opens, available)

@@ -166,24 +166,38 @@ def wishes_text(box: Box, choice: BandChoice) -> str:
 
 
 def about_text(plan: MixPlan, band: BandMix) -> str:
-    """What is said of the chosen row's mix: strength, fit, reach, and why it is built so."""
+    """The one line said of the chosen row's mix: strength and fit, and what the box lacks."""
     chosen = band.classroom
     if chosen is None:
         return ""
     short = "" if chosen.lacks else shortfall_text(chosen)  # said whole by the sentence of reach
     strength = sentence_case(strength_text(chosen.strength))
+    first = f"{strength}."
     if short:
         first = translate("mix page", "{strength}; {differences}.").format(
             strength=strength, differences=short
         )
-    elif chosen.verdict == "matches":
-        first = translate("mix page", "{strength}. Hue, value and intensity all match.").format(
-            strength=strength
-        )
-    else:
-        first = f"{strength}."
-    pieces = [first, band_reach_text(band), why_text(plan.box, chosen)]
-    return " ".join(piece for piece in pieces if piece)
+    return f"{first} {band_reach_text(band)}" if chosen.lacks else first
+
+
+def why_sentences(plan: MixPlan, band: BandMix) -> tuple[str, ...]:
+    """Why the mix is built so, and whether the box reaches the colour; for who asks."""
+    chosen = band.classroom
+    if chosen is None:
+        return ()
+    reach = "" if chosen.lacks else band_reach_text(band)
+    pieces = [why_text(plan.box, chosen), reach]
+    if chosen.verdict == "matches":
+        pieces.append(translate("mix page", "Hue, value and intensity all match."))
+    return tuple(piece for piece in pieces if piece)
+
+
+def first_to_open(plan: MixPlan) -> int:
+    """The band most in need of toning down: the largest share of toner; the first of equals."""
+    shares = [
+        band.classroom.toner_share if band.classroom is not None else 0 for band in plan.bands
+    ]
+    return shares.index(max(shares)) if shares else 0
 
 
 def offers(plan: MixPlan, band: BandMix) -> tuple[Offer, ...]:

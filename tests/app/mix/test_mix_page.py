@@ -136,16 +136,19 @@ def test_what_is_edited_does_not_slide(page, qtbot, monkeypatch) -> None:
 
 def test_the_keyboard_walks_the_rows_and_into_the_open_one(page, qtbot) -> None:
     rows = page.rows
+    page.choose(0)
     rows.focus_chosen()
     assert rows.heads[0].hasFocus()
-    qtbot.keyClick(rows.heads[0], Qt.Key.Key_Down)
-    assert rows.heads[1].hasFocus()
-    assert rows.meeting.isVisible()
-    qtbot.keyClick(rows.heads[1], Qt.Key.Key_Down)
-    assert page.chosen == 1
-    assert rows.detail.isVisible()
-    qtbot.keyClick(rows.heads[2], Qt.Key.Key_Up)
-    assert rows.heads[1].hasFocus()
+    # A joint where nothing happens is passed over; one that has a line is stepped on.
+    happens = [number for number, head in enumerate(rows.heads) if number % 2 and head.spoken_of]
+    stops = [*range(0, len(rows.heads), 2), *happens]
+    for number in sorted(stops)[1:]:
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Down)
+        assert rows.heads[number].hasFocus()
+        assert rows.meeting.isVisible() == bool(number % 2)
+    for number in sorted(stops)[-2::-1]:
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Up)
+        assert rows.heads[number].hasFocus()
     page.choose(1)
     rows.focus_chosen()
     reached = []
@@ -630,8 +633,55 @@ def test_a_meeting_that_warns_bears_the_mark(qtbot) -> None:
     warned = head.grab().toImage()
     head.set_view(replace(view, warns=False))
     assert head.grab().toImage() != warned
+    # Where nothing happens there is no line, until it is opened.
+    head.set_view(replace(view, warns=False, quiet=True))
+    assert head.height_for(500, compact=False) < 20
+    head.opened = True
+    assert head.height_for(500, compact=False) > 20
+    head.opened = False
     head.set_view(None)
     assert head.height_for(500, compact=False) < 20
+
+
+def test_the_band_most_in_need_of_toning_opens_first(page) -> None:
+    plan = page.window_.planner.plan
+    shares = [band.classroom.toner_share for band in plan.bands]
+    assert page.chosen == shares.index(max(shares))
+
+
+def test_an_open_band_says_one_line_and_the_rest_on_demand(page) -> None:
+    detail = page.rows.detail
+    for number in range(len(page.window_.planner.plan.bands)):
+        page.choose(number)
+        head = page.rows.heads[2 * number]
+        assert len(head._texts(head.width(), False)) == 2
+        assert len(head._texts(head.width(), False)[1].lines) == 1
+        assert all(line.button is not None for line in detail.lines)
+        detail.show_stage("why")
+        assert detail.why.isVisible()
+        assert detail.why.lines
+        detail.show_stage("tone")
+
+
+def test_the_box_lists_names_and_tells_of_pigments_when_asked(page, qtbot) -> None:
+    rows = page.box.rows
+    before = [row.height() for row in rows]
+    assert all(len(row._texts(row.width(), row.view)) == 1 for row in rows if row.view.owned
+               and not row.view.remark)  # fmt: skip
+    assert all(row.view.note in row.toolTip() for row in rows if row.view.owned)
+    page.box.details.click()
+    assert any(len(row._texts(row.width(), row.view)) == 2 for row in rows)
+    assert sum(row.height() for row in rows) > sum(before)
+    page.box.details.click()
+    assert [row.height() for row in rows] == before
+
+
+def test_white_in_the_box_and_not_in_the_mixes_is_said(page, qtbot) -> None:
+    white = page.box.row("white")
+    assert white.view.owned
+    assert white.view.remark == "in the box; no mix uses it"
+    page.box.white.click()
+    assert page.box.row("white").view.remark == ""
 
 
 def test_a_box_without_a_pinned_paint_drops_the_wish(page, qtbot) -> None:

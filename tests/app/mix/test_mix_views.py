@@ -10,7 +10,7 @@ from app.mix.meeting_view import meeting_view, stretches
 from app.mix.plan_view import plan_view
 from app.mix.stage_views import compared
 from app.mix.texts import fit_mix
-from app.mix.views import about_text, band_view, offers
+from app.mix.views import about_text, band_view, offers, why_sentences
 from app.widgets.preview import sample_readings
 from core.paint.box.box import SPLIT_PRIMARY, TWELVE_PAN, Box
 from core.paint.mixture.shortfall import CLOSE_WITHIN, MATCHES_WITHIN
@@ -44,7 +44,7 @@ def test_wishes_are_said() -> None:
     assert view.wishes == "Pinned: ultramarine; left out: crimson; set by hand"
     assert view.wishes in view.spoken
     assert view.asked == "Pinned: ultramarine; left out: crimson"
-    assert "set by hand" in about_text(plan, plan.band("A")).lower()
+    assert "set by hand" in " ".join(why_sentences(plan, plan.band("A"))).lower()
 
 
 def test_a_mix_in_lines_keeps_counts_with_their_paints(qapp) -> None:
