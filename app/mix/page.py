@@ -203,9 +203,9 @@ class MixPage(Page):
         opened = self._workspace.reader.opened is not None
         self._top.setCurrentWidget(self._body if opened else self.empty)
         if plan is not None:
-            if self._fresh:
+            fresh, self._fresh = self._fresh, False
+            if fresh:
                 self._row = 2 * first_to_open(plan)
-            self._fresh = False
             self._row = min(self._row, 2 * len(plan.bands) - 2)
             units = self._workspace.preferences.settings.wording.units
             view = plan_view(plan, self._study.mix, units)

@@ -133,8 +133,6 @@ class PaintRow(QCheckBox):
             return 0
         owned = replace(self.view, unused="", owned=True)
         texts = self._texts(width, owned)
-        if not self.detailed:
-            texts = texts[:1]
         tall = sum(text.height for text in texts)
         least = 46 if self.detailed else 42 if owned.remark else 35
         return max(round(tall + look().type.grow(8)), look().type.grow(least))
