@@ -123,7 +123,7 @@ def paint_step(painter: QPainter, rect: QRectF, view: StepView, theme: Theme, ra
         top = draw_fitted(painter, left, room.top(), said, theme.ink, CHOSEN) + 0.02 * height
         if view.teach:
             taught = fit_text(view.teach, room.width(), 0.24 * height, *_teach_px(height), SECOND)
-            top = draw_fitted(painter, left, top, taught, theme.ink, SECOND)
+            top = draw_fitted(painter, left, top, taught, theme.ink, SECOND) + 0.02 * height
         hint = LEAST_TEXT * height
         draw_text(
             painter, QPointF(inside.right(), inside.bottom() - 0.5 * hint), view.hint, hint,
