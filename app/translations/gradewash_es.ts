@@ -2327,7 +2327,11 @@
         <source>wet {time}</source>
         <translation>mojada {time}</translation>
     </message>
-</context>
+<message>
+        <source>Type how many hands</source>
+        <translation>Escribe cuántas</translation>
+    </message>
+    </context>
 <context>
     <name>command line</name>
     <message>
@@ -4362,7 +4366,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Viewfinder: arrows slide it, Space opens it again</source>
         <translation>Visor: las flechas lo mueven, Espacio lo abre de nuevo</translation>
     </message>
-</context>
+<message>
+        <source>Count hands</source>
+        <translation>Contar manos</translation>
+    </message>
+    </context>
 <context>
     <name>ladder</name>
     <message>
@@ -6126,6 +6134,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>{strength}. Hue, value and intensity all match.</source>
         <translation>{strength}. Coinciden matiz, valor e intensidad.</translation>
     </message>
+    <message>
+        <source>Open a photo of a sky: its mixes are planned from your box.</source>
+        <translation>Abre una foto de un cielo: sus mezclas se planean con tu caja.</translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
+        <translation>Abrir una foto</translation>
+    </message>
     </context>
 <context>
     <name>notice</name>
@@ -6625,7 +6641,31 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Looking for the bands</source>
         <translation>Buscando las bandas</translation>
     </message>
-</context>
+<message>
+        <source>Number of value steps</source>
+        <translation>Número de pasos de valor</translation>
+    </message>
+    <message>
+        <source>No green</source>
+        <translation>Sin verde</translation>
+    </message>
+    <message>
+        <source>No blue</source>
+        <translation>Sin azul</translation>
+    </message>
+    <message>
+        <source>Which cones the eye lacks</source>
+        <translation>Qué conos le faltan al ojo</translation>
+    </message>
+    <message>
+        <source>Open a photo of a sky, drop one here, or paste one.</source>
+        <translation>Abre una foto de un cielo, suéltala aquí o pégala.</translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
+        <translation>Abrir una foto</translation>
+    </message>
+    </context>
 <context>
     <name>reader</name>
     <message>
