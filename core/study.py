@@ -48,6 +48,13 @@ class WheelPlace:
     size: float
 
 
+def bounded_wheel(place: WheelPlace) -> WheelPlace:
+    """A place that a study can keep: near the photo, and of a size that can be."""
+    return WheelPlace(
+        min(max(place.x, -2.0), 3.0), min(max(place.y, -2.0), 3.0), min(max(place.size, 0.01), 10.0)
+    )
+
+
 @dataclass(frozen=True)
 class Study:
     """One sky exercise.

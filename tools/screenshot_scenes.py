@@ -207,3 +207,34 @@ def read_problem(stage: Stage) -> None:
     stage.open_sample(sample_scenes.DEFAULT)
     (stage.folder / "letter.jpg").write_text("no picture")
     stage.open(stage.folder / "letter.jpg")
+
+
+def _wheel_over(stage: Stage) -> None:
+    page = stage.page("read")
+    page.lay_wheel_over(True)
+    stage.settle()
+    page.choose(1)
+    page._show_point((0.5, 0.3))
+    stage.settle()
+
+
+@scene(PLAIN, WIDE, LARGE_TEXT)
+def read_wheel_over(stage: Stage) -> None:
+    """The wheel on the photo, over what is not sky."""
+    stage.open_sample(sample_scenes.DEFAULT)
+    _wheel_over(stage)
+
+
+@scene(PLAIN, LARGE_TEXT)
+def read_wheel_over_portrait(stage: Stage) -> None:
+    """The wheel on a photo held upright."""
+    stage.open(draw_sky(stage.folder, (900, 1600), BLUE, PALE, PEACH))
+    _wheel_over(stage)
+
+
+@scene(PLAIN)
+def read_wheel_over_all_sky(stage: Stage) -> None:
+    """A photo of nothing but sky, seven bands: it hides as little as it can."""
+    stage.open(draw_sky(stage.folder, (1500, 1000), BLUE, PALE, PEACH, ground=0.0))
+    set_bands(stage, 0.14, 0.28, 0.42, 0.57, 0.71, 0.85, horizon=1.0)
+    _wheel_over(stage)

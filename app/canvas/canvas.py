@@ -9,11 +9,16 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from app.canvas.geometry import Drag, edge_at
-from app.canvas.view import PhotoView
+from app.canvas.over_wheel import OverWheel
+from app.canvas.view import LEFT_GUTTER, RIGHT_GUTTER, PhotoView
+from app.drawing.wheel.over import Spot, Surroundings, lay_wheel
+from app.look import look
 from app.state.document import Gesture
 from core.i18n import translate
+from core.study import WheelPlace, bounded_wheel
 
 _ZOOM_STEP = 1.2
+_LEAST_WHEEL = 150
 _BY_KEYS = (
     Qt.FocusReason.TabFocusReason,
     Qt.FocusReason.BacktabFocusReason,
@@ -42,7 +47,9 @@ class PhotoCanvas(PhotoView):
     split_asked(band: int), line_asked(y: float), remove_asked(edge: int)
     rival_accepted(y: float)
     hovered(point: tuple[float, float] | None)
-        Fractions of the photo under the mouse; None beside it.
+        Fractions of the photo under the mouse; None beside it, and on the wheel over it.
+    wheel_put(place: WheelPlace, gesture: Gesture)
+        The wheel over the photo is wanted there.
     """
 
     edge_moved = Signal(int, float, object)
@@ -52,11 +59,18 @@ class PhotoCanvas(PhotoView):
     remove_asked = Signal(int)
     rival_accepted = Signal(float)
     hovered = Signal(object)
+    wheel_put = Signal(object, object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._held: _Held | None = None
         self._pan_from: QPointF | None = None
+        self.wheel = OverWheel(self)
+        self._wheel_shown = False
+        self._wheel_place: WheelPlace | None = None
+        self.wheel.put.connect(self._put_wheel)
+        self.wheel.band_chosen.connect(self.band_chosen)
+        self.wheel.entered.connect(lambda: self.hovered.emit(None))
         self.setProperty("own_focus", True)
         self._grips.edge_moved.connect(self.edge_moved)
         self._grips.pressed.connect(self._take)
@@ -81,6 +95,68 @@ class PhotoCanvas(PhotoView):
     def dragging(self) -> bool:
         """Whether a line is in the user's hand."""
         return self._held is not None
+
+    # The wheel over the photo
+
+    def show_wheel(self, shown: bool) -> None:
+        """Lay the wheel over the photo, or take it away."""
+        self._wheel_shown = shown
+        self._place_wheel()
+
+    def put_wheel(self, place: WheelPlace | None) -> None:
+        """Where it lies; None lets it find its place."""
+        if place != self._wheel_place:
+            self._wheel_place = place
+            self._place_wheel()
+
+    @property
+    def wheel_crowded(self) -> bool:
+        """It should be shown, and there is no room off the chosen band."""
+        return self._wheel_shown and self._bands is not None and self.wheel.spot is None
+
+    def _place(self) -> None:
+        super()._place()
+        self._place_wheel()
+
+    def _place_wheel(self) -> None:
+        if not hasattr(self, "wheel"):
+            return  # the view places itself before there is a wheel
+        around = self._around_wheel() if self._wheel_shown else None
+        spot = None
+        if around is not None:
+            left, top, width, height = self._fitted_photo()
+            place, wanted = self._wheel_place, None
+            if place is not None:
+                wanted = Spot(left + place.x * width, top + place.y * height, place.size * height)
+            spot = lay_wheel(around, wanted)
+        if spot != self.wheel.spot:
+            self.wheel.place(spot)
+
+    def _fitted_photo(self) -> tuple[float, float, float, float]:
+        """The whole photo's left, top, width and height: the wheel does not move with the zoom."""
+        view = self._viewport.fitted()
+        return view.photo_left, view.photo_top, view.shown_width, view.shown_height
+
+    def _around_wheel(self) -> Surroundings | None:
+        if self._bands is None or self._picture is None:
+            return None
+        view, edges = self._viewport, self._bands.edges
+        photo = view.visible
+        lit = (view.y_px(edges[self._chosen]), view.y_px(edges[self._chosen + 1]))
+        grow = look().type.grow
+        return Surroundings(
+            area=(4, 4, self.width() - 4, self.height() - 4),
+            photo=photo,
+            ground=min(max(view.y_px(edges[-1]), photo[1]), photo[3]),
+            lit=(min(max(lit[0], photo[1]), photo[3]), min(max(lit[1], photo[1]), photo[3])),
+            beside=(grow(LEFT_GUTTER), grow(RIGHT_GUTTER)),
+            least=grow(_LEAST_WHEEL),
+        )
+
+    def _put_wheel(self, spot: Spot, gesture: Gesture) -> None:
+        left, top, width, height = self._fitted_photo()
+        place = WheelPlace((spot.x - left) / width, (spot.y - top) / height, spot.size / height)
+        self.wheel_put.emit(bounded_wheel(place), gesture)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         at = event.position()

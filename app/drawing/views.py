@@ -80,6 +80,11 @@ def _marker(
     )
 
 
+def point_marker(colour: ColourReading) -> WheelMarker:
+    """The place of a colour under the mouse: a marker without a letter."""
+    return _marker("", colour, 0)
+
+
 def ladder_view(
     readings: Sequence[BandReading],
     wording: Wording,

@@ -60,6 +60,10 @@ def keys() -> Chapter:
                     ("Ctrl+0", translate("keys", "Show the whole photo")),
                     ("Ctrl+R", translate("keys", "Propose the bands again")),
                     (
+                        "F6",
+                        translate("keys", "Wheel on the photo: drag it, size it by its rim"),
+                    ),
+                    (
                         translate("keys", "Ctrl+1 to Ctrl+9"),
                         translate("keys", "Colour, values, steps, squint, other eyes"),
                     ),

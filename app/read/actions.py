@@ -28,6 +28,7 @@ class ReadActions:
         remove: Callable[[], None],
         propose_again: Callable[[], None],
         look_at: Callable[[str], None],
+        wheel_on_photo: Callable[[bool], None],
     ) -> None:
         """`page` owns the actions; the callables do them."""
         self._split = make_action(page, translate("menu", "S&plit the band"), split)
@@ -61,6 +62,13 @@ class ReadActions:
             ),
             make_action(page, translate("menu", "W&hole photo"), canvas.zoom_to_fit, "Ctrl+0"),
         )
+        self._wheel = make_action(
+            page,
+            translate("menu", "Wheel on the pho&to"),
+            lambda: wheel_on_photo(self._wheel.isChecked()),
+            "F6",
+        )
+        self._wheel.setCheckable(True)
         self._shown: tuple[int, int, bool] | None = None
         self.show_bands(None, 0)
 
@@ -69,12 +77,16 @@ class ReadActions:
         if menu == "edit":
             return (self._split, self._remove, self._propose)
         if menu == "view":
-            return (*self._views.values(), *self._zooms)
+            return (*self._views.values(), *self._zooms, self._wheel)
         return ()
 
     def show_view(self, key: str) -> None:
         """Tick the way of looking in use."""
         self._views[key].setChecked(True)
+
+    def show_wheel(self, shown: bool) -> None:
+        """Tick whether the wheel lies over the photo."""
+        self._wheel.setChecked(shown)
 
     def show_bands(self, bands: Bands | None, chosen: int) -> None:
         """Name the chosen band, and switch off what cannot be done to it."""
@@ -84,7 +96,7 @@ class ReadActions:
             return  # called at every move of a line
         self._shown = shown
         self._propose.setEnabled(bands is not None)
-        for action in (*self._views.values(), *self._zooms):
+        for action in (*self._views.values(), *self._zooms, self._wheel):
             action.setEnabled(bands is not None)
         self._split.setEnabled(split)
         self._remove.setEnabled(bands is not None and chosen < len(bands.lines))

@@ -76,7 +76,21 @@ class ReadLayout:
         self._fill_right()
         self.upright = False
         self._beside = False
+        self._charts = True
         self._put()
+
+    def show_charts(self, shown: bool) -> None:
+        """Whether wheel and ladder stand beside the photo; without them it takes the width.
+
+        Beside an upright photo the words stay: there is room for them.
+        """
+        self._charts = shown
+        self._follow_charts()
+
+    def _follow_charts(self) -> None:
+        for chart in (self._parts.wheel, self._parts.ladder):
+            chart.setVisible(self._charts)
+        self._right.setVisible(self._charts or self.upright)
 
     def arrange(self, width: int, height: int, aspect: float) -> None:
         """Fit the page's size and the photo's width over height."""
@@ -104,6 +118,7 @@ class ReadLayout:
         if (upright, beside) != (self.upright, self._beside):
             self.upright, self._beside = upright, beside
             self._put()
+        self._follow_charts()
         layout_of(self._body).activate()
         for part in (self._left, self._right):
             layout_of(part).activate()

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.canvas.canvas import PhotoCanvas
 from app.drawing.pyramid import Pyramid
-from app.drawing.views import ladder_view, wheel_view
+from app.drawing.views import ladder_view, point_marker, wheel_view
 from app.look import look
 from app.read.actions import ReadActions
 from app.read.controls import ReadControls
@@ -19,6 +19,7 @@ from app.read.lines import LineEdits
 from app.read.status import StatusLine
 from app.services.photo_jobs import OpenedPhoto
 from app.services.pictures import COLOUR, Pictures
+from app.state.document import Gesture
 from app.state.language import language_in_use
 from app.state.settings import Settings
 from app.widgets.readout import ReadoutTable
@@ -32,7 +33,7 @@ from core.colour.lab import srgb_to_Lab
 from core.i18n import remembered, translate
 from core.reading.reading import BandReading, read_colour
 from core.reading.wording import Wording
-from core.study import Study
+from core.study import Study, WheelPlace, with_wheel
 from core.words import PlannedToning, band_sentence, first_on_wheel, tones_on_wheel
 
 # While a line is dragged only the bands at its sides change: the others' texts are kept.
@@ -43,6 +44,7 @@ STRIP_MOST, STRIP_MOST_UPRIGHT = 0.31, 0.24
 """Share of the page's height beyond which the strip says less: the photo yields last."""
 
 _PANORAMA = "panorama"
+_WHEEL = "wheel"
 
 
 class ReadPage(Page):
@@ -55,6 +57,7 @@ class ReadPage(Page):
         self._chosen = 0
         self._view_key = COLOUR
         self._behind_plan = False
+        self.wheel_over = False
         self.setProperty("ground", "wall")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._body = body = QWidget(self)
@@ -78,7 +81,13 @@ class ReadPage(Page):
         )
         self._pictures = Pictures(self)
         self._actions = ReadActions(
-            self, self.canvas, self.split, self.remove, self.lines.propose_again, self.look_at
+            self,
+            self.canvas,
+            self.split,
+            self.remove,
+            self.lines.propose_again,
+            self.look_at,
+            self.lay_wheel_over,
         )
         parts = ReadParts(
             self.empty,
@@ -128,6 +137,7 @@ class ReadPage(Page):
             self._chosen = band
             self.canvas.set_chosen(band)
             self._show_readings()
+            self._tell_of_wheel()
 
     def look_at(self, key: str) -> None:
         """Look at the photo in another way; see `Pictures.ask`."""
@@ -135,6 +145,36 @@ class ReadPage(Page):
         self.controls.show_view(key)
         self._actions.show_view(key)
         self._pictures.ask(key)
+
+    def lay_wheel_over(self, over: bool) -> None:
+        """Lay the wheel over the photo, which takes the room of the charts; or put it back."""
+        self.wheel_over = over
+        self._actions.show_wheel(over)
+        self._layout.show_charts(not over)
+        self._arrange()
+        self._show_readings()
+        self.canvas.show_wheel(over)
+        self._tell_of_wheel()
+
+    def _tell_of_wheel(self) -> None:
+        """Say so where the chosen band leaves the wheel no room."""
+        notices = self._workspace.notices
+        if self.wheel_over and self.canvas.wheel_crowded:
+            notices.note(
+                translate(
+                    "read page",
+                    "The chosen band leaves no room for the wheel: choose another, or press F6 to "
+                    "have it beside the photo.",
+                ),
+                _WHEEL,
+            )
+        else:
+            notices.withdraw(_WHEEL)
+
+    def _put_wheel(self, place: WheelPlace, gesture: Gesture) -> None:
+        document = self._workspace.document
+        text = translate("undo", "move the wheel")
+        document.change(text, with_wheel(document.study, place), gesture)
 
     def split(self, band: int | None = None) -> None:
         """Split a band, the chosen one if none is named."""
@@ -155,6 +195,7 @@ class ReadPage(Page):
         self.canvas.line_asked.connect(self.lines.add)
         self.canvas.rival_accepted.connect(self.lines.accept_rival)
         self.canvas.hovered.connect(self._show_point)
+        self.canvas.wheel_put.connect(self._put_wheel)
         self.wheel.band_chosen.connect(self.choose)
         self.ladder.band_chosen.connect(self.choose)
         self.table.band_chosen.connect(self.choose)
@@ -253,6 +294,7 @@ class ReadPage(Page):
         count = bands.count if bands else 0
         self._chosen = min(self._chosen, max(count - 1, 0))
         self.canvas.set_bands(bands)
+        self.canvas.put_wheel(study.wheel)
         self.controls.show_count(count)
         self._actions.show_bands(bands, self._chosen)
 
@@ -268,7 +310,11 @@ class ReadPage(Page):
         words = "" if self.canvas.dragging else _spoken(readings, wording)
         tonings = self._tonings(readings)
         shows_way = chosen is not None and tones_on_wheel(readings[chosen].colour, tonings[chosen])
-        self.wheel.set_view(wheel_view(readings, chosen, show_way=shows_way), words)
+        wheel = wheel_view(readings, chosen, show_way=shows_way)
+        self.wheel.set_view(wheel, words)
+        if self.wheel_over:
+            self.canvas.wheel.set_view(wheel if readings else None)
+            self.canvas.wheel.setAccessibleDescription(words)
         self.ladder.set_view(ladder_view(readings, wording, chosen), words)
         self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
         self.strip.set_view(
@@ -327,6 +373,8 @@ class ReadPage(Page):
             if counts:
                 reading = read_colour(srgb_to_Lab(photo.pixels[row, column] / 255))
         self.status.show_point(reading, self._wording)
+        if self.wheel_over:
+            self.canvas.wheel.set_point(None if reading is None else point_marker(reading))
 
     @property
     def _wording(self) -> Wording:

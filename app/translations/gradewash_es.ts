@@ -192,6 +192,14 @@
         <source>horizon</source>
         <translation>horizonte</translation>
     </message>
+<message>
+        <source>Colour wheel over the photo</source>
+        <translation>Círculo cromático sobre la foto</translation>
+    </message>
+    <message>
+        <source>Arrows move it, plus and minus change its size.</source>
+        <translation>Las flechas lo mueven; más y menos cambian su tamaño.</translation>
+    </message>
 </context>
 <context>
     <name>cards</name>
@@ -4370,6 +4378,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Count hands</source>
         <translation>Contar manos</translation>
     </message>
+    <message>
+        <source>Wheel on the photo: drag it, size it by its rim</source>
+        <translation>Círculo sobre la foto: arrástralo, cambia su tamaño por el borde</translation>
+    </message>
     </context>
 <context>
     <name>ladder</name>
@@ -4640,7 +4652,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Class s&amp;et</source>
         <translation>Carp&amp;eta de clase</translation>
     </message>
-</context>
+<message>
+        <source>Wheel on the pho&amp;to</source>
+        <translation>Círculo sobre la fo&amp;to</translation>
+    </message>
+    </context>
 <context>
     <name>mix</name>
     <message>
@@ -6664,6 +6680,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Open a photo</source>
         <translation>Abrir una foto</translation>
+    </message>
+    <message>
+        <source>The chosen band leaves no room for the wheel: choose another, or press F6 to have it beside the photo.</source>
+        <translation>La banda elegida no deja sitio para el círculo: elige otra, o pulsa F6 para tenerlo junto a la foto.</translation>
     </message>
     </context>
 <context>
@@ -8881,6 +8901,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>place of a picture</source>
         <translation>sitio de una imagen</translation>
+    </message>
+<message>
+        <source>move the wheel</source>
+        <translation>mover el círculo</translation>
     </message>
 </context>
 <context>

@@ -7,8 +7,9 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication
 from window_tools import draw_sky, open_and_wait, read_page, wait_until_still
 
+from app.state.document import Gesture
 from core.bands.lines import Bands
-from core.study import with_bands
+from core.study import WheelPlace, with_bands
 
 LEFT = Qt.MouseButton.LeftButton
 
@@ -423,3 +424,125 @@ def test_the_empty_page_offers_six_skies(window, qtbot) -> None:
         qtbot.mouseClick(skies["quay"], LEFT)
     wait_until_still(window, qtbot)
     assert window.document.study.title == skies["quay"].text()
+
+
+def over_wheel(window, qtbot):
+    page = read_page(window)
+    window.resize(1366, 768)
+    page.lay_wheel_over(True)
+    qtbot.waitUntil(page.canvas.wheel.isVisible)
+    return page, page.canvas.wheel
+
+
+def lit_rows(page) -> tuple[float, float]:
+    view, edges = page.canvas.viewport, page.canvas._bands.edges
+    chosen = page.canvas._chosen
+    return view.y_px(edges[chosen]), view.y_px(edges[chosen + 1])
+
+
+def off_the_lit_band(page) -> bool:
+    spot, (top, bottom) = page.canvas.wheel.spot, lit_rows(page)
+    left, _, right, _ = page.canvas.viewport.visible
+    beside = spot.x - spot.size / 2 >= right or spot.x + spot.size / 2 <= left
+    return beside or spot.y - spot.size / 2 >= bottom or spot.y + spot.size / 2 <= top
+
+
+def test_f6_lays_the_wheel_over_the_photo_and_puts_it_back(sky_window, qtbot) -> None:
+    page = read_page(sky_window)
+    qtbot.keyClick(page.canvas, Qt.Key.Key_F6)
+    assert page.wheel_over
+    assert page.canvas.wheel.isVisible()
+    assert not page.wheel.isVisible()
+    assert len(page.canvas.wheel._view.markers) >= len(sky_window.reader.readings)
+    for band in range(len(sky_window.reader.readings)):
+        page.choose(band)
+        assert page.canvas.wheel.spot is None or off_the_lit_band(page)
+    page.canvas.zoom(3.0)
+    assert page.canvas.wheel.spot is None or off_the_lit_band(page)
+    qtbot.keyClick(page.canvas, Qt.Key.Key_F6)
+    assert not page.canvas.wheel.isVisible()
+    assert page.wheel.isVisible()
+
+
+def test_the_wheel_is_dragged_and_sized_and_keeps_its_place(sky_window, qtbot) -> None:
+    page, wheel = over_wheel(sky_window, qtbot)
+    document = sky_window.document
+    begun = wheel.spot
+    centre = QPoint(wheel.width() // 2, wheel.height() // 2 + 2)
+    page.choose(0)
+    qtbot.mousePress(wheel, LEFT, pos=centre)
+    for step in range(1, 5):
+        # The widget moves with the mouse, so every step is the same place on it.
+        qtbot.mouseMove(wheel, centre + QPoint(-10, 0))
+        assert document.stack.count() == 1, step
+    qtbot.mouseRelease(wheel, LEFT, pos=centre)
+    moved = wheel.spot
+    assert moved.x < begun.x - 30
+    assert moved.size == pytest.approx(begun.size)
+    rim = QPoint(wheel.width() - 4, wheel.height() // 2)
+    qtbot.mousePress(wheel, LEFT, pos=rim)
+    qtbot.mouseMove(wheel, rim - QPoint(8, 0))
+    qtbot.mouseRelease(wheel, LEFT, pos=rim)
+    assert wheel.spot.size != moved.size
+    kept = document.study.wheel
+    assert kept is not None
+    page.lay_wheel_over(False)
+    page.lay_wheel_over(True)
+    assert document.study.wheel == kept
+    document.stack.undo()
+    assert wheel.spot.size == pytest.approx(moved.size)
+    document.stack.undo()
+    assert document.study.wheel is None
+    assert wheel.spot.x == pytest.approx(begun.x)
+
+
+def test_nothing_is_read_through_the_wheel(sky_window, qtbot) -> None:
+    page, wheel = over_wheel(sky_window, qtbot)
+    page.canvas.wheel_put.emit(WheelPlace(0.5, 0.7, 0.4), Gesture())
+    seen = []
+    page.canvas.hovered.connect(seen.append)
+    left, top, right, _ = page.canvas.viewport.visible
+    qtbot.mouseMove(page.canvas, QPoint(round((left + right) / 2), round(top + 20)))
+    assert seen[-1] is not None
+    assert wheel._point is not None
+    lines = sky_window.document.study.bands
+    for away in (0, 20, wheel.width() // 2 - 6):
+        spot = QPoint(wheel.width() // 2 + away, wheel.height() // 2)
+        qtbot.mouseMove(wheel, spot)
+        assert seen[-1] is None
+        assert wheel._point is None
+        qtbot.mouseDClick(wheel, LEFT, pos=spot)
+    assert sky_window.document.study.bands == lines
+    # Beside the disc, in the corners of its square, the photo is there.
+    qtbot.mouseMove(wheel, QPoint(2, 2))
+    assert seen[-1] is not None
+
+
+def test_a_marker_on_it_chooses_its_band_and_the_keys_move_it(sky_window, qtbot) -> None:
+    page, wheel = over_wheel(sky_window, qtbot)
+    wheel.grab()
+    last = len(sky_window.reader.readings) - 1
+    place = wheel._geometry.placed[last].disc.toPoint()
+    qtbot.mouseClick(wheel, LEFT, pos=place)
+    assert page.chosen == last
+    page.choose(0)
+    before = wheel.spot
+    qtbot.keyClick(wheel, Qt.Key.Key_Left)
+    assert wheel.spot.x < before.x
+    qtbot.keyClick(wheel, "-")
+    assert wheel.spot.size < before.size or wheel.spot.size == pytest.approx(150)
+
+
+def test_where_one_band_fills_everything_it_says_that_there_is_no_room(
+    window, qtbot, tmp_path
+) -> None:
+    open_and_wait(window, draw_sky(tmp_path / "sky.png"), qtbot)
+    window.document.change("one", with_bands(window.document.study, Bands(1.0, ())))
+    wait_until_still(window, qtbot)
+    page = read_page(window)
+    page.lay_wheel_over(True)
+    page.canvas.wheel.grab()
+    if page.canvas.wheel.spot is None:
+        assert "no room for the wheel" in window.notice_display.text
+    else:
+        assert off_the_lit_band(page)
