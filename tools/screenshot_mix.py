@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import numpy as np
+from PIL import Image
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
 from app.mix.page import MixPage
 from core import mixing
+from core.paint.mixture.mix import make_mix
 from tools.screenshot_scenes import sample_study, set_bands
 from tools.screenshot_stage import LARGE_TEXT, PLAIN, WIDE, Stage, Variation, scene
 
@@ -168,3 +171,53 @@ def mix_empty(stage: Stage) -> QWidget | None:
     stage.page("mix")
     stage.settle()
     return None
+
+
+@scene(PLAIN, WIDE, LARGE_SPANISH)
+def mix_on_a_scrap(stage: Stage) -> QWidget | None:
+    """A scrap of three strokes, one try kept before."""
+    page = _scrap(stage, 2)
+    page.scrap.desk.keep()
+    _held(stage, page)
+    page.scrap.desk.add_path(stage.folder / "scrap.png")
+    _held(stage, page)
+    page.rows.reveal()
+    return None
+
+
+@scene(PLAIN, LARGE_SPANISH)
+def mix_scrap_asked_for(stage: Stage) -> QWidget | None:
+    """Before there is any scrap."""
+    page = _mix(stage)
+    page.rows.detail.stages._segments["scrap"].click()
+    return None
+
+
+def _scrap(stage: Stage, band: int) -> MixPage:
+    """The stage of scraps with a picture drawn for it: strokes of the mixes, each a little off."""
+    page = _mix(stage)
+    plan = stage.window.planner.plan
+    assert plan is not None
+    pixels = np.full((300, 460, 3), 226, np.uint8)
+    for number, letter in enumerate("BCD"):
+        chosen = plan.band(letter).classroom
+        assert chosen is not None
+        (key, count), *rest = chosen.mix.parts
+        parts = {key: 2 * count + 1, **{other: 2 * parts for other, parts in rest}}
+        wash = make_mix(plan.box, parts, 1.2 * chosen.mix.load_ml)
+        left = 40 + 140 * number
+        pixels[70:210, left : left + 100] = np.round(226 * np.array(wash.colour.srgb))
+    path = stage.folder / "scrap.png"
+    Image.fromarray(pixels).save(path)
+    page.choose(band)
+    page.rows.detail.stages._segments["scrap"].click()
+    page.scrap.desk.add_path(path)
+    _held(stage, page)
+    return page
+
+
+def _held(stage: Stage, page: MixPage) -> None:
+    for _ in range(300):
+        stage.process(30)
+        if not page.scrap.desk.running:
+            return

@@ -15,6 +15,7 @@ from app.mix.row_detail import RowDetail
 from app.mix.stage import LEFT, Stage
 from app.mix.stage_compare import CompareStage
 from app.mix.stage_hand import HandStage
+from app.mix.stage_scrap import ScrapStage
 from app.mix.stage_tone import ToneStage
 from app.mix.stage_views import CompareStageView, HandStageView, ToneStageView
 from app.mix.stage_why import WhyStage, WhyStageView
@@ -85,6 +86,7 @@ class BandDetail(RowDetail):
                 ("tone", translate("mix page", "Tone down")),
                 ("compare", translate("mix page", "Compare")),
                 ("hand", translate("mix page", "By hand")),
+                ("scrap", translate("mix page", "On a scrap")),
                 ("second", translate("mix page", "Second colour")),
                 ("why", translate("mix page", "Why")),
             ],
@@ -94,6 +96,7 @@ class BandDetail(RowDetail):
         self.wishes = EdgeButton(translate("mix page", "Pin or leave out"), "pin", self)
         self.tone, self.compare, self.hand = ToneStage(self), CompareStage(self), HandStage(self)
         self.second, self.why = CompareStage(self), WhyStage(self)
+        self.scrap = ScrapStage(self)
         self.lines: list[OfferLine] = []
         self.stages.chosen.connect(self._choose)
         self.wishes.clicked.connect(self.wishes_asked)
@@ -105,7 +108,7 @@ class BandDetail(RowDetail):
 
     @property
     def stage(self) -> str:
-        """Which look is shown: "tone", "compare", "hand", "second" or "why"."""
+        """Which look is shown: "tone", "compare", "hand", "scrap", "second" or "why"."""
         return self.stages.current
 
     def show_stage(self, key: str) -> None:
@@ -156,6 +159,7 @@ class BandDetail(RowDetail):
             "tone": self.tone,
             "compare": self.compare,
             "hand": self.hand,
+            "scrap": self.scrap,
             "second": self.second,
             "why": self.why,
         }
@@ -206,6 +210,7 @@ class BandDetail(RowDetail):
 
     def _lay_out(self) -> None:
         width = self.width()
+        self._fit_stages(width)
         left, right, beside = self._columns(width)
         bar = self.bar.height_for(left)
         self.bar.setGeometry(INSIDE, 0, left, bar)
@@ -234,6 +239,11 @@ class BandDetail(RowDetail):
         tall = min(max(self.height() - top, 0), most)
         shown.setGeometry(BAR_EDGE, top, width - BAR_EDGE, tall)
         shown.place_head()
+
+    def _fit_stages(self, width: int) -> None:
+        """Leave less room beside the words of the control where they would not fit."""
+        self.stages.set_close(False)
+        self.stages.set_close(self.stages.sizeHint().width() > width - 2 * INSIDE)
 
     def _tools_line(self) -> int:
         return self.stages.sizeHint().height() + WITHIN

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, QSize, Qt
+from PySide6.QtCore import QMimeData, QPoint, QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
 
@@ -21,6 +21,7 @@ from app.mix.plan_bar import PlanBar
 from app.mix.plan_panel import PlanPanel
 from app.mix.plan_view import plan_view
 from app.mix.rows import MixRows, RowsContent
+from app.mix.scrap_control import ScrapControl
 from app.mix.views import about_text, band_view, first_to_open
 from app.mix.wishes import WishesMenu
 from app.widgets.sky_wall import SkyWall
@@ -64,6 +65,7 @@ class MixPage(Page):
         self._wishes = WishesMenu(workspace.document, workspace.notices, self.edits)
         self._wishes_action = QAction(self)
         self.drying = DryingMenu(workspace.document, self)
+        self.scrap = ScrapControl(self.rows, workspace, self)
         self._plan_open = False
         self._connect()
         self._show_plan(workspace.planner.plan)
@@ -108,6 +110,9 @@ class MixPage(Page):
             self.plan.close_button.setFocus(Qt.FocusReason.TabFocusReason)
         elif self.plan_bar.isVisible():
             self.plan_bar.button.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def take(self, mime: QMimeData) -> bool:
+        return self.scrap.take(mime)
 
     # Connections
 
@@ -234,6 +239,7 @@ class MixPage(Page):
     def _show_rows(self) -> None:
         plan = self._plan_now()
         self._show_action()
+        self.scrap.set_plan(plan, self._letter(self.chosen))
         if plan is None:
             self.rows.set_content(RowsContent(), 0)
             return

@@ -16,6 +16,7 @@ from core.reading.wording import Wording
 from core.scrap.additions import TOUCH
 from core.scrap.advice import Addition, Advice
 from core.scrap.held import Held
+from core.scrap.kept import Parts
 from core.scrap.strokes import Doubt
 from core.sheet.findings.words import quality_remark
 from core.sheet.result import BandCheck
@@ -77,6 +78,14 @@ def amount_text(box: Box, key: str, parts: float) -> str:
 def addition_text(box: Box, addition: Addition) -> str:
     """Everything that is added: "a touch of sap green and 1 part of crimson"."""
     return listed([amount_text(box, key, parts) for key, parts in addition.parts])
+
+
+def same_puddle_sentence(box: Box, added: Parts) -> str:
+    """What is taken for granted of a puddle that was tried before."""
+    additions = listed([amount_text(box, key, parts) for key, parts in added])
+    return translate("scrap", "Taken as the same puddle, with {additions} added.").format(
+        additions=additions
+    )
 
 
 def water_text(thinning: float) -> str:
