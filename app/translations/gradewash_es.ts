@@ -6230,7 +6230,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Another picture</source>
         <translation>Otra imagen</translation>
     </message>
-</context>
+<message>
+        <source>{strength}. Hue, value and intensity all match.</source>
+        <translation>{strength}. Coinciden matiz, valor e intensidad.</translation>
+    </message>
+    </context>
 <context>
     <name>notice</name>
     <message>
