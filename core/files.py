@@ -11,6 +11,7 @@ import contextlib
 import errno
 import hashlib
 import os
+import re
 import signal
 import stat
 import sys
@@ -335,3 +336,13 @@ def _flush_folder(folder: Path) -> None:
             os.fsync(handle)
         finally:
             os.close(handle)
+
+
+def natural_key(name: str) -> tuple[tuple[int, int, str], ...]:
+    """Sorts names as people do: IMG_9 before IMG_10.
+
+    >>> sorted(["b10", "b9"], key=natural_key)
+    ['b9', 'b10']
+    """
+    parts = re.findall(r"\d+|\D+", name.casefold())
+    return tuple((0, int(part), "") if part.isdecimal() else (1, 0, part) for part in parts)

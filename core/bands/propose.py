@@ -241,7 +241,7 @@ def _remarks(
             translate(
                 "bands",
                 "Two colours are side by side in this sky, as where a heavy cloud crosses it: no "
-                "line parts them, so a band there may be read as both.",
+                "line parts them, so a band there may hold both.",
             )
         )
     return tuple(found)

@@ -18,11 +18,11 @@ from core.class_set import edits
 from core.class_set.codes import tickets_of_picture
 from core.class_set.folder import ClassFolder
 from core.class_set.model import Brought, ClassSet
-from core.class_set.moment import Moment, moment_of, natural_key, orders_by_time
+from core.class_set.moment import Moment, moment_of, orders_by_time
 from core.class_set.ticket import Slot
 from core.errors import ClassSetError, GradewashError, PhotoError
 from core.file_sentences import shown_name, why_not_read
-from core.files import TooLargeError, read_file
+from core.files import TooLargeError, natural_key, read_file
 from core.i18n import translate
 from core.photo import Photo, open_photo, strip_private
 from core.pictures import Picture, digest_of

@@ -93,13 +93,3 @@ def orders_by_time(moments: Sequence[Moment | None]) -> list[tuple[int, int] | N
             orders[number] = (series, place)
         series += 1
     return orders
-
-
-def natural_key(name: str) -> tuple[tuple[int, int, str], ...]:
-    """Sorts names as people do: IMG_9 before IMG_10.
-
-    >>> sorted(["b10", "b9"], key=natural_key)
-    ['b9', 'b10']
-    """
-    parts = re.findall(r"\d+|\D+", name.casefold())
-    return tuple((0, int(part), "") if part.isdecimal() else (1, 0, part) for part in parts)

@@ -26,6 +26,7 @@ COMMANDS: dict[str, str] = {
     "show": "core.cli.show",
     "read": "core.cli.read",
     "mix": "core.cli.mix",
+    "choose": "core.cli.choose",
     "check": "core.cli.check",
     "scrap": "core.cli.scrap",
     "paints": "core.cli.paints",
