@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from app.classset import ask, exports
 from app.classset.new_class import NewClass, NewClassDialog
+from app.files.file_dialogs import ask_for_folder
 from app.services.notices import Notice
 from app.state.language import language_in_use
 from app.widgets.actions import make_action
@@ -145,7 +146,7 @@ class ClassActions(QObject):
     def choose(self) -> None:
         """Ask for a class set's folder."""
         title = translate("class set page", "Open a class set: choose its folder")
-        path = ask.ask_folder(self._window, title, self._home())
+        path = ask_for_folder(self._window, title, self._home())
         if path is not None:
             self.open_path(path)
 
@@ -174,7 +175,7 @@ class ClassActions(QObject):
     def bring_in_folder(self) -> None:
         """Ask for a folder of them."""
         title = translate("class set page", "Bring in all pictures of a folder")
-        path = ask.ask_folder(self._window, title, self._home())
+        path = ask_for_folder(self._window, title, self._home())
         if path is not None:
             self._desk.add((path,))
 
@@ -211,7 +212,7 @@ class ClassActions(QObject):
     def give_out(self) -> None:
         """Write a study for each student into a folder."""
         title = translate("class set page", "Where do the students' studies go?")
-        target = ask.ask_folder(self._window, title, self._home())
+        target = ask_for_folder(self._window, title, self._home())
         if target is None:
             return
 

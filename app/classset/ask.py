@@ -8,17 +8,18 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from app.files.brought import as_on_disk
-from app.files.file_dialogs import FileKind, ask_to_open, ask_to_save, pdfs, photos, studies
+from app.files.file_dialogs import (
+    FileKind,
+    ask_to_open,
+    ask_to_save,
+    pdfs,
+    photos,
+    studies,
+)
 from app.widgets.question import Answer, Question
 from core.i18n import translate
 
 Act = Callable[[], object]
-
-
-def ask_folder(parent: QWidget, title: str, folder: Path) -> Path | None:
-    """A folder; None when the user thinks better of it."""
-    path = QFileDialog.getExistingDirectory(parent, title, str(folder))
-    return as_on_disk(Path(path)) if path else None
 
 
 def ask_pictures(parent: QWidget, folder: Path) -> tuple[Path, ...]:

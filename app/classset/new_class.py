@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.classset.ask import ask_folder
+from app.files.file_dialogs import ask_for_folder
 from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, InkButton
@@ -174,7 +174,9 @@ class NewClassDialog(QDialog):
         return label
 
     def _choose(self) -> None:
-        path = ask_folder(self, translate("class set page", "Folder of the class set"), self._home)
+        path = ask_for_folder(
+            self, translate("class set page", "Folder of the class set"), self._home
+        )
         if path is not None:
             self._chosen = path
             self._follow()

@@ -69,6 +69,12 @@ def ask_to_open(parent: QWidget, title: str, folder: Path, *kinds: FileKind) -> 
     return as_on_disk(Path(path)) if path else None
 
 
+def ask_for_folder(parent: QWidget, title: str, folder: Path) -> Path | None:
+    """A folder; None when the user thinks better of it."""
+    path = QFileDialog.getExistingDirectory(parent, title, str(folder))
+    return as_on_disk(Path(path)) if path else None
+
+
 def ask_to_save(parent: QWidget, title: str, suggestion: Path, kind: FileKind) -> Path | None:
     """Where to save; the dialog asks before it gives a file that is there already."""
     dialog = QFileDialog(parent, title)

@@ -39,6 +39,8 @@ class Opener(QObject):
         self.recent = recent
         self.take_many: Callable[[tuple[Path, ...]], object] | None = None
         """What to do with several files, where somebody can: a class set."""
+        self.take_folder: Callable[[Path], object] | None = None
+        """What to do with a folder, where somebody can: its skies are looked through."""
         self.take_class: Callable[[Path], object] | None = None
         """What to do with the folder of a class set."""
 
@@ -50,10 +52,13 @@ class Opener(QObject):
             self.open_path(path)
 
     def open_path(self, path: Path) -> None:
-        """Open a file, or a class set by its folder or the file in it."""
+        """Open a file, a class set by its folder or the file in it, or look through a folder."""
         folder = path.parent if path.name == FILE_NAME else path
         if self.take_class is not None and holds_class_set(folder):
             self.take_class(folder)
+            return
+        if self.take_folder is not None and path.is_dir():
+            self.take_folder(path)
             return
         self._files.open(partial(_open_path, path), path)
 

@@ -70,6 +70,13 @@ def _read() -> Chapter:
                     "the sky. Drag a line, or go to it with Tab and move it with the arrow keys.",
                 )
             ),
+            Text(
+                translate(
+                    "guide",
+                    "Which photo of many? Choose a sky, in the Study menu, lays a folder's photos on "
+                    "the wall and says of each what it would teach, and what speaks against it.",
+                )
+            ),
             Figure(
                 "wheel",
                 translate(

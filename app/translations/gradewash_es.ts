@@ -3258,6 +3258,18 @@
         <source>The card's code could not be read: say which page it is with --page 1 to {count}.</source>
         <translation>No se pudo leer el código de la carta: di qué página es con --page 1 a {count}.</translation>
     </message>
+<message>
+        <source>Look through a folder of sky photos: how many bands each has, which hues, what the box does not reach, and what speaks against it. Nothing is scored.</source>
+        <translation>Mira una carpeta de fotos de cielos: cuántas bandas tiene cada una, qué tonos, qué no alcanza la caja y qué habla en contra. No se puntúa nada.</translation>
+    </message>
+    <message>
+        <source>the folder with the photos</source>
+        <translation>la carpeta con las fotos</translation>
+    </message>
+    <message>
+        <source>the paints: school (a set of twelve), primary (six), measured (thirteen), or a box file; otherwise school</source>
+        <translation>las pinturas: school (un juego de doce), primary (seis), measured (trece) o un archivo de caja; si no, school</translation>
+    </message>
 </context>
 <context>
     <name>errors</name>
@@ -4046,7 +4058,11 @@
         <source>P goes on along the strip below: water, lay, pull, stop, dry. The drying clock shows what is left; B rings a bell when it ends.</source>
         <translation>P avanza por la tira de abajo: agua, aplicar, unir, parar, secar. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
-</context>
+<message>
+        <source>Which photo of many? Choose a sky, in the Study menu, lays a folder's photos on the wall and says of each what it would teach, and what speaks against it.</source>
+        <translation type="unfinished" />
+    </message>
+    </context>
 <context>
     <name>header</name>
     <message>
@@ -4652,7 +4668,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Wheel on the pho&amp;to</source>
         <translation>Círculo sobre la fo&amp;to</translation>
     </message>
-</context>
+<message>
+        <source>C&amp;hoose a sky...</source>
+        <translation>Elegir un cie&amp;lo...</translation>
+    </message>
+    </context>
 <context>
     <name>mix</name>
     <message>
@@ -9796,6 +9816,133 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Photo</source>
         <translation>Foto</translation>
+    </message>
+</context>
+<context>
+    <name>choosing</name>
+    <message>
+        <source>Choose a sky</source>
+        <translation>Elegir un cielo</translation>
+    </message>
+    <message>
+        <source>What each would teach, with the box: {box}. Press one.</source>
+        <translation>Lo que enseñaría cada uno, con la caja: {box}. Pulsa uno.</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation type="unfinished">Avance</translation>
+    </message>
+    <message>
+        <source>Sort the photos</source>
+        <translation>Ordenar las fotos</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Another folder...</source>
+        <translation type="unfinished">Otro directorio...</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>{done} of {of}</source>
+        <translation>{done} de {of}</translation>
+    </message>
+    <message>
+        <source>1 photo</source>
+        <translation>1 foto</translation>
+    </message>
+    <message>
+        <source>{n} photos</source>
+        <translation>{n} fotos</translation>
+    </message>
+    <message>
+        <source>Choose a folder of photos</source>
+        <translation>Elige una carpeta de fotos</translation>
+    </message>
+    <message>
+        <source>{name} is not a folder: give one that holds photos.</source>
+        <translation>{name} no es una carpeta: indica una que tenga fotos.</translation>
+    </message>
+    <message>
+        <source>There is no folder {name}: it may have been moved.</source>
+        <translation>No existe la carpeta {name}: puede que la hayan movido.</translation>
+    </message>
+    <message>
+        <source>There is no photo in the folder {name}: choose another.</source>
+        <translation>No hay ninguna foto en la carpeta {name}: elige otra.</translation>
+    </message>
+    <message>
+        <source>{n} photos are in the folder {name}: put at most {most} that may do into one.</source>
+        <translation>Hay {n} fotos en la carpeta {name}: pon en una carpeta {most} como mucho, las que puedan servir.</translation>
+    </message>
+    <message>
+        <source>as in the folder</source>
+        <translation>como en la carpeta</translation>
+    </message>
+    <message>
+        <source>most bands first</source>
+        <translation>primero las de más bandas</translation>
+    </message>
+    <message>
+        <source>most classes of hue first</source>
+        <translation>primero las de más clases de tono</translation>
+    </message>
+    <message>
+        <source>what the box reaches first</source>
+        <translation>primero lo que alcanza la caja</translation>
+    </message>
+    <message>
+        <source>In band {letters} the photo has lost light or detail.</source>
+        <translation>En la banda {letters} la foto ha perdido luz o detalle.</translation>
+    </message>
+    <message>
+        <source>In bands {letters} the photo has lost light or detail.</source>
+        <translation>En las bandas {letters} la foto ha perdido luz o detalle.</translation>
+    </message>
+    <message>
+        <source>1 band</source>
+        <translation>1 banda</translation>
+    </message>
+    <message>
+        <source>{n} bands</source>
+        <translation type="unfinished">{n} bandas</translation>
+    </message>
+    <message>
+        <source>{count}, all greys.</source>
+        <translation>{count}, todo grises.</translation>
+    </message>
+    <message>
+        <source>{count}: {hues}.</source>
+        <translation>{count}: {hues}.</translation>
+    </message>
+    <message>
+        <source>{count}: {hues} ({classes}).</source>
+        <translation>{count}: {hues} ({classes}).</translation>
+    </message>
+    <message>
+        <source>None is dull.</source>
+        <translation>Ninguna es apagada.</translation>
+    </message>
+    <message>
+        <source>{letters} is dull.</source>
+        <translation>{letters} es apagada.</translation>
+    </message>
+    <message>
+        <source>{letters} are dull.</source>
+        <translation>{letters} son apagadas.</translation>
+    </message>
+    <message>
+        <source>The box reaches all.</source>
+        <translation>La caja las alcanza todas.</translation>
+    </message>
+    <message>
+        <source>The box does not reach {letters}.</source>
+        <translation>La caja no alcanza {letters}.</translation>
     </message>
 </context>
 </TS>

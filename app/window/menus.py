@@ -24,6 +24,7 @@ def fill_study_menu(
     files: StudyFiles,
     ask_title: Callable[[], object],
     quit_program: Callable[[], object],
+    choose_sky: Callable[[], object],
 ) -> QAction:
     """New, open, save, quit; gives the action before which a page's own actions stand."""
     keys = QKeySequence.StandardKey
@@ -37,6 +38,7 @@ def fill_study_menu(
     for name in sample_scenes.names():
         title = sample_scenes.title(name)
         samples.addAction(make_action(samples, title, partial(opener.open_sample, name)))
+    menu.addAction(make_action(menu, translate("menu", "C&hoose a sky..."), choose_sky))
     menu.addSeparator()
     menu.addAction(make_action(menu, translate("menu", "&Save"), files.save, keys.Save))
     menu.addAction(

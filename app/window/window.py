@@ -135,6 +135,7 @@ class Window(QMainWindow):
         self.class_actions = ClassActions(self.workspace, self)
         self.opener.take_many = self.class_actions.take_many
         self.opener.take_class = self.class_actions.open_path
+        self.opener.take_folder = self.choose_sky
         self._menus = WindowMenus(
             self,
             self.header,
@@ -142,6 +143,7 @@ class Window(QMainWindow):
             self.class_actions,
             Commands(
                 ask_for_title=self.ask_for_title,
+                choose_sky=self.choose_sky,
                 close=self.close,
                 paste=self.paste,
                 print_card=self.cards.open,
@@ -256,6 +258,20 @@ class Window(QMainWindow):
             self.document.change(translate("undo", "rename study"), with_title(study, title))
 
         ask_title(self, study.title, rename)
+
+    def choose_sky(self, folder: Path | None = None) -> None:
+        """Look through a folder of photos; asks for it where none is given."""
+        # deferred: start-up time
+        from app.choosing.window import ask_and_show
+
+        ask_and_show(
+            self,
+            folder,
+            self.document.study.box,
+            self.preferences.settings.wording,
+            self.opener.open_path,
+            self.notices.problem,
+        )
 
     def _close_now(self) -> None:
         """Close without asking: that has been done."""

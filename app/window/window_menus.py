@@ -25,6 +25,7 @@ class Commands:
     """What the menus ask the window to do."""
 
     ask_for_title: Callable[[], None]
+    choose_sky: Callable[[], object]
     close: Callable[[], object]
     paste: Callable[[], None]
     print_card: Callable[[], object]
@@ -86,6 +87,7 @@ class WindowMenus:
             workspace.files,
             self._do.ask_for_title,
             self._do.close,
+            self._do.choose_sky,
         )
         keys = QKeySequence.StandardKey.Print
         card = make_action(

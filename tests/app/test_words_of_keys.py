@@ -14,6 +14,8 @@ from typing import Any, get_args
 import pytest
 
 from core.cards.words import Label, label
+from core.choosing.through import Sorting
+from core.choosing.words import sorting_word
 from core.class_set import hard, table
 from core.class_set.model import State
 from core.class_set.spread import Spread
@@ -110,6 +112,7 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "group of paints": (Group, group_name),
     "transparency": (Transparency, box_words.transparency_word),
     "how well a paint is known": (Trust, own.trust_word),
+    "how photos are sorted": (Sorting, sorting_word),
     "field of a swatch card": (FieldWord, field_word),
     "wash": (Kind, lambda key: plan.kind_text(Order(key, (), False))),
     "work step": (Stage, lambda key: plan.work_step_text(WorkStep(key, ("A",)), SHEETS["A4"])),
