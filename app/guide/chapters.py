@@ -73,8 +73,8 @@ def _read() -> Chapter:
             Text(
                 translate(
                     "guide",
-                    "Which photo of many? Choose a sky, in the Study menu, lays a folder's photos on "
-                    "the wall and says of each what it would teach, and what speaks against it.",
+                    "Which photo of many? Choose a sky, in the Study menu, lays a folder's photos "
+                    "on the wall and says of each what it would teach, and what speaks against it.",
                 )
             ),
             Figure(
