@@ -15,6 +15,7 @@ from app.mix.own_paint import OwnPaintDialog
 from app.services.notices import Notices
 from app.state.boxes import SavedBoxes
 from app.state.document import Document
+from app.swatches.control import SwatchControl
 from app.widgets.ask_line import AskLine
 from core import mixing
 from core.i18n import translate
@@ -42,6 +43,7 @@ class BoxMenu:
         self._saved = saved
         self._shelf_changed = shelf_changed
         self._edits = edits
+        self.swatches = SwatchControl(page, document, notices)
 
     def open(self, place: QPoint) -> QMenu:
         """Show the menu at a place on the screen."""
@@ -50,6 +52,11 @@ class BoxMenu:
         own = translate("mix page", "Add a paint of your own...")
         menu.addAction(own).triggered.connect(self.add_paint)
         add_left_out(menu, self._document.study, self._edits)
+        menu.addSeparator()
+        card = translate("mix page", "Print a swatch card...")
+        menu.addAction(card).triggered.connect(lambda: self.swatches.print())
+        read = translate("mix page", "Read a swatch card...")
+        menu.addAction(read).triggered.connect(lambda: self.swatches.read())
         menu.addSeparator()
         keep = translate("mix page", "Keep this box as...")
         menu.addAction(keep).triggered.connect(self.keep)

@@ -867,6 +867,14 @@
         <source>{ml:g} mL</source>
         <translation>{ml:g} mL</translation>
     </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation type="unfinished">Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished">Imprimir</translation>
+    </message>
 </context>
 <context>
     <name>checker</name>
@@ -6377,6 +6385,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Another picture</source>
         <translation>Otra imagen</translation>
     </message>
+    <message>
+        <source>Print a swatch card...</source>
+        <translation>Imprimir una carta de muestras...</translation>
+    </message>
+    <message>
+        <source>Read a swatch card...</source>
+        <translation>Leer una carta de muestras...</translation>
+    </message>
 </context>
 <context>
     <name>notice</name>
@@ -8914,6 +8930,138 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>too dark</source>
         <translation>demasiado oscuro</translation>
     </message>
+    <message>
+        <source>A picture of the painted card</source>
+        <translation>Una imagen de la carta pintada</translation>
+    </message>
+    <message>
+        <source>Wrote {name}. The box remembers this card: keep the box.</source>
+        <translation>Se guardó {name}. La caja recuerda esta carta: conserva la caja.</translation>
+    </message>
+    <message>
+        <source>The paints of the card are in the box: keep the box under a name.</source>
+        <translation>Las pinturas de la carta están en la caja: conserva la caja con un nombre.</translation>
+    </message>
+    <message>
+        <source>below it {paint}, as measured</source>
+        <translation>debajo, {paint}, tal como se midió</translation>
+    </message>
+    <message>
+        <source>The picture of the card</source>
+        <translation>La imagen de la carta</translation>
+    </message>
+    <message>
+        <source>as the tube says</source>
+        <translation>como dice el tubo</translation>
+    </message>
+    <message>
+        <source>On the card</source>
+        <translation>En la carta</translation>
+    </message>
+    <message>
+        <source>The paint&apos;s name</source>
+        <translation>El nombre de la pintura</translation>
+    </message>
+    <message>
+        <source>It behaves like</source>
+        <translation type="unfinished">Se comporta como</translation>
+    </message>
+    <message>
+        <source>Print a swatch card</source>
+        <translation>Imprimir una carta de muestras</translation>
+    </message>
+    <message>
+        <source>The printer took no page: save the card as a PDF instead.</source>
+        <translation>La impresora no aceptó ninguna página: guarda la carta como PDF.</translation>
+    </message>
+    <message>
+        <source>Another paint</source>
+        <translation>Otra pintura</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished">Papel</translation>
+    </message>
+    <message>
+        <source>The class paints three strokes of each paint: alone, and mixed with two others. From a picture of the dry card the program learns your paints. Eight go on a page; untick what you do not want, or change a name.</source>
+        <translation>La clase pinta tres trazos de cada pintura: sola y mezclada con otras dos. De una imagen de la carta seca, el programa aprende tus pinturas. Caben ocho por página; desmarca las que no quieras, o cambia un nombre.</translation>
+    </message>
+    <message>
+        <source>Read a swatch card</source>
+        <translation>Leer una carta de muestras</translation>
+    </message>
+    <message>
+        <source>Looking for the card...</source>
+        <translation>Buscando la carta...</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Ventana</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Lámparas</translation>
+    </message>
+    <message>
+        <source>Scan</source>
+        <translation>Escaneo</translation>
+    </message>
+    <message>
+        <source>How the picture was taken</source>
+        <translation>Cómo se tomó la imagen</translation>
+    </message>
+    <message>
+        <source>Which card it is</source>
+        <translation>Qué carta es</translation>
+    </message>
+    <message>
+        <source>Card {code}: {paints}...</source>
+        <translation>Carta {code}: {paints}...</translation>
+    </message>
+    <message>
+        <source>Put into the box</source>
+        <translation>Poner en la caja</translation>
+    </message>
+    <message>
+        <source>Read the fields</source>
+        <translation>Leer las casillas</translation>
+    </message>
+    <message>
+        <source>Set the corners by hand</source>
+        <translation>Poner las esquinas a mano</translation>
+    </message>
+    <message>
+        <source>Another picture...</source>
+        <translation>Otra imagen...</translation>
+    </message>
+    <message>
+        <source>A click on a field leaves it out, or says that it is right. By keys: arrows, then Space.</source>
+        <translation>Un clic en una casilla hace que no se use, o dice que está bien. Con el teclado: flechas y luego espacio.</translation>
+    </message>
+    <message>
+        <source>Drag the four rings to the middles of the black marks; the one without a white ring is at the card&apos;s bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
+        <translation>Arrastra los cuatro anillos al centro de las marcas negras; la que no tiene anillo blanco está abajo a la derecha de la carta. Con el teclado: de 1 a 4 eligen un anillo y las flechas lo mueven.</translation>
+    </message>
+    <message>
+        <source>The card&apos;s marks were not found. Drag the four rings to the middles of the black marks; the one without a white ring is at the card&apos;s bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
+        <translation>No se encontraron las marcas de la carta. Arrastra los cuatro anillos al centro de las marcas negras; la que no tiene anillo blanco está abajo a la derecha de la carta. Con el teclado: de 1 a 4 eligen un anillo y las flechas lo mueven.</translation>
+    </message>
+    <message>
+        <source>Reading the fields...</source>
+        <translation>Leyendo las casillas...</translation>
+    </message>
+    <message>
+        <source>{used} of {all} fields are read.</source>
+        <translation>Se leen {used} de {all} casillas.</translation>
+    </message>
+    <message>
+        <source>Nothing is read yet.</source>
+        <translation>Todavía no se ha leído nada.</translation>
+    </message>
+    <message>
+        <source>The card&apos;s code could not be read: choose above which card it is.</source>
+        <translation>No se pudo leer el código de la carta: elige arriba qué carta es.</translation>
+    </message>
 </context>
 <context>
     <name>undo</name>
@@ -9120,6 +9268,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>take out scrap of band {letter}</source>
         <translation>quitar prueba de la banda {letter}</translation>
+    </message>
+    <message>
+        <source>print a swatch card</source>
+        <translation>imprimir una carta de muestras</translation>
+    </message>
+    <message>
+        <source>put paints into the box</source>
+        <translation>poner pinturas en la caja</translation>
     </message>
 </context>
 <context>

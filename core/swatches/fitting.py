@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from core.errors import SwatchCardError
 from core.i18n import translate
 from core.paint.box.box import Box
+from core.paint.box.names import paint_name
 from core.paint.box.own_paint import paint_of_card
 from core.paint.box.swatch_card import SwatchCard
 from core.paint.own.doubts import Doubt, doubts_of
@@ -129,7 +130,8 @@ def into_box(box: Box, fit: CardFit) -> Box:
 
 
 def _same_tube(old: Paint, new: Paint) -> bool:
-    return old.key == new.key or old.name.casefold() == new.name.casefold()
+    names = (old.name.casefold(), paint_name(old).casefold())
+    return old.key == new.key or new.name.casefold() in names
 
 
 def _painted(

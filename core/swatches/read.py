@@ -15,7 +15,7 @@ from core.progress import Progress, ShouldStop, step
 from core.swatches.code import read_card_code
 from core.swatches.fields import FieldReading, read_field, strips_of
 from core.swatches.layout import MARKS, Floats, corners_of, field_rect
-from core.swatches.marks import find_marks, grey_of, refined
+from core.swatches.marks import ACCEPT, find_marks, grey_of, likeness, refined
 from core.swatches.projective import card_map, through
 
 Corners = tuple[tuple[float, float], ...]
@@ -88,11 +88,13 @@ def read_card(
     """
     quad = np.array(corners) * [pixels.shape[1], pixels.shape[0]] - 0.5
     H = _map_of(quad)
-    better: Floats = refined(grey_of(pixels), quad)
+    grey = grey_of(pixels)
+    better: Floats = refined(grey, quad)
     moved = np.linalg.norm(
         through(np.asarray(np.linalg.inv(H), dtype=np.float64), better) - MARKS, axis=1
     )
-    if moved.max() < _REFINED_MM:
+    # Where a mark is hidden, what was set by hand is not moved after something else.
+    if moved.max() < _REFINED_MM and likeness(grey, better) >= ACCEPT:
         quad, H = better, _map_of(better)
     linear = srgb8_to_linear(pixels)
     strips = []
@@ -110,6 +112,20 @@ def read_card(
     tint = np.median([strip.tint for strip in strips], axis=0)
     fields = tuple(read_field(strip, tint) for strip in strips)
     return CardReading(_as_shares(quad, pixels), code, fields)
+
+
+def turned_upright(
+    pixels: NDArray[np.uint8], corners: Corners
+) -> tuple[NDArray[np.uint8], Corners]:
+    """A picture and its card's corners, by quarters so that the card's top is above."""
+    for _ in range(4):
+        height, width = pixels.shape[:2]
+        along = (np.array(corners[1]) - np.array(corners[0])) * [width, height]
+        if along[0] >= abs(along[1]):
+            break
+        pixels = np.ascontiguousarray(np.rot90(pixels))
+        corners = tuple((y, 1 - x) for x, y in corners)
+    return pixels, corners
 
 
 def outlines(corners: Corners, rows: int, width: int, height: int) -> tuple[Corners, ...]:
