@@ -15,8 +15,8 @@ from pathlib import Path
 
 import numpy as np
 
-ROOT = Path(__file__).parents[1]
-sys.path[:0] = [str(ROOT), str(ROOT / "tools")]
+sys.path.insert(0, str(Path(__file__).parents[1] / "tools"))
+sys.path.insert(0, str(Path(__file__).parents[1]))
 
 import colour
 

@@ -22,7 +22,9 @@ os.environ.setdefault("OMP_NUM_THREADS", "1")
 
 import numpy as np
 
-sys.path[:0] = [str(Path(__file__).parent), str(Path(__file__).parents[1] / "tests")]
+sys.path.insert(0, str(Path(__file__).parents[1] / "tests"))
+sys.path.insert(0, str(Path(__file__).parents[1]))
+sys.path.insert(0, str(Path(__file__).parent))
 
 from own_nature import DATA, HALF, INK_KEYS, KEYS, Nature, perfect, phone_by_window, without
 from simulator.swatch_photos import LOADS, Stroke, drawn_shot, painted, photographed, printed
@@ -42,40 +44,15 @@ from core.swatches.fitting import fit_reading
 from core.swatches.marks import find_marks, grey_of
 from core.swatches.read import find_card, read_card
 
-BOXES = (
-    (
-        "lemon_yellow",
-        "cadmium_yellow",
-        "cadmium_red",
-        "alizarin_crimson",
-        "ultramarine",
-        "prussian_blue",
-    ),
-    ("cadmium_yellow", "raw_sienna", "cadmium_red", "burnt_sienna", "ultramarine", "cerulean_blue"),
-    (
-        "cadmium_yellow",
-        "alizarin_crimson",
-        "burnt_sienna",
-        "sap_green",
-        "ultramarine",
-        "cobalt_blue",
-    ),
-    (
-        "lemon_yellow",
-        "cadmium_yellow",
-        "alizarin_crimson",
-        "sap_green",
-        "ultramarine",
-        "ivory_black",
-    ),
-    (
-        "raw_sienna",
-        "cadmium_red",
-        "alizarin_crimson",
-        "cadmium_yellow",
-        "cerulean_blue",
-        "ultramarine",
-    ),
+BOXES = tuple(
+    tuple(row.split())
+    for row in (
+        "lemon_yellow cadmium_yellow cadmium_red alizarin_crimson ultramarine prussian_blue",
+        "cadmium_yellow raw_sienna cadmium_red burnt_sienna ultramarine cerulean_blue",
+        "cadmium_yellow alizarin_crimson burnt_sienna sap_green ultramarine cobalt_blue",
+        "lemon_yellow cadmium_yellow alizarin_crimson sap_green ultramarine ivory_black",
+        "raw_sienna cadmium_red alizarin_crimson cadmium_yellow cerulean_blue ultramarine",
+    )
 )
 RATIO_SD = 0.3
 PARTNERS = ("ultramarine", "cadmium_yellow", "alizarin_crimson")
@@ -164,7 +141,8 @@ class Judged:
         text = f"{name:52s} matched {two(matched)}   at parts {two(parts)}"
         if self.stated:
             stated = np.concatenate(self.stated)
-            text += f"   within e {np.mean(matched <= stated):.0%}, 2e {np.mean(matched <= 2 * stated):.0%}"
+            once, twice = (np.mean(matched <= n * stated) for n in (1, 2))
+            text += f"   within e {once:.0%}, 2e {twice:.0%}"
         return text
 
 
@@ -178,7 +156,10 @@ def judge(world, known, cards, keys, judged, truths, wider=1.0):
     index = {key: n for n, key in enumerate((*known.keys, *rows))}
     K = np.concatenate([known.K, [row[0] for row in rows.values()]])
     S = np.concatenate([known.S, [row[1] for row in rows.values()]])
-    name = lambda key: own(key) if key in keys else key
+
+    def name(key):
+        return own(key) if key in keys else key
+
     for key in keys:
         partners = [k for k in (INK_KEYS if len(keys) == 1 else keys) if k != key]
         mixes = wash_mixes(key, partners)
@@ -189,23 +170,18 @@ def judge(world, known, cards, keys, judged, truths, wider=1.0):
         load = np.zeros((len(mixes), len(K)))
         for row, (partner, one, other) in zip(load, mixes, strict=True):
             row[index[name(key)]], row[index[name(partner)]] = one, other
-        near = np.stack(
-            [
-                delta_E_2000(
-                    DATA.spectrum_to_Lab(
-                        film_reflectance(load * w, K, S, known.crowding, DATA.paper)
-                    ),
-                    truth,
-                )
-                for w in WATER
-            ]
-        )
+        near = np.stack([delta_E_2000(seen(load * w, K, S, known), truth) for w in WATER])
         # Loads are no doses: at parts, one scale for all of a paint's mixes, the best median.
         judged.parts.append(near[np.argmin(np.median(near, axis=1))])
         judged.matched.append(near.min(axis=0))
         judged.stated.append(
             wider * stated(load, K, S, known, {index[k]: c for k, c in cards.items()}, key, mixes)
         )
+
+
+def seen(load, K, S, known):
+    """CIELAB of loads by our film."""
+    return DATA.spectrum_to_Lab(film_reflectance(load, K, S, known.crowding, DATA.paper))
 
 
 def stated(load, K, S, known, cards, key, mixes):
@@ -228,7 +204,7 @@ def stated(load, K, S, known, cards, key, mixes):
             axis=2,
         )
         squared += (_matched(by_theta @ ways.T, by_load) ** 2).sum(axis=(1, 2))
-    yellow = np.array([key in YELLOWS or (p in YELLOWS and own(p) in set()) for p, _, _ in mixes])
+    yellow = np.full(len(mixes), key in YELLOWS)
     return np.sqrt(squared + np.where(yellow, YELLOW_FLOOR, FLOOR) ** 2)
 
 
@@ -322,7 +298,7 @@ def measure_thick(world, args):
 
     data = read_dataset(args.wheel)
     Lab = DATA.spectrum_to_Lab(data.R)
-    errors, base = [], []
+    errors = []
     for key in KEYS:
         known = world.known((key,))
         row = KEYS.index(key)
@@ -364,9 +340,8 @@ def measure_thick(world, args):
                 Lab[held],
             )
         )
-    print(
-        f"{'3 flat swatches + 2 mixes, known loads, thick':52s} {two(np.concatenate(errors))}   target 2.5/5.5"
-    )
+    name = "3 flat swatches + 2 mixes, known loads, thick"
+    print(f"{name:52s} {two(np.concatenate(errors))}   target 2.5/5.5")
 
 
 def fit_known_loads(fields, loads, known):
@@ -410,7 +385,7 @@ def painted_card(world, rng, phone, keys=None):
 def measure_cards(world, args):
     """Whole pictures: found, read and fitted; marks, words, washes, time."""
     for hard in (False, True):
-        truths, judged, alone = {}, Judged(), Judged()
+        truths, judged = {}, Judged()
         off, words, codes, missed, wrong, finding, whole = [], [], 0, 0, 0, [], []
         for number in range(args.cards):
             rng = np.random.default_rng([args.seed, number, 7 + hard])
@@ -479,17 +454,19 @@ def measure_marks(world, args):
             mm = np.linalg.norm(marks[0] - marks[1]) / 168
             off.append(99.0 if quad is None else np.linalg.norm(quad - marks, axis=1).max() / mm)
         off = np.array(off)
+        name = "hard" if hard else "usual"
         print(
-            f"marks, {len(off)} {'hard' if hard else 'usual'} pictures: found {np.mean(off < 1):.1%}, wrong "
+            f"marks, {len(off)} {name} pictures: found {np.mean(off < 1):.1%}, wrong "
             f"{np.mean((off >= 1) & (off < 99)):.1%}, mm median {np.median(off):.2f} p90 "
-            f"{np.quantile(off, 0.9):.2f}, {1000 * np.median(took):.0f} ms, at most {1000 * max(took):.0f}",
+            f"{np.quantile(off, 0.9):.2f}; {1000 * np.median(took):.0f} ms, at most "
+            f"{1000 * max(took):.0f}",
             flush=True,
         )
 
 
 def measure_doubts(world, args):
     """One unknown paint a card: right, mixes swapped, a wrong partner, a wrong paint alone."""
-    seen = {"right": [], "swapped": [], "wrong partner": [], "wrong paint": []}
+    found = {"right": [], "swapped": [], "wrong partner": [], "wrong paint": []}
     for key in INK_KEYS:
         known = world.known((key,))
         for number in range(args.repeats):
@@ -499,34 +476,27 @@ def measure_doubts(world, args):
             one, two = partners_of(key)
             others = [k for k in INK_KEYS if k not in (key, one, two)]
             other = str(rng.choice(others))
+            first, second, third = fields
+            wrong = stroke(world, phone, rng, key, other, 6)
+            alone = stroke(world, phone, rng, other, None, 8)
             cases = {
                 "right": fields,
                 "swapped": [
-                    fields[0],
-                    replace(fields[1], Lab=fields[2].Lab),
-                    replace(fields[2], Lab=fields[1].Lab),
+                    first,
+                    replace(second, Lab=third.Lab),
+                    replace(third, Lab=second.Lab),
                 ],
-                "wrong partner": [
-                    *fields[:2],
-                    replace(fields[2], Lab=stroke(world, phone, rng, key, other, 6)),
-                ],
-                "wrong paint": [
-                    replace(fields[0], Lab=stroke(world, phone, rng, other, None, 8)),
-                    *fields[1:],
-                ],
+                "wrong partner": [first, second, replace(third, Lab=wrong)],
+                "wrong paint": [replace(first, Lab=alone), second, third],
             }
             for name, painted_fields in cases.items():
                 fitted = fit_card(painted_fields, known)
-                seen[name].append(bool(doubts_of(fitted, known)))
-    for name, told in seen.items():
-        target = {
-            "right": "at most 5%",
-            "swapped": "100%",
-            "wrong partner": "70%",
-            "wrong paint": "-",
-        }[name]
+                found[name].append(bool(doubts_of(fitted, known)))
+    targets = {"right": "at most 5%", "swapped": "100%", "wrong partner": "70%"}
+    for name, told in found.items():
         print(
-            f"{name:52s} asked about {np.mean(told):.0%} of {len(told)}   target {target}",
+            f"{name:52s} asked about {np.mean(told):.0%} of {len(told)}   target "
+            f"{targets.get(name, '-')}",
             flush=True,
         )
 
