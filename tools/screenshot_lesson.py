@@ -180,6 +180,14 @@ def class_view_viewfinder(stage: Stage) -> QWidget | None:
 
 
 @scene(PLAIN, WIDE)
+def class_view_over(stage: Stage) -> QWidget | None:
+    """The photo full height, wheel and questions over it."""
+    view = _class_view(stage, 3)
+    stage.window.class_room.view.run("over")
+    return view
+
+
+@scene(PLAIN, WIDE)
 def class_view_painted(stage: Stage) -> QWidget | None:
     """The sky has painted itself: photo and paint edge to edge."""
     view = _class_view(stage, 0)

@@ -110,7 +110,7 @@ def class_wheel(
     comes with its own answer.
     """
     colour = reading.colour
-    radius = layout.wheel.width() / 2
+    radius = max(layout.wheel.width() / 2, 1.0)
     options: dict[str, Any] = {
         "show_names": False,
         "muted": muted_wedges(),

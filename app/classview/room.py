@@ -8,7 +8,9 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
+from app.drawing.views import point_marker
 from app.services.photo_jobs import OpenedPhoto
+from app.services.pointing import reading_at
 from app.state.document import Gesture
 from app.state.language import language_in_use
 from app.state.settings import Settings
@@ -16,7 +18,7 @@ from app.widgets.screens import class_screen
 from app.workspace import Workspace
 from core.i18n import translate
 from core.lesson.lesson import Hands
-from core.study import with_hands
+from core.study import WheelPlace, with_hands, with_wheel
 
 if TYPE_CHECKING:
     from app.classview.view import ClassView
@@ -83,6 +85,11 @@ class ClassRoom(QObject):
             document = self._workspace.document
             document.study_changed.connect(lambda before, after: self._show_hands(after.hands))
             self._show_hands(document.study.hands)
+            self.view.wheel_put.connect(self._keep_wheel)
+            self.view.pointed.connect(self._point_at)
+            over = self.view.wheel_over
+            document.study_changed.connect(lambda before, after: over.set_place(after.wheel))
+            over.set_place(document.study.wheel)
             reader, planner = self._workspace.reader, self._workspace.planner
             reader.photo_changed.connect(self._show_photo)
             reader.readings_changed.connect(self._show_readings)
@@ -108,6 +115,18 @@ class ClassRoom(QObject):
         document = self._workspace.document
         text = translate("undo", "hands counted in class")
         document.change(text, with_hands(document.study, hands), self._counting)
+
+    def _keep_wheel(self, place: WheelPlace, gesture: Gesture) -> None:
+        document = self._workspace.document
+        text = translate("undo", "move the wheel")
+        document.change(text, with_wheel(document.study, place), gesture)
+
+    def _point_at(self, point: tuple[float, float] | None) -> None:
+        """Show the place of the point under the mouse on the wheel."""
+        if self.view is not None:
+            reading = reading_at(self._workspace.reader.photo, point)
+            marker = None if reading is None else point_marker(reading)
+            self.view.wheel_over.set_point(marker)
 
     def _show_hands(self, hands: tuple[Hands, ...]) -> None:
         if self.view is not None:

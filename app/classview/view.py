@@ -24,10 +24,12 @@ from app.classview.finder import Finder
 from app.classview.keys import Command, command_of, key_list, paint_key_list
 from app.classview.pacing import Pacing
 from app.classview.tally import Tally
+from app.classview.wheel_over import ClassWheel
 from app.drawing.classview.demonstration import demonstration_places, paint_demonstration
 from app.drawing.classview.layout import ClassLayout, class_layout
 from app.drawing.classview.lines import paint_class_lines
 from app.drawing.classview.names import paint_names
+from app.drawing.classview.over import over_layout, paint_panel
 from app.drawing.classview.painted import paint_painted_screen
 from app.drawing.classview.photo import PAINT_BEGINS, ClassPhotoView, band_at, paint_class_photo
 from app.drawing.classview.strip import StripView, paint_strip, strip_places
@@ -37,6 +39,7 @@ from app.drawing.ladder import paint_ladder
 from app.drawing.painting import PaintedView
 from app.drawing.pyramid import Pyramid
 from app.drawing.washes import wash_views
+from app.drawing.wheel.over import Spot, paint_over_wheel
 from app.drawing.wheel.wheel import paint_wheel
 from app.look import look
 from app.look.theme import WALL
@@ -79,12 +82,18 @@ class ClassView(QWidget):
     say_asked(text: str)
     hands_changed(hands: tuple of Hands)
         Hands were counted, of any band.
+    wheel_put(place: WheelPlace, gesture: Gesture)
+        The wheel over the photo is wanted there.
+    pointed(point: tuple[float, float] | None)
+        Fractions of the photo under the mouse, while the wheel over it may show their place.
     """
 
     left = Signal()
     band_changed = Signal(int)
     say_asked = Signal(str)
     hands_changed = Signal(object)
+    wheel_put = Signal(object, object)
+    pointed = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -98,6 +107,11 @@ class ClassView(QWidget):
         self.keys_shown = False
         self.demonstrating = False
         self.watching = False
+        self.over = False
+        self.wheel_over = ClassWheel(self)
+        self.wheel_over.put.connect(self.wheel_put)
+        self.wheel_over.changed.connect(self.update)
+        self.setMouseTracking(True)
         self.brush = Brush(self)
         self.brush.moved.connect(self.update)
         self.finder = Finder(self)
@@ -204,6 +218,9 @@ class ClassView(QWidget):
                 self._changed()
         elif command == "paint":
             self._watch(not self.watching)
+        elif command == "over":
+            self.over = not self.over
+            self._changed()
         elif command == "bell":
             self.pacing.toggle_bell()
         elif lesson is not None:
@@ -293,6 +310,9 @@ class ClassView(QWidget):
         if self.keys_shown:
             self.run("keys")
             return
+        spot = self._spot
+        if self._is_over and spot is not None and self.wheel_over.press(event, spot, layout.photo):
+            return
         if layout.strip.contains(point):
             self._press_strip(layout, event)
         elif self.demonstrating:
@@ -303,6 +323,25 @@ class ClassView(QWidget):
             band = band_at(layout, self._photo_view(self._picture, self.lesson), point)
             if band is not None:
                 self._set(steps.go_to(self.lesson, band))
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        spot = self._spot
+        if not self._is_over or spot is None:
+            return
+        layout, at = self._layout(), event.position()
+        if self.wheel_over.move(event, spot, layout.photo):
+            self.pointed.emit(None)
+            return
+        told = self.lesson is not None and self.lesson.is_answered("intensity")
+        photo = layout.photo
+        if told and photo.contains(at) and not layout.paper.contains(at):
+            x, y = (at.x() - photo.left()) / photo.width(), (at.y() - photo.top()) / photo.height()
+            self.pointed.emit((x, y))
+        else:
+            self.pointed.emit(None)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self.wheel_over.release()
 
     def _press_strip(self, layout: ClassLayout, event: QMouseEvent) -> None:
         places = strip_places(layout.strip, self._strip_view(), layout.height)
@@ -358,7 +397,8 @@ class ClassView(QWidget):
         layout, theme = self._layout(), look().theme
         if self._paint_finder(painter, layout) or self._paint_painted(painter, layout):
             return
-        paint_strip(painter, layout.strip, self._strip_view(), layout.height, theme)
+        if not layout.strip.isEmpty():
+            paint_strip(painter, layout.strip, self._strip_view(), layout.height, theme)
         if layout.strip.contains(QRectF(event.rect())):
             return
         if self.keys_shown:
@@ -369,12 +409,16 @@ class ClassView(QWidget):
         if self.demonstrating and self._paint_demonstration(painter, layout):
             return
         painter.fillRect(layout.wall, QColor(WALL))
-        painter.fillRect(layout.paper, QColor(theme.paper))
+        if not self._is_over:
+            painter.fillRect(layout.paper, QColor(theme.paper))
         reading, lesson = self.reading, self.lesson
         if lesson is None or reading is None or self._picture is None:
             return
         photo = self._photo_view(self._picture, lesson)
         paint_class_photo(painter, layout, photo, self.devicePixelRatioF())
+        if self._is_over:
+            self._paint_over(painter, layout, lesson, reading)
+            return
         paint_wheel(painter, layout.wheel, content.class_wheel(lesson, reading, layout, self._plan))
         names = content.wedge_names(lesson, reading, self._plan)
         paint_names(painter, layout.wheel, layout.names, layout.height, names)
@@ -431,7 +475,40 @@ class ClassView(QWidget):
             lines = content.line_views(lesson, reading, wording, self._plan)
             paint_class_lines(painter, layout.slots, height, lines, theme)
 
+    def _paint_over(
+        self, painter: QPainter, layout: ClassLayout, lesson: Lesson, reading: BandReading
+    ) -> None:
+        """Wheel and questions upon the photo: what was answered last, and what is asked now."""
+        theme, spot = look().theme, self._spot
+        if spot is not None:
+            wheel = content.class_wheel(lesson, reading, layout, self._plan)
+            paint_over_wheel(painter, spot, wheel, self.wheel_over.point)
+        paint_panel(painter, layout.paper, layout.height, theme)
+        lines = content.line_views(lesson, reading, self._wording, self._plan)
+        count = len(layout.slots)
+        last = min(max(lesson.shown + 1, count), len(lines))
+        paint_class_lines(painter, layout.slots, layout.height, lines[last - count : last], theme)
+
+    @property
+    def _is_over(self) -> bool:
+        """Wheel and questions are over the photo; a tally needs all of the paper."""
+        return self.over and self.tally is None and self.lesson is not None
+
+    @property
+    def _spot(self) -> Spot | None:
+        return self._over_layout()[1] if self._is_over else None
+
+    def _over_layout(self) -> tuple[ClassLayout, Spot | None]:
+        assert self.lesson is not None
+        place = self.wheel_over.place
+        wanted = None if place is None else (place.x, place.y, place.size)
+        return over_layout(
+            self.width(), self.height(), self._aspect, self._edges, self.lesson.band, wanted
+        )
+
     def _layout(self) -> ClassLayout:
+        if self._is_over and not (self.demonstrating or self.watching or self.finder.shown):
+            return self._over_layout()[0]
         two = self.lesson is not None and self.lesson.band in self.lesson.two
         return class_layout(
             self.width(),

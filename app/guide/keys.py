@@ -124,6 +124,10 @@ def keys() -> Chapter:
                         translate("keys", "Watch the sky being painted, beside the photo"),
                     ),
                     (
+                        "F6",
+                        translate("keys", "Photo full height, wheel and questions over it"),
+                    ),
+                    (
                         "P, Shift+P",
                         translate("keys", "Demonstration on the whole screen, its next step, back"),
                     ),

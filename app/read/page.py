@@ -19,6 +19,7 @@ from app.read.lines import LineEdits
 from app.read.status import StatusLine
 from app.services.photo_jobs import OpenedPhoto
 from app.services.pictures import COLOUR, Pictures
+from app.services.pointing import reading_at
 from app.state.document import Gesture
 from app.state.language import language_in_use
 from app.state.settings import Settings
@@ -29,9 +30,8 @@ from app.widgets.spoken import SpokenStrip
 from app.widgets.spoken_plan import FULLNESS
 from app.widgets.wheel import LadderWidget, WheelWidget
 from app.workspace import Menu, Page, Workspace
-from core.colour.lab import srgb_to_Lab
 from core.i18n import remembered, translate
-from core.reading.reading import BandReading, read_colour
+from core.reading.reading import BandReading
 from core.reading.wording import Wording
 from core.study import Study, WheelPlace, with_wheel
 from core.words import PlannedToning, band_sentence, first_on_wheel, tones_on_wheel
@@ -365,13 +365,7 @@ class ReadPage(Page):
         return tallest
 
     def _show_point(self, point: tuple[float, float] | None) -> None:
-        photo, reading = self._workspace.reader.photo, None
-        if point is not None and photo is not None:
-            height, width = photo.pixels.shape[:2]
-            row, column = int(point[1] * height), int(point[0] * width)
-            counts = photo.opaque is None or photo.opaque[row, column]
-            if counts:
-                reading = read_colour(srgb_to_Lab(photo.pixels[row, column] / 255))
+        reading = reading_at(self._workspace.reader.photo, point)
         self.status.show_point(reading, self._wording)
         if self.wheel_over:
             self.canvas.wheel.set_point(None if reading is None else point_marker(reading))

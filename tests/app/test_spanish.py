@@ -225,6 +225,15 @@ def test_the_lesson_is_on_the_screen(make_view, drawn, size):
     for command in ("tally", "keys"):
         view.run(command)
         inside(texts_of(view, drawn), size)
+    view.run("keys")
+    for command in ("tally", "over"):
+        view.run(command)
+    inside(texts_of(view, drawn), size)
+    for _ in view.pacing.steps:
+        view.run("step on")
+        inside(texts_of(view, drawn), size)
+    view.run("paint")
+    inside(texts_of(view, drawn), size)
 
 
 def inside(texts, size):

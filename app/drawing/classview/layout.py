@@ -135,7 +135,7 @@ def class_layout(
     two : bool
         There is a question for a second colour.
     """
-    unit = min(height, _SQUAREST * width)
+    unit = unit_of(width, height)
     share = _LEFT_SHARE if width / height >= _NARROW else _LEFT_SHARE_NARROW
     left, bottom = share * width, height - STRIP * unit
     margin = _MARGIN * unit
@@ -191,6 +191,21 @@ def class_layout(
         letters_end=letters_end,
         slots=_slots(paper, unit, _WEIGHTS_OF_TWO if two else _WEIGHTS),
     )
+
+
+def unit_of(width: float, height: float) -> float:
+    """What lengths are fractions of on a screen."""
+    return min(height, _SQUAREST * width)
+
+
+def letter_radius_of(unit: float) -> float:
+    """Radius of a band's letter."""
+    return _LETTER * unit
+
+
+def letter_column(unit: float) -> float:
+    """Width of the letters' column with their stems."""
+    return 2 * 1.27 * _LETTER * unit + _STEM * unit + 0.008 * unit
 
 
 def letter_places(

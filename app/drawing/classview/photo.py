@@ -69,7 +69,8 @@ def paint_class_photo(
         for y in (lit.top(), lit.bottom()):
             rect = QRectF(sky.left(), y - line / 2, sky.width(), line)
             paint_line(painter, rect, LineView("plain"))
-        _paint_chip(painter, layout, view, lit)
+        if not layout.chip.isEmpty():
+            _paint_chip(painter, layout, view, lit)
     _paint_letters(painter, layout, view)
 
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.state.document import Gesture
 from app.widgets.screens import class_screen
+from core.study import WheelPlace
 
 
 def test_f5_opens_it_and_escape_leaves(sky_window, qtbot):
@@ -66,4 +68,25 @@ def test_hands_are_kept_in_the_study_and_come_back(sky_window, qtbot):
     assert room.view.lesson.hands == ()
     document.stack.redo()
     assert room.view.lesson.hands == counted
+    room.close()
+
+
+def test_the_wheels_place_is_one_for_window_and_class(sky_window, qtbot):
+    room, document = sky_window.class_room, sky_window.document
+    room.open()
+    view = room.view
+    QTest.keyClick(view, Qt.Key.Key_F6)
+    view.run("answer")
+    place = WheelPlace(0.3, 0.85, 0.4)
+    view.wheel_put.emit(place, Gesture())
+    assert document.study.wheel == place
+    assert view.wheel_over.place == place
+    document.stack.undo()
+    assert view.wheel_over.place is None
+    for _ in range(4):
+        view.run("answer")
+    view.pointed.emit((0.5, 0.1))
+    assert view.wheel_over.point is not None
+    view.pointed.emit(None)
+    assert view.wheel_over.point is None
     room.close()
