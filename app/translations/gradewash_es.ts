@@ -869,11 +869,11 @@
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation type="unfinished">Guardar como PDF</translation>
+        <translation>Guardar como PDF</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished">Imprimir</translation>
+        <translation>Imprimir</translation>
     </message>
 </context>
 <context>
@@ -899,7 +899,7 @@
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished">Avance</translation>
+        <translation>Avance</translation>
     </message>
     <message>
         <source>Sort the photos</source>
@@ -911,7 +911,7 @@
     </message>
     <message>
         <source>Another folder...</source>
-        <translation type="unfinished">Otro directorio...</translation>
+        <translation>Otro directorio...</translation>
     </message>
     <message>
         <source>Close</source>
@@ -979,7 +979,7 @@
     </message>
     <message>
         <source>{n} bands</source>
-        <translation type="unfinished">{n} bandas</translation>
+        <translation>{n} bandas</translation>
     </message>
     <message>
         <source>{count}, all greys.</source>
@@ -4195,7 +4195,7 @@
     </message>
     <message>
         <source>Which photo of many? Choose a sky, in the Study menu, lays a folder&apos;s photos on the wall and says of each what it would teach, and what speaks against it.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué foto entre muchas? «Elegir un cielo», en el menú Estudio, pone en la pared las fotos de una carpeta y dice de cada una qué enseñaría y qué habla en su contra.</translation>
     </message>
 </context>
 <context>
@@ -8972,7 +8972,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>It behaves like</source>
-        <translation type="unfinished">Se comporta como</translation>
+        <translation>Se comporta como</translation>
     </message>
     <message>
         <source>Print a swatch card</source>
@@ -8988,7 +8988,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished">Papel</translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>The class paints three strokes of each paint: alone, and mixed with two others. From a picture of the dry card the program learns your paints. Eight go on a page; untick what you do not want, or change a name.</source>
