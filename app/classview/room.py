@@ -18,7 +18,7 @@ from app.widgets.screens import class_screen
 from app.workspace import Workspace
 from core.i18n import translate
 from core.lesson.lesson import Hands
-from core.study import WheelPlace, with_hands, with_wheel
+from core.study import Study, WheelPlace, with_hands, with_wheel
 
 if TYPE_CHECKING:
     from app.classview.view import ClassView
@@ -90,6 +90,8 @@ class ClassRoom(QObject):
             over = self.view.wheel_over
             document.study_changed.connect(lambda before, after: over.set_place(after.wheel))
             over.set_place(document.study.wheel)
+            document.study_changed.connect(lambda before, after: self._show_scraps(after))
+            self._show_scraps(document.study)
             reader, planner = self._workspace.reader, self._workspace.planner
             reader.photo_changed.connect(self._show_photo)
             reader.readings_changed.connect(self._show_readings)
@@ -131,6 +133,10 @@ class ClassRoom(QObject):
     def _show_hands(self, hands: tuple[Hands, ...]) -> None:
         if self.view is not None:
             self.view.show_hands(hands)
+
+    def _show_scraps(self, study: Study) -> None:
+        if self.view is not None:
+            self.view.show_scraps(study.scraps)
 
     def _on_settings(self, before: Settings, after: Settings) -> None:
         if before.wording != after.wording:

@@ -24,6 +24,7 @@ from app.classview.finder import Finder
 from app.classview.keys import Command, command_of, key_list, paint_key_list
 from app.classview.pacing import Pacing
 from app.classview.tally import Tally
+from app.classview.tries import tries_text, try_colours
 from app.classview.wheel_over import ClassWheel
 from app.drawing.classview.demonstration import demonstration_places, paint_demonstration
 from app.drawing.classview.layout import ClassLayout, class_layout
@@ -34,6 +35,7 @@ from app.drawing.classview.painted import paint_painted_screen
 from app.drawing.classview.photo import PAINT_BEGINS, ClassPhotoView, band_at, paint_class_photo
 from app.drawing.classview.strip import StripView, paint_strip, strip_places
 from app.drawing.classview.tally import paint_tally, tally_places
+from app.drawing.classview.tries import TryColour, paint_tries_screen
 from app.drawing.classview.viewfinder import paint_viewfinder
 from app.drawing.ladder import paint_ladder
 from app.drawing.painting import PaintedView
@@ -51,6 +53,7 @@ from core.paint.planned import MixPlan
 from core.paint.preview import laying_order
 from core.reading.reading import BandReading
 from core.reading.wording import Wording
+from core.scrap.kept import ScrapEntry
 
 _STEPS = {
     Qt.Key.Key_Space: 1,
@@ -112,6 +115,7 @@ class ClassView(QWidget):
         self.wheel_over.put.connect(self.wheel_put)
         self.wheel_over.changed.connect(self.update)
         self.setMouseTracking(True)
+        self.trying = False
         self.brush = Brush(self)
         self.brush.moved.connect(self.update)
         self.finder = Finder(self)
@@ -125,6 +129,7 @@ class ClassView(QWidget):
         self._wording = Wording()
         self._plan: MixPlan | None = None
         self._hands: tuple[Hands, ...] = ()
+        self._scraps: tuple[ScrapEntry, ...] = ()
 
     # What is shown
 
@@ -158,6 +163,11 @@ class ClassView(QWidget):
             self.lesson = steps.with_hands(self.lesson, hands)
             self._changed()
 
+    def show_scraps(self, scraps: tuple[ScrapEntry, ...]) -> None:
+        """The scraps that are kept in the study."""
+        self._scraps = scraps
+        self._changed()
+
     def begin(self, band: int) -> None:
         """A fresh lesson, at a band."""
         if self._readings:
@@ -165,7 +175,7 @@ class ClassView(QWidget):
             lesson = Lesson(count, min(band, count - 1), two=self._two())
             self.lesson = steps.with_hands(lesson, self._hands)
         self.tally, self.keys_shown, self.demonstrating = None, False, False
-        self.watching = False
+        self.watching = self.trying = False
         self.brush.lay(())
         self.finder.put_away()
         self.pacing.go_to(None)
@@ -216,6 +226,9 @@ class ClassView(QWidget):
             if lesson is not None:
                 self.finder.hold(self._edges, lesson.band)
                 self._changed()
+        elif command == "scraps":
+            self.trying = not self.trying and bool(self._tries())
+            self._changed()
         elif command == "paint":
             self._watch(not self.watching)
         elif command == "over":
@@ -281,6 +294,9 @@ class ClassView(QWidget):
             if event.key() in (Qt.Key.Key_Escape, Qt.Key.Key_Return, Qt.Key.Key_Enter):
                 self.run("tally")
                 return
+        if self.trying and event.key() in _ENDING:
+            self.run("scraps")
+            return
         if self.watching and event.key() in _ENDING:
             self._watch(False)
             return
@@ -303,6 +319,9 @@ class ClassView(QWidget):
         if self.finder.shown:
             self.finder.open()
             self._changed()
+            return
+        if self.trying:
+            self.run("scraps")
             return
         if self.watching:
             self._watch(False)
@@ -378,6 +397,8 @@ class ClassView(QWidget):
         if reading is not None and self.lesson is not None:
             if self.finder.shown:
                 text = content.finder_text(reading)
+            elif self.trying:
+                text = tries_text(self._tries())
             elif self.watching:
                 text = content.painted_text()
             elif self.demonstrating:
@@ -396,6 +417,9 @@ class ClassView(QWidget):
         painter = QPainter(self)
         layout, theme = self._layout(), look().theme
         if self._paint_finder(painter, layout) or self._paint_painted(painter, layout):
+            return
+        if self.trying and not self.keys_shown and (tries := self._tries()):
+            paint_tries_screen(painter, QRectF(self.rect()), layout.height, tries)
             return
         if not layout.strip.isEmpty():
             paint_strip(painter, layout.strip, self._strip_view(), layout.height, theme)
@@ -425,6 +449,10 @@ class ClassView(QWidget):
         ladder = content.class_ladder(lesson, reading, self._wording, layout)
         paint_ladder(painter, layout.ladder, ladder)
         self._paint_paper(painter, layout, lesson, reading)
+
+    def _tries(self) -> tuple[TryColour, ...]:
+        """The present band's scraps and the band; empty without any."""
+        return () if self.reading is None else try_colours(self._scraps, self.reading)
 
     def _paint_finder(self, painter: QPainter, layout: ClassLayout) -> bool:
         """Draw the viewfinder where it is held; tells whether it is."""

@@ -157,6 +157,12 @@ def _mix() -> Chapter:
                     ),
                     translate(
                         "guide",
+                        "On a scrap: paint a stroke of the mix on white paper, let it dry, and "
+                        "drop a photo of it there. It says what to add to the puddle, or to begin "
+                        "again. Wet paint is darker: only dry strokes are judged.",
+                    ),
+                    translate(
+                        "guide",
                         "A band's second colour has a mix of its own: open the band and press "
                         "Second colour. It also says when to lay it.",
                     ),

@@ -81,6 +81,13 @@ def keys() -> Chapter:
                         translate("keys", "Menu key, Shift+F10"),
                         translate("keys", "What may be asked for a band or a paint"),
                     ),
+                    (
+                        translate("keys", "Arrows, a letter, Delete, Insert"),
+                        translate(
+                            "keys",
+                            "On a scrap: another stroke, its band, leave it out, draw a box",
+                        ),
+                    ),
                     (translate("keys", "Escape"), translate("keys", "Close the plan")),
                 )
             ),
@@ -123,6 +130,7 @@ def keys() -> Chapter:
                         "W",
                         translate("keys", "Watch the sky being painted, beside the photo"),
                     ),
+                    ("C", translate("keys", "The scraps kept of a band, try by try")),
                     (
                         "F6",
                         translate("keys", "Photo full height, wheel and questions over it"),

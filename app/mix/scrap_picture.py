@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.drawing.mix.scrap import (
     BADGE,
+    MARGIN,
     ScrapPictureView,
     badge_rect,
     paint_scrap,
@@ -67,7 +68,8 @@ class ScrapPicture(QWidget):
         """Height the picture takes at a width."""
         if self._view is None or self._view.image.isNull():
             return 0
-        return round(width * self._view.image.height() / self._view.image.width())
+        image, around = self._view.image, 2 * MARGIN
+        return round((width - around) * image.height() / image.width() + around)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         if self._view is None:

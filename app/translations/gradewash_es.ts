@@ -2474,6 +2474,26 @@
         <source>wet {time}</source>
         <translation>mojada {time}</translation>
     </message>
+    <message>
+        <source>scraps, try by try</source>
+        <translation>pruebas, una a una</translation>
+    </message>
+    <message>
+        <source>Try {number}</source>
+        <translation>Prueba {number}</translation>
+    </message>
+    <message>
+        <source>Band {letter}</source>
+        <translation>Banda {letter}</translation>
+    </message>
+    <message>
+        <source>No scrap of this band is kept.</source>
+        <translation>No hay pruebas guardadas de esta banda.</translation>
+    </message>
+    <message>
+        <source>Scraps, side by side: {names}.</source>
+        <translation>Pruebas, lado a lado: {names}.</translation>
+    </message>
 </context>
 <context>
     <name>command line</name>
@@ -4197,6 +4217,10 @@
         <source>Which photo of many? Choose a sky, in the Study menu, lays a folder&apos;s photos on the wall and says of each what it would teach, and what speaks against it.</source>
         <translation>¿Qué foto entre muchas? «Elegir un cielo», en el menú Estudio, pone en la pared las fotos de una carpeta y dice de cada una qué enseñaría y qué habla en su contra.</translation>
     </message>
+    <message>
+        <source>On a scrap: paint a stroke of the mix on white paper, let it dry, and drop a photo of it there. It says what to add to the puddle, or to begin again. Wet paint is darker: only dry strokes are judged.</source>
+        <translation>Prueba: da una pincelada de la mezcla en papel blanco, déjala secar y suelta allí una foto. Dice qué añadir al charco, o que empieces de nuevo. La pintura mojada es más oscura: solo se juzgan pinceladas secas.</translation>
+    </message>
 </context>
 <context>
     <name>header</name>
@@ -4532,6 +4556,18 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Wheel on the photo: drag it, size it by its rim</source>
         <translation>Círculo sobre la foto: arrástralo, cambia su tamaño por el borde</translation>
+    </message>
+    <message>
+        <source>Arrows, a letter, Delete, Insert</source>
+        <translation>Flechas, una letra, Supr, Insert</translation>
+    </message>
+    <message>
+        <source>On a scrap: another stroke, its band, leave it out, draw a box</source>
+        <translation>Prueba: otra pincelada, su banda, descartarla, dibujar un recuadro</translation>
+    </message>
+    <message>
+        <source>The scraps kept of a band, try by try</source>
+        <translation>Las pruebas guardadas de una banda, una tras otra</translation>
     </message>
 </context>
 <context>

@@ -51,6 +51,7 @@ def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
     import app.drawing.classview.strip
     import app.drawing.classview.tally
     import app.drawing.classview.text
+    import app.drawing.classview.tries
     import app.drawing.ladder
     import app.drawing.wheel.wheel
 
@@ -70,6 +71,7 @@ def record_texts(monkeypatch: pytest.MonkeyPatch) -> list:
         app.drawing.classview.strip,
         app.drawing.classview.tally,
         app.drawing.classview.text,
+        app.drawing.classview.tries,
         app.drawing.ladder,
         app.drawing.wheel.wheel,
         app.classview.keys,

@@ -13,6 +13,8 @@ from app.drawing.mix.text import PITCH, draw_lines, lines_of
 from app.look.theme import WALL
 
 BADGE = 24.0
+MARGIN = 8.0
+"""Wall around the picture: white paper on white paper would have no edge."""
 
 
 @dataclass(frozen=True)
@@ -44,7 +46,8 @@ class ScrapPictureView:
 
 
 def picture_rect(rect: QRectF, image: QImage) -> QRectF:
-    """Where the picture lies in a place, as large as it fits, at the left."""
+    """Where the picture lies in a place, as large as it fits, wall around it."""
+    rect = rect.adjusted(MARGIN, MARGIN, -MARGIN, -MARGIN)
     if image.isNull() or rect.isEmpty():
         return QRectF(rect.topLeft(), rect.size() * 0)
     share = min(rect.width() / image.width(), rect.height() / image.height())
@@ -74,6 +77,7 @@ def paint_scrap(painter: QPainter, rect: QRectF, view: ScrapPictureView) -> None
     """The picture with its strokes outlined, white within black; the chosen one stronger."""
     picture = picture_rect(rect, view.image)
     with kept(painter):
+        painter.fillRect(rect, QColor(WALL))
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
         painter.drawImage(picture, view.image)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
