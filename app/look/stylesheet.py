@@ -30,6 +30,8 @@ QLabel[role="medium"] { font-size: ${control}px; font-weight: 500; }
 QLabel[role="strong"] { font-size: ${control}px; font-weight: 600; }
 QLabel[role="number"] { font-size: ${label}px; font-weight: 700; }
 QLabel[role="line"] { font-size: ${row}px; font-weight: 700; }
+QLabel[role="said"] { font-size: ${said}px; }
+QPlainTextEdit { font-size: ${said}px; }
 QLabel[on="wall"] { color: $wall_ink; }
 
 QMenuBar { background: $bar; color: $ink; padding: 0; spacing: 0; }
@@ -168,6 +170,7 @@ def stylesheet(theme: Theme, scale: TypeScale) -> str:
         wall_ink=theme.wall_ink,
         heading=scale.px("heading"),
         label=scale.px("label"),
+        said=scale.px("row_second"),
         row=scale.px("row"),
         note=scale.px("note"),
         control=scale.px("control"),

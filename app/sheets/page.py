@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QStackedLayout, QVBoxLayout, QWidget
 from app.drawing.sheets.views import spoken_lines
 from app.files.opening import can_open
 from app.look import look
+from app.look.space import INSIDE
 from app.sheets.actions import sheet_actions
 from app.sheets.adding import SheetAdder
 from app.sheets.asking import findings_view, place_view
@@ -281,6 +282,9 @@ class SheetsPage(Page):
             findings_view(study, checker, self._wanted, self._planned()),
             nothing=not any(study.sheets),
         )
+        pictures = self.board.shape.pictures
+        room = self.width() - pictures[-1].left() - INSIDE
+        self.teach.arrange([picture.left() for picture in pictures], room)
         self.lower_part.arrange([self.board.column(index).left() - badge for index in INDEXES])
 
     def _planned(self) -> Planned:

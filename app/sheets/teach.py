@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Literal
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
@@ -12,7 +13,7 @@ from app.drawing.ink import draw_text
 from app.drawing.sheets.hints import HintView, paint_hint
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
-from app.look.type import CHOSEN, Role
+from app.look.type import CHOSEN
 from core.i18n import translate
 
 Kind = Literal["dry", "photo", "score"]
@@ -58,35 +59,37 @@ class Teach(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(INSIDE, GROUP, INSIDE, GROUP)
         self._grid.setVerticalSpacing(WITHIN)
-        self._grid.setRowStretch(0, 2)
-        self._grid.setRowStretch(4, 3)
-        self._texts: list[QLabel] = []
+        self._grid.setRowStretch(0, 1)
+        self._grid.setRowStretch(4, 4)
+        self._grid.setHorizontalSpacing(0)
+        self._columns: list[tuple[QWidget, ...]] = []
         for column, (kind, line, sentence) in enumerate(steps):
-            self._grid.setColumnStretch(column, 1)
-            for row, part in enumerate(self._step(column + 1, kind, line, sentence), 1):
+            parts = self._step(column + 1, kind, line, sentence)
+            self._columns.append(parts)
+            for row, part in enumerate(parts, 1):
                 self._grid.addWidget(part, row, column)
-        self._fit()
+        self._grid.setColumnStretch(len(steps), 1)
+
+    def arrange(self, lefts: Sequence[float], width: float) -> None:
+        """Put each step under a picture: under its left edge, and no wider than it."""
+        first, *_ = (round(left) for left in lefts)
+        self._grid.setContentsMargins(first, GROUP, 0, GROUP)
+        ends = [*lefts[1:], lefts[-1] + width]
+        gap = look().type.grow(36)
+        for number, (parts, left, end) in enumerate(zip(self._columns, lefts, ends, strict=True)):
+            last = number == len(self._columns) - 1
+            self._grid.setColumnMinimumWidth(number, round(end) - round(left))
+            for part in parts:
+                part.setFixedWidth(max(round(end - left) - (0 if last else gap), 60))
 
     def _step(self, number: int, kind: Kind, line: str, sentence: str) -> tuple[QWidget, ...]:
         head, text = QLabel(line, self), QLabel(sentence, self)
         head.setProperty("role", "line")
+        text.setProperty("role", "said")
         for label in (head, text):
             label.setWordWrap(True)
             label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
-        self._texts.append(text)
         return _Drawing(number, kind, self), head, text
-
-    def changeEvent(self, event: QEvent) -> None:
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.StyleChange and hasattr(self, "_texts"):
-            self._fit()
-
-    def _fit(self) -> None:
-        scale = look().type
-        self._grid.setHorizontalSpacing(scale.grow(48 if scale.wide else 36))
-        role: Role = "row_second" if scale.wide else "control"
-        for text in self._texts:
-            text.setFont(scale.font(role))
 
 
 class _Drawing(QWidget):

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QRect, QRectF, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QRegion
+from PySide6.QtGui import QColor, QHideEvent, QKeyEvent, QPainter, QPaintEvent, QRegion
 from PySide6.QtWidgets import QWidget
 
 from app.drawing.fit import Fitted, fit
@@ -24,11 +24,15 @@ _PAD = 12
 
 @dataclass(frozen=True)
 class Hint:
-    """A sentence about a place in the window; the tag is on `side` of it."""
+    """A sentence about a place in the window; the tag is on `side` of it.
+
+    What lies in `keep_off` is not covered: the tag moves left of it.
+    """
 
     text: str
     anchor: QPoint
     side: Literal["left", "right", "above", "below"] = "above"
+    keep_off: QRect | None = None
 
 
 class HintTags(QWidget):
@@ -68,8 +72,10 @@ class HintTags(QWidget):
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         parent = self.parentWidget()
         if event.type() == QEvent.Type.Resize and parent is not None and watched is parent:
+            # What they point at moves: they step aside until they are placed anew.
+            self.hide()
             self.setGeometry(parent.rect())
-            self._lay_out()
+            self._hints = ()
         return False
 
     def changeEvent(self, event: QEvent) -> None:
@@ -103,6 +109,8 @@ class HintTags(QWidget):
             area = QRectF(self.rect()).adjusted(6, 6, -6, -6)
             rect.moveLeft(min(max(rect.left(), area.left()), area.right() - width))
             rect.moveTop(min(max(rect.top(), area.top()), area.bottom() - height))
+            if hint.keep_off is not None and rect.intersects(QRectF(hint.keep_off)):
+                rect.moveRight(hint.keep_off.left() - WITHIN)
             self._clear_of_others(rect, area)
             self._tags.append((rect, text))
             stem = QRectF(rect.center(), QPointF(hint.anchor)).normalized()
@@ -110,8 +118,32 @@ class HintTags(QWidget):
             region += stem.toAlignedRect().adjusted(-8, -8, 8, 8)
         self._button.setGeometry(self._button_place())
         region += self._button.geometry().adjusted(-8, -8, 8, 8)
+        uncovered = self.mask()
         self.setMask(region)
+        self._renew(uncovered)
         self.update()
+
+    def _renew(self, uncovered: QRegion) -> None:
+        """Have what the tags covered drawn anew.
+
+        Qt does that for what has no ground of its own; a canvas that paints all of itself would
+        keep the old tags.
+        """
+        window = self.parentWidget()
+        if window is None or uncovered.isEmpty():
+            return
+        for widget in window.findChildren(QWidget):
+            if widget is self or widget.parentWidget() is self or not widget.isVisible():
+                continue
+            at = widget.mapTo(window, QPoint(0, 0))
+            covered = uncovered.translated(-at).intersected(widget.rect())
+            if not covered.isEmpty():
+                widget.update(covered)
+        window.update(uncovered)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self._renew(self.mask())
 
     def _clear_of_others(self, rect: QRectF, area: QRectF) -> None:
         """Move a tag down, or at the foot up, until it covers no earlier one."""

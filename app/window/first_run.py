@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, QObject, QPoint, QTimer
+from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QTimer
 from PySide6.QtWidgets import QWidget
 
 from app.read.page import ReadPage
@@ -41,13 +41,15 @@ class FirstRun(QObject):
         if self.wanted and self.tags is None:
             self.tags = HintTags(self._window)
             self.tags.dismissed.connect(self._close_for_good)
-            self._page.canvas.installEventFilter(self)
+            for watched in (self._page.canvas, self._window):
+                watched.installEventFilter(self)
             self._settle.start()
 
     def end(self) -> None:
         """Another page or photo: the hints step aside, and come back at the next start."""
         if self.tags is not None:
-            self._page.canvas.removeEventFilter(self)
+            for watched in (self._page.canvas, self._window):
+                watched.removeEventFilter(self)
             self._settle.stop()
             self.tags.hide()
             self.tags.deleteLater()
@@ -59,7 +61,7 @@ class FirstRun(QObject):
             self.end()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() == QEvent.Type.Resize and self.tags is not None:
+        if event.type() in (QEvent.Type.Resize, QEvent.Type.Move) and self.tags is not None:
             self._settle.start()
         return False
 
@@ -88,9 +90,17 @@ class FirstRun(QObject):
                     translate("hints", "Class view asks the questions and keeps the answers back."),
                     self._at(self._class_button, 0.5, 1.0),
                     "below",
+                    self._charts(),
                 ),
             ]
         )
+
+    def _charts(self) -> QRect:
+        """Wheel and ladder, in the window."""
+        found = QRect()
+        for part in (self._page.wheel, self._page.ladder):
+            found = found.united(QRect(part.mapTo(self._window, QPoint(0, 0)), part.size()))
+        return found
 
     def _at(self, widget: QWidget, x: float, y: float) -> QPoint:
         spot = QPoint(round(x * widget.width()), round(y * widget.height()))

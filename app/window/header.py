@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QEvent, QSignalBlocker, Qt, QTimer, Signal
 from PySide6.QtGui import QAction, QFontMetricsF, QIcon, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -142,6 +142,12 @@ class Header(QWidget):
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
             self._fit()
+            # Once more when every part has its new font: the title is cut by its own.
+            QTimer.singleShot(0, self, self._settle)
+
+    def _settle(self) -> None:
+        self._make_room()
+        self._elide()
 
     def _make_room(self) -> None:
         """With large text or long words the button keeps its icon alone, then the menus fold."""
@@ -171,7 +177,7 @@ class Header(QWidget):
     def _elide(self) -> None:
         """The name gives way, never the word that something would be lost."""
         self._row.activate()
-        metrics, room = QFontMetricsF(self._title.font()), self._title.width()
+        metrics, room = QFontMetricsF(look().type.font("control")), self._title.width()
         shown = self.title
         if metrics.horizontalAdvance(shown) > room:
             # What stands around the name takes its room first.

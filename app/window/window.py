@@ -7,7 +7,7 @@ from functools import partial
 from importlib import import_module
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QMimeData
+from PySide6.QtCore import QByteArray, QMimeData, QSize
 from PySide6.QtGui import (
     QCloseEvent,
     QDragEnterEvent,
@@ -57,6 +57,21 @@ from core.study import with_title
 
 CLASS_PAGE = "classset"
 """The page that is there only while a class set is open."""
+
+
+_LEAST = QSize(960, 600)
+_WANTED, _FRAME = QSize(1366, 768), QSize(4, 40)
+
+
+def _first_size(available: QSize) -> QSize:
+    """How large the first window is: with its title bar it stays on the screen.
+
+    Where the screen holds no page at all, what is wanted stays: the desktop decides.
+    """
+    room = available - _FRAME
+    if room.width() < _LEAST.width() or room.height() < _LEAST.height():
+        return _WANTED
+    return _WANTED.boundedTo(room)
 
 
 class Window(QMainWindow):
@@ -162,8 +177,8 @@ class Window(QMainWindow):
         self.document.unsaved_changed.connect(lambda unsaved: self._show_title())
         self.files.place_changed.connect(self._show_title)
         self.setAcceptDrops(True)
-        self.setMinimumSize(960, 600)
-        self.resize(1366, 768)
+        self.setMinimumSize(_LEAST)
+        self.resize(_first_size(QGuiApplication.primaryScreen().availableSize()))
         self._restore_geometry()
         self.show_page(0)
         self._show_title()

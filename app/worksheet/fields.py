@@ -66,7 +66,6 @@ class AnswerBox(QPlainTextEdit):
             self._fit()
 
     def _fit(self) -> None:
-        self.setFont(look().type.font("row_second"))
         self.updateGeometry()
 
     def set_text(self, text: str) -> None:
@@ -138,7 +137,8 @@ class AnswerBox(QPlainTextEdit):
         return bool(super().event(event))
 
     def _height(self, lines: int) -> int:
-        pitch = QFontMetricsF(self.font()).lineSpacing()
+        # By the look, not by the font in use, which the stylesheet may not have changed yet.
+        pitch = QFontMetricsF(look().type.font("row_second")).lineSpacing()
         return round(lines * pitch + 2 * look().type.grow(8) + 6)
 
     def sizeHint(self) -> QSize:

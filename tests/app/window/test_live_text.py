@@ -1,0 +1,61 @@
+"""Text set larger while the program runs comes out as after a restart."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, QPlainTextEdit
+from window_tools import draw_sky, open_and_wait
+
+from app.window.pages import PAGES
+from app.window.window import Window
+
+_WRITTEN = (QLabel, QAbstractButton, QLineEdit, QPlainTextEdit)
+
+
+def settle() -> None:
+    for _ in range(4):
+        QApplication.processEvents()
+
+
+def sizes(window: Window, key: str) -> dict[str, tuple[int, int]]:
+    """Font and height of everything written on a page, in the order it was made."""
+    page = window.page(key)
+    window.show_page(next(i for i, kind in enumerate(PAGES) if kind.key == key))
+    settle()
+    written = [w for kind in _WRITTEN for w in page.findChildren(kind) if w.isVisible()]
+    return {
+        f"{number} {type(widget).__name__} {widget.accessibleName()}": (
+            widget.fontInfo().pixelSize(),
+            widget.height(),
+        )
+        for number, widget in enumerate(written)
+    }
+
+
+@pytest.mark.parametrize("key", [kind.key for kind in PAGES])
+def test_large_text_set_while_running_is_large_everywhere(qtbot, tmp_path, key) -> None:
+    sky = draw_sky(tmp_path / "sky.png")
+    found = []
+    for live in (True, False):
+        window = Window(tmp_path / str(live))
+        qtbot.addWidget(window)
+        window.resize(1366, 768)
+        if not live:
+            window.preferences.set(text_percent=150)
+        with qtbot.waitExposed(window):
+            window.show()
+        open_and_wait(window, sky, qtbot)
+        if live:
+            for kind in PAGES:
+                sizes(window, kind.key)
+            window.preferences.set(text_percent=150)
+            settle()
+        found.append(sizes(window, key))
+        window.preferences.set(text_percent=100)
+        window.document.mark_saved()
+        window.close()
+    live, fresh = found
+    assert live.keys() == fresh.keys()
+    for name, (font, height) in fresh.items():
+        assert live[name][0] == font, name
+        assert abs(live[name][1] - height) <= 2, name
