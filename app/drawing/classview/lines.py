@@ -48,16 +48,51 @@ def paint_class_lines(
     theme: Theme,
 ) -> None:
     """Draw the questions into their places; `height` is the screen's."""
+    places = room_for(slots, [least_height(view, slots[0].width(), height) for view in views])
     with kept(painter):
-        for slot, view in zip(slots, views, strict=True):
+        for slot, view in zip(places, views, strict=True):
             _paint_line(painter, slot, height, view, theme)
+
+
+def room_for(slots: Sequence[QRectF], needed: Sequence[float]) -> tuple[QRectF, ...]:
+    """The places, where one is too low made higher by what the others can spare."""
+    short = sum(max(need - slot.height(), 0.0) for slot, need in zip(slots, needed, strict=True))
+    spare = sum(max(slot.height() - need, 0.0) for slot, need in zip(slots, needed, strict=True))
+    if not short or not spare:
+        return tuple(slots)
+    taken, given = min(short / spare, 1.0), min(spare / short, 1.0)
+    places, y = [], slots[0].top()
+    for number, (slot, need) in enumerate(zip(slots, needed, strict=True)):
+        more = need - slot.height()
+        tall = slot.height() + (given * more if more > 0 else taken * more)
+        places.append(QRectF(slot.left(), y, slot.width(), tall))
+        if number + 1 < len(slots):
+            y += tall + slots[number + 1].top() - slot.bottom()
+    return tuple(places)
+
+
+def least_height(view: LineView, width: float, height: float) -> float:
+    """What a question needs at the least size, with its answer or its writing line."""
+    least = LEAST_TEXT * height
+    weight = CHOSEN if view.present else SECOND
+    question = fit_text(_asked(view), width, 0.0, least, least, weight).height
+    if not view.answer:
+        return question + 0.04 * height
+    lines = [fit_text(view.answer, width, 0.0, least, least, CHOSEN)]
+    if view.second:
+        lines.append(fit_text(view.second, width, 0.0, least, least, SECOND))
+    return question + sum(line.height for line in lines)
+
+
+def _asked(view: LineView) -> str:
+    return f"{view.question}  ({view.hands})" if view.hands else view.question
 
 
 def _paint_line(
     painter: QPainter, slot: QRectF, height: float, view: LineView, theme: Theme
 ) -> None:
     least = LEAST_TEXT * height
-    asked = f"{view.question}  ({view.hands})" if view.hands else view.question
+    asked = _asked(view)
     weight = CHOSEN if view.present else SECOND
     # Second text still has 7:1 on paper; what is to come may stand back, what is asked not.
     colour = theme.ink if view.present or view.answer else theme.second
@@ -87,7 +122,7 @@ def _paint_side_by_side(
     """Answer and second line on one base line, where both fit there; tells whether they do."""
     large = min(ANSWER * height, (slot.bottom() - top) / LINE)
     small, gap = QUESTION * height, 0.35 * large
-    if large < 0.8 * ANSWER * height:
+    if large < 1.15 * small:
         return False
     width = text_size(view.answer, large, CHOSEN)[0]
     if width + gap + text_size(view.second, small, SECOND)[0] > slot.width():

@@ -17,7 +17,7 @@ from app.drawing.ink import kept
 from app.drawing.wheel.over import EDGE, Spot, Surroundings, lay_wheel
 from app.look.theme import Theme
 
-PANEL = (0.66, 0.4)
+PANEL = (0.68, 0.44)
 """Width and height of the questions' panel, by the screen's height."""
 
 LEAST_WHEEL = 0.3

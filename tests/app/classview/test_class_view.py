@@ -8,11 +8,12 @@ from math import hypot
 
 import pytest
 from class_tools import SCREENS, SKY, readings_of, texts_of
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtTest import QTest
 
 from app.classview import content
 from app.drawing.classview import layout as layouts
+from app.drawing.classview.lines import room_for
 from app.drawing.classview.names import WedgeName, name_places
 from core.lesson.lesson import QUESTIONS
 from core.reading.reading import SecondColour
@@ -237,3 +238,28 @@ def test_the_answered_name_stands_outside_the_wheel(qapp, size, wedge):
 
 def dist(one: QPointF, other: QPointF) -> float:
     return hypot(one.x() - other.x(), one.y() - other.y())
+
+
+@pytest.mark.parametrize("size", SCREENS)
+def test_long_mixes_stay_above_the_strip(make_view, drawn, size):
+    view = make_view(((97, 113, 122), (120, 110, 100), (130, 110, 140)), size=size)
+    first, *others = readings_of(((97, 113, 122), (120, 110, 100), (130, 110, 140)))
+    second = SecondColour(others[-1].colour, 0.3, soft=True)
+    for readings in ((first, *others), (replace(first, second=second), *others)):
+        view.show_readings(readings, Wording())
+        view.begin(0)
+        for _ in range(len(view.lesson.questions) + 1):
+            foot = view._layout().strip.top()
+            for text, height, _, _, y in texts_of(view, drawn):
+                assert y > foot or y + 0.4 * height <= foot, text
+            view.run("answer")
+
+
+def test_a_question_takes_the_room_others_can_spare():
+    slots = [QRectF(0, 0, 10, 20), QRectF(0, 22, 10, 20), QRectF(0, 44, 10, 20)]
+    assert room_for(slots, [20, 10, 5]) == tuple(slots)
+    places = room_for(slots, [30, 10, 10])
+    assert [place.height() for place in places] == [30, 15, 15]
+    assert places[1].top() - places[0].bottom() == 2
+    assert places[-1].bottom() == slots[-1].bottom()
+    assert [place.height() for place in room_for(slots, [60, 15, 15])] == [30, 15, 15]
