@@ -92,6 +92,11 @@ def check_sheet(
         found, seen, scene = _without_border(photo, reference, options, found, seen, should_stop)
     elif options.corners is None and other_sheet(photo, found.corners, should_stop):
         scene = "several"
+    washes: Washes | None = None
+    if options.corners is None and scene is None and found.confidence < SURE:
+        found, seen, scene, washes = _of_one_colour(photo, options, found, seen, should_stop)
+        if washes is not None and washes.kind == "one" and not reference.bands.lines:
+            washes = Washes()
     step(0.55, progress, should_stop)
     W = linear_to_W(seen.lit.painted.astype(np.float64))
     step(0.6, progress, should_stop)
@@ -99,9 +104,7 @@ def check_sheet(
     orientation = judge_orientation(reference, W, profile, seen.light.sides_compared)
     step(0.65, progress, should_stop)
     white = seen.light.residual is not None and seen.corrected
-    washes = washes_of(reference.profile, reference.bands.lines, profile, white)
-    if options.corners is None and scene is None and found.confidence < SURE:
-        washes = _unpainted(photo, options, seen, should_stop) or washes
+    washes = washes or washes_of(reference.profile, reference.bands.lines, profile, white)
     lines = match_lines(
         stronger(reference.profile, orientation.strength), reference.bands.lines, profile
     )
@@ -238,18 +241,31 @@ def _without_border(
     return (*kept, scene)
 
 
-def _unpainted(
-    photo: Photo, options: SheetOptions, seen: _Seen, should_stop: ShouldStop | None
-) -> Washes | None:
-    """Of a picture without any painting: whether the paper in it is bare, or has one wash."""
+def _of_one_colour(
+    photo: Photo,
+    options: SheetOptions,
+    found: FoundCorners,
+    seen: _Seen,
+    should_stop: ShouldStop | None,
+) -> tuple[FoundCorners, _Seen, Scene | None, Washes | None]:
+    """A picture in which nothing was painted, or a single wash to the paper's edge: what it is,
+    and where the wash is. As it was, and None, of any other."""
     outline = outline_of(photo)
-    for corners in (outline, WHOLE):
+    kinds: tuple[tuple[Corners | None, Scene], ...] = (
+        (outline, "paper edge"),
+        (WHOLE, "whole picture"),
+    )
+    for corners, kind in kinds:
         if corners is None:
             continue
-        look = _look(photo, FoundCorners(corners, 0.0), options, should_stop, bare=True)
-        if is_even(look.lit.painted):
-            return Washes("one" if is_coloured(look.lit.painted) else "blank")
-    return None
+        at = FoundCorners(corners, min(found.confidence, _PROPOSED))
+        look = _look(photo, at, options, should_stop, bare=True)
+        if not is_even(look.lit.painted):
+            continue
+        if is_coloured(look.lit.painted):
+            return at, look, kind, Washes("one")
+        return found, seen, None, Washes("blank")
+    return found, seen, None, None
 
 
 def _reaches_edge(seen: _Seen) -> bool:

@@ -139,6 +139,25 @@ def test_one_wash_and_no_paint_say_so():
     assert ["no paint" in finding.text.lower() for finding in blank.findings] == [True]
 
 
+@pytest.mark.parametrize(("border", "kind"), [(80, "paper edge"), (0, "whole picture")])
+def test_one_wash_to_the_edge_of_the_paper_says_what_it_is(border, kind):
+    """Nothing in such a picture has an edge but the paper itself, where a desk shows around it."""
+    grain = np.random.default_rng(3).normal(1, 0.03, (600 + 2 * border, 800 + 2 * border, 1))
+    picture = np.ones((600 + 2 * border, 800 + 2 * border, 3)) * (0.2, 0.12, 0.06) * grain
+    inside = slice(border, border + 600), slice(border, border + 800)
+    picture[inside] = np.asarray(FIVE[3]) * PAPER * grain[inside]
+    check = check_sheet(photo_from(np.clip(picture, 0, 1)), plain_reference(FIVE))
+    keys = {notice.key for notice in check.notices}
+    assert kind in keys
+    assert not keys & {"corners not found", "other sky"}
+    assert check.provisional
+    assert any(f.text.startswith("I see one wash where the photo has five") for f in check.findings)
+    low = border / (600 + 2 * border)
+    assert abs(check.corners[0][1] - low) < 0.02
+    single = check_sheet(photo_from(np.clip(picture, 0, 1)), plain_reference((FIVE[3],)))
+    assert not any("I see one wash" in finding.text for finding in single.findings)
+
+
 def test_every_band_that_is_off_is_spoken_of_once():
     wrong = ((0.10, 0.30, 0.12), (0.55, 0.50, 0.70), (0.55, 0.42, 0.45), (0.45, 0.20, 0.12),
              (0.90, 0.70, 0.60))  # fmt: skip
