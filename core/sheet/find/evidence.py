@@ -14,17 +14,19 @@ from numpy.typing import NDArray
 
 from core.colour.working_space import Floats, linear_to_W
 
-EVIDENCE = ("tints differ", "uneven", "darker outside", "no edge", "out of sight", "beyond")
+EVIDENCE = (
+    "tints differ", "uneven", "darker outside", "no edge", "out of sight", "beyond", "darker side",
+)  # fmt: skip
 
 _CELLS, _FINE = 48, 4  # along a side; samples along a cell
 _OUTSIDE = np.linspace(0.009, 0.019, 4)  # distances from the edge, shares of the side
-_CLOSE = np.linspace(0.003, 0.007, 3)  # where a border of 1% still is paper
+_CLOSE = np.linspace(0.003, 0.007, 4)  # where a border of 1% still is paper
 _ENDS = 0.05  # natural log: so much darker further out, and the paper ends before
 _INSIDE = -np.linspace(0.010, 0.026, 4)
 _BEYOND = np.linspace(0.010, 0.026, 4)
 _DARKER = 0.05  # natural log
 _NO_EDGE = 2.0  # working units
-_NOTHING = np.array([0.15, 0.15, 1.0, 1.0, 1.0, 10.0])  # what cannot be seen bears nothing out
+_NOTHING = np.array([0.15, 0.15, 1.0, 1.0, 1.0, 10.0, 1.0])  # what cannot be seen bears nothing out
 
 
 def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
@@ -39,12 +41,13 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
 
     Returns
     -------
-    (6,) float64
+    (7,) float64
         For a right rectangle all are small: the largest difference in tint between the papers
         outside two sides; the roughness of the roughest side's paper along it (natural log
         units both); the share of the edge with darker outside than inside; the share of the
         faintest side without an edge; the share outside the photo; the largest colour step,
-        across a side's line prolonged, just beyond a corner (working units).
+        across a side's line prolonged, just beyond a corner (working units); of the worst side, the
+        share with darker outside.
     """
     start, end = quad, np.roll(quad, -1, axis=0)
     along = (end - start) / np.linalg.norm(end - start, axis=1, keepdims=True)
@@ -54,14 +57,15 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
     line = start[:, None] * (1 - t) + end[:, None] * t
 
     def strip(places: Floats, distances: Floats) -> Floats:
-        at = places[:, :, None] + outward[:, None, None] * (distances[:, None] * size)
-        return _sampled(linear, at)
+        """Colours at distances (m,), or (4, m) of each side's own, from places (4, n, 2)."""
+        far = np.broadcast_to(distances, (4, distances.shape[-1]))[:, None, :, None] * size
+        return _sampled(linear, places[:, :, None] + outward[:, None, None] * far)
 
     def cells(distances: Floats) -> Floats:
         return np.asarray(np.nanmedian(strip(line, distances).reshape(4, _CELLS, -1, 3), axis=2))
 
-    def patches(corners: Floats, way: Floats, distances: Floats) -> Floats:
-        places = corners[:, None] + way[:, None] * (_BEYOND[:, None] * size)
+    def patches(corners: Floats, way: Floats, far: Floats, distances: Floats) -> Floats:
+        places = corners[:, None] + way[:, None] * (far[:, :, None] * size)
         return np.asarray(np.nanmedian(strip(places, distances).reshape(4, -1, 3), axis=1))
 
     with warnings.catch_warnings():
@@ -78,33 +82,37 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
         step = np.linalg.norm(linear_to_W(outer) - linear_to_W(inner), axis=-1)
         tint = np.nanmedian(paper - paper.mean(axis=-1, keepdims=True), axis=1)
         rough = np.nanstd(np.diff(paper.mean(axis=-1), axis=1), axis=1)
-        darker = np.nanmean(np.where(seen, rise < -_DARKER, np.nan))
+        darker = np.nanmean(np.where(seen, rise < -_DARKER, np.nan), axis=1)
         faint = np.nanmean(np.where(seen, step < _NO_EDGE, np.nan), axis=1)
-        beyond = [
-            linear_to_W(patches(corners, way, _OUTSIDE))
-            - linear_to_W(patches(corners, way, _INSIDE))
-            for corners, way in ((start, -along), (end, along))
-        ]
+        # Beyond a corner is the border of the side beside it: closer by where that ends soon.
+        apart = np.where(ends[:, None], _CLOSE, _OUTSIDE)
+        beyond = []
+        for corners, way, beside in ((start, -along, 1), (end, along, -1)):
+            far = np.where(np.roll(ends, beside)[:, None], _CLOSE, _BEYOND)
+            beyond.append(
+                linear_to_W(patches(corners, way, far, apart))
+                - linear_to_W(patches(corners, way, far, _INSIDE))
+            )
         steps = np.linalg.norm(beyond, axis=-1)
         known = tint[np.isfinite(tint).all(axis=1)]
         return np.array(
             [
-                np.ptp(known, axis=0).max(), np.nanmax(rough), darker, np.nanmax(faint),
+                np.ptp(known, axis=0).max(), np.nanmax(rough), np.nanmean(darker), np.nanmax(faint),
                 1 - seen.mean(), np.nanmax(steps) if np.isfinite(steps).any() else 0.0,
+                np.nanmax(darker),
             ]
         )  # fmt: skip
 
 
-# Fitted by tools/fit_corners.py on 60 simulated sheets of real paper, seeds 2000 to 2029 of both
-# kinds as they were first drawn (borders somewhat thinner than now), and rounded.
-WEIGHTS = np.array([2.70, 0.34, -1.18, -0.10, -8.00, -4.50, -0.69])
+# Fitted by tools/fit_corners.py and rounded.
+WEIGHTS = np.array([3.08, 0.46, -1.28, -0.10, -2.41, -4.16, -1.03])
 _MOST_DARKER, _IMPOSSIBLE = 0.6, 12.0
 _MOST_HIDDEN, _UNSEEN = 0.1, 6.0
 
 
 def terms_of(score: float, evidence: Floats) -> Floats:
     """What the weights belong to: a one, the first judgement and the evidence, (7,)."""
-    tints, rough, darker, faint, _, beyond = evidence
+    tints, rough, _, faint, _, beyond, darker = evidence
     # Logarithms: real paper and mixed light spread over orders of magnitude.
     return np.array(
         [
@@ -122,7 +130,7 @@ def log_odds(score: float, evidence: Floats) -> float:
     ----------
     score : float
         `quads.judge` of it.
-    evidence : (6,) float64
+    evidence : (7,) float64
         `evidence_of` it.
     """
     # By hand, because the fitted sheets hold too little of it. Paint never lightens its paper: most

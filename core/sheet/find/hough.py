@@ -131,6 +131,11 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
         votes = votes - votes_of(near)
         left &= ~near
     p, s = np.asarray(found_p, dtype=np.float64), np.asarray(found_s, dtype=np.float64)
+    return line_set(gradient, sign, p, s)
+
+
+def line_set(gradient: Gradient, sign: int, p: Floats, s: Floats) -> LineSet:
+    """Given steep lines, with how well the picture bears them out."""
     return LineSet(p, s, _reach(gradient, sign, p, s))
 
 

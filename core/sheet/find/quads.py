@@ -14,7 +14,8 @@ from core.colour.working_space import Floats, linear_to_W, shrunk
 from core.sheet.find.hough import Gradient, LineSet, find_lines, gradient_of
 from core.sheet.find.otsu import otsu_threshold
 
-_SEARCH = 480
+SEARCH = 480
+"""Pixels of the longer side of the picture that is searched."""
 _SHORTLIST = 80
 FEATURES = (
     "mean support", "weakest support", "goes on", "brighter outside", "contrast",
@@ -52,7 +53,7 @@ def candidates(linear: NDArray[np.float32], *, on_paper: bool = False) -> tuple[
     With `on_paper`, only edges inside the largest bright area count: wood grain and cloth around
     the sheet then leave room for the paint's fainter ones.
     """
-    small, block = shrunk(linear, _SEARCH)
+    small, block = shrunk(linear, SEARCH)
     h, w = small.shape[:2]
     if min(h, w) < 24:
         return np.empty((0, 4, 2)), np.empty((0, len(FEATURES)))
@@ -66,10 +67,17 @@ def candidates(linear: NDArray[np.float32], *, on_paper: bool = False) -> tuple[
         across = Gradient(across.gx * each, across.gy * each, across.bx * paper, across.by * paper)
     down = across.turned()
     lines = [find_lines(gradient, sign) for gradient in (across, down) for sign in (-1, 1)]
-    quads, features = _shortlist(lines, (h, w))
+    quads, features = with_ring(small, W, *shortlist(lines, (h, w)))
+    return (quads + 0.5) * block, features
+
+
+def with_ring(
+    small: NDArray[np.float32], W: Floats, quads: Floats, features: Floats
+) -> tuple[Floats, Floats]:
+    """Quadrilaterals and all their features, of the shortlist's first three."""
     if len(quads):
         features = np.concatenate([features, _ring_features(small, W, quads)], axis=1)
-    return (quads + 0.5) * block, features
+    return quads, features
 
 
 def bright_area(small: NDArray[np.float32]) -> NDArray[np.bool_] | None:
@@ -95,8 +103,9 @@ def bright_area(small: NDArray[np.float32]) -> NDArray[np.bool_] | None:
     return np.asarray(ndimage.binary_erosion(largest, iterations=_RIM, border_value=1))
 
 
-def _shortlist(lines: list[LineSet], shape: tuple[int, int]) -> tuple[Floats, Floats]:
-    """Pair left, right, top and bottom lines; keep the best borne out quadrilaterals."""
+def shortlist(lines: list[LineSet], shape: tuple[int, int]) -> tuple[Floats, Floats]:
+    """Pair left, right, top and bottom lines; keep the best borne out quadrilaterals (n, 4, 2),
+    best first, and three features of each."""
     h, w = shape
     lefts, rights, tops, bottoms = lines
     if not all(len(each.p) for each in lines):

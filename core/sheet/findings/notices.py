@@ -84,7 +84,7 @@ def judge_light(flat: Flat, lit: Lit, scan: bool) -> tuple[Light, bool]:
                 ),
             )
         )
-    shadow = lit.residual > SHADOW_RESIDUAL
+    shadow = lit.residual > SHADOW_RESIDUAL or lit.soft_shadow
     if shadow:
         notices.append(
             Notice(

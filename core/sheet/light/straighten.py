@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 from core.colour.working_space import Floats
 from core.errors import SheetError
 from core.i18n import translate
+from core.sheet.perspective import homography
 from core.sheet.result import Corners
 
 HEIGHT = 640
@@ -47,16 +48,6 @@ class Flat:
         """The painted rectangle alone, (H, W, 3)."""
         m = self.margin
         return self.linear[m:-m, m:-m]
-
-
-def homography(source: Floats, target: Floats) -> Floats:
-    """The 3 x 3 projective map that takes four points (4, 2) to four others."""
-    rows = []
-    for (x, y), (u, v) in zip(source, target, strict=True):
-        rows.append([x, y, 1, 0, 0, 0, -u * x, -u * y])
-        rows.append([0, 0, 0, x, y, 1, -v * x, -v * y])
-    solution = np.linalg.solve(np.asarray(rows, dtype=np.float64), target.ravel())
-    return np.append(solution, 1.0).reshape(3, 3)
 
 
 def upright_quad(corners: Corners, turned: int, width: int, height: int) -> Floats:

@@ -16,7 +16,7 @@ from core.sheet.find.quads import bright_area
 from core.sheet.options import SheetOptions
 
 LEFT, TOP, RIGHT, BOTTOM = BOX
-CLEAN = np.array([0.005, 0.008, 0.0, 0.0, 0.0, 0.4])
+CLEAN = np.array([0.005, 0.008, 0.0, 0.0, 0.0, 0.4, 0.0])
 
 
 def rectangle(left, top, right, bottom):
