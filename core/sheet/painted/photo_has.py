@@ -25,7 +25,7 @@ _ROWS = 256
 _STRIPS = 32
 _GAP = 0.010  # of the height, on either side of an edge
 _NEAR = 0.045  # of the height: how far an edge may be beside its place
-_SEEN = 0.15  # density, the three channels together: less paleness than this nobody sees
+_SEEN = 0.10  # density, the three channels together: less paleness than this nobody sees
 _FLOOR = 0.06  # density: paint too thin to see has no meaningful ratio
 
 
