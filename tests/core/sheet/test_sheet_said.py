@@ -62,12 +62,12 @@ def said(wanted, found, *, scan: bool = True, corrected: bool = True) -> str:
 @pytest.mark.parametrize(
     ("wanted", "near", "far", "word"),
     [
-        pytest.param(BLUE, (59.0, 0.0, -35.0), (61.5, 0.0, -35.0), "lighter", id="value"),
+        pytest.param(BLUE, (59.0, 0.0, -35.0), (61.0, 0.0, -35.0), "lighter", id="value"),
         pytest.param(
             polar(60, 40, 60), polar(60, 36, 60), polar(60, 32.5, 60), "duller", id="intensity"
         ),
         pytest.param(
-            polar(60, 30, 40), polar(60, 30, 44), polar(60, 30, 62), "towards orange", id="hue"
+            polar(60, 30, 40), polar(60, 30, 44), polar(60, 30, 53), "towards orange", id="hue"
         ),
     ],
 )
