@@ -22,6 +22,7 @@ from core.paint.words.mix import (
     strength_text,
     why_text,
 )
+from core.paint.words.own import own_paints_short, own_paints_text
 from core.reading.quality import Verdict
 from core.words.lists import listed, sentence_case
 from core.words.verdicts import verdict_word
@@ -123,6 +124,11 @@ def band_view(plan: MixPlan, band: BandMix, options: MixOptions) -> BandView:
         second = translate("mix page", "{strength}; {differences}").format(
             strength=second, differences=short
         )
+    trust = own_paints_short(plan.box, chosen.mix)
+    if trust:
+        second = translate("mix page", "{strength}; {differences}").format(
+            strength=second, differences=trust
+        )
     wishes = wishes_text(plan.box, options.choice(band.letter))
     verdict = verdict_word(chosen.verdict)
     spoken = translate("mix page", "Band {letter}: {mix}. {second}. {verdict}.").format(
@@ -177,7 +183,8 @@ def about_text(plan: MixPlan, band: BandMix) -> str:
         first = translate("mix page", "{strength}; {differences}.").format(
             strength=strength, differences=short
         )
-    return f"{first} {band_reach_text(band)}" if chosen.lacks else first
+    reach = band_reach_text(band) if chosen.lacks else ""
+    return " ".join(filter(None, (first, reach, own_paints_text(plan.box, chosen.mix))))
 
 
 def why_sentences(plan: MixPlan, band: BandMix) -> tuple[str, ...]:

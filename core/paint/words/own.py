@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import assert_never
 
 from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.names import paint_name
 from core.paint.mixture.mix import Mix
-from core.paint.own.known import mix_known
+from core.paint.own.known import MixKnown, mix_known
 from core.paint.pigment.card_paint import Trust
 from core.words.lists import listed, sentence_case
 
@@ -31,12 +32,10 @@ def trust_word(trust: Trust) -> str:
 
 def own_paints_text(box: Box, mix: Mix) -> str:
     """How far a mix with paints of one's own can be trusted; "" where there is nothing to say."""
-    if not mix.parts:
+    known = _worth_saying(box, mix)
+    if known is None:
         return ""
-    known = mix_known(box, mix.loads_ml)
-    if known is None or (known.error <= TRY_FROM and not known.hardly):
-        return ""
-    if known.hardly or known.error > GUIDE_FROM:
+    if _only_guide(known):
         keys = known.hardly or known.own[:1]
         text = (
             translate("mix", "Only a guide: {paints} is hardly known.")
@@ -48,3 +47,38 @@ def own_paints_text(box: Box, mix: Mix) -> str:
     return translate("mix", "{paint} is known from your card: try it on a scrap first.").format(
         paint=name
     )
+
+
+def own_paints_short(box: Box, mix: Mix) -> str:
+    """The same in three words, for a list of mixes."""
+    known = _worth_saying(box, mix)
+    if known is None:
+        return ""
+    return (
+        translate("mix", "only a guide") if _only_guide(known) else translate("mix", "try it first")
+    )
+
+
+def uncertain_text(box: Box, mixes: Iterable[Mix]) -> str:
+    """Which own paints make mixes of a plan that want trying; "" for none. Said once for a plan."""
+    keys = dict.fromkeys(
+        key
+        for mix in mixes
+        if (known := _worth_saying(box, mix)) is not None
+        for key in (known.hardly or known.own[:1])
+    )
+    if not keys:
+        return ""
+    names = listed([paint_name(box.paint(key)) for key in keys])
+    return translate("mix", "Try mixes with {paints} on a scrap first.").format(paints=names)
+
+
+def _worth_saying(box: Box, mix: Mix) -> MixKnown | None:
+    known = mix_known(box, mix.loads_ml) if mix.parts else None
+    if known is None or (known.error <= TRY_FROM and not known.hardly):
+        return None
+    return known
+
+
+def _only_guide(known: MixKnown) -> bool:
+    return bool(known.hardly) or known.error > GUIDE_FROM

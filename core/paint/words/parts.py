@@ -11,6 +11,7 @@ from core.paint.box.names import paint_name
 from core.paint.mixture.mix import Mix
 from core.paint.mixture.strength import Strength
 from core.paint.planned import PlannedMix
+from core.paint.words.own import uncertain_text
 
 
 def parts_text(box: Box, mix: Mix) -> str:
@@ -26,10 +27,15 @@ def parts_text(box: Box, mix: Mix) -> str:
 
 
 def parts_note(box: Box, mixes: Iterable[Mix]) -> str:
-    """That parts hold for the measured make, and which paint to begin with less of.
+    """That parts hold for the measured make or the class's own, and what to begin with less of.
 
-    Said once for a plan; empty where no mix has two paints to count.
+    Said once for a plan; of mixes with two paints to count, and of own paints hardly known.
     """
+    every = list(mixes)
+    return " ".join(filter(None, (_make_note(box, every), uncertain_text(box, every))))
+
+
+def _make_note(box: Box, mixes: Sequence[Mix]) -> str:
     mixed = [mix for mix in mixes if len(mix.parts) > 1]
     if not mixed:
         return ""
@@ -37,6 +43,8 @@ def parts_note(box: Box, mixes: Iterable[Mix]) -> str:
     strong = [
         paint_name(paint) for paint in box.paints if paint.key in used and paint.tints_strongly
     ]
+    if all(box.paint(key).card is not None for key in used):
+        return translate("mix", "Parts fit your own paints, as your card shows them.")
     if not strong:
         return translate(
             "mix", "Parts fit the paints that were measured; yours may be stronger: try a scrap."

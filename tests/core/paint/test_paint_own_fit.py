@@ -23,7 +23,8 @@ from core.paint.own.problem import Problem, Samples, Spreads
 from core.paint.own.solve import solve
 from core.paint.pigment.film import film_reflectance, paper_inside
 from core.paint.pigment.measured import half_load_ml, measured_paints
-from core.paint.words.own import own_paints_text
+from core.paint.words.own import own_paints_short, own_paints_text
+from core.paint.words.parts import parts_note
 
 DATA = measured_paints()
 
@@ -252,3 +253,25 @@ def test_a_damaged_card_is_refused_in_one_sentence(box, damage):
     value["paints"][-1]["card"] = {**value["paints"][-1]["card"], **damage}
     with pytest.raises(BoxError, match="damaged: read the card's picture again"):
         box_from_json(value)
+
+
+def test_a_plan_says_once_which_own_paints_want_trying(box, fitted):
+    card = fitted.cards["own_crimson"]
+    ways = tuple(tuple(3 * v for v in way) for way in card.directions)
+    paint = replace(box.paint("own_crimson_of_ours"), card=replace(card, directions=ways))
+    ours = Box("ours", (*TWELVE_PAN.paints, paint))
+    unsure = make_mix(ours, {paint.key: 2, "ultramarine": 1}, 0.0008)
+    sure = make_mix(ours, {"crimson": 2, "ultramarine": 1}, 0.0008)
+    assert own_paints_short(ours, unsure) in ("try it first", "only a guide")
+    assert own_paints_short(ours, sure) == ""
+    note = parts_note(ours, [unsure, sure, unsure])
+    assert note.endswith("Try mixes with crimson of ours on a scrap first.")
+    assert "scrap first" not in parts_note(ours, [sure])
+    known = replace(paint, card=card_known_exactly(card))
+    alone = Box("own", (known, replace(known, key="own_other", name="other")))
+    mix = make_mix(alone, {known.key: 2, "own_other": 1}, 0.0008)
+    assert parts_note(alone, [mix]) == "Parts fit your own paints, as your card shows them."
+
+
+def card_known_exactly(card):
+    return replace(card, directions=(), trust="known well")
