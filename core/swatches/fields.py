@@ -170,7 +170,8 @@ def _word(
     apart = float(np.abs(np.median(above - below, axis=0)).min())
     if float(np.quantile(both, 0.9)) > HARD_SHADOW or max(jump, apart) > ACROSS:
         return "hard shadow"
-    for seen, fitted in ((strips.above, above), (strips.below, below)):
+    for noisy, fitted in ((strips.above, above), (strips.below, below)):
+        seen = _calm(noisy)
         beside = _from_paper(_Lab(np.exp(np.minimum(seen - fitted, 0.0)))) > PAINTED
         own = seen - seen.mean(axis=1, keepdims=True) - tint
         coloured = _from_paper(_Lab(np.exp(own))) > PAINTED
@@ -207,6 +208,16 @@ def _middle(relative: Floats) -> Floats:
     cut = round((len(relative) - MIDDLE * HEIGHT * PX_PER_MM) / 2)
     ends = int(ENDS_MM * PX_PER_MM)
     return relative[cut : len(relative) - cut, ends:-ends]
+
+
+def _calm(seen: Floats) -> Floats:
+    """The paper's colour along the field without a picture's noise, over some millimetres."""
+    wide = STEP_MM * PX_PER_MM
+    sums = np.concatenate([np.zeros((1, 3)), np.cumsum(seen, axis=0)])
+    means = (sums[wide:] - sums[:-wide]) / wide
+    middle = np.clip(np.arange(len(seen)) - wide // 2, 0, len(means) - 1)
+    calm: Floats = means[middle]
+    return calm
 
 
 def _jump(seen: Floats) -> float:
