@@ -5151,6 +5151,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>papel sin pintar</translation>
     </message>
     <message>
+        <source>Parts fit your own paints, as your card shows them.</source>
+        <translation>Las partes valen para tus propias pinturas, tal como las muestra tu carta.</translation>
+    </message>
+    <message>
         <source>no paint</source>
         <translation>sin pintura</translation>
     </message>
@@ -5893,6 +5897,18 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>{paint} is known from your card: try it on a scrap first.</source>
         <translation>{paint}: se conoce por tu carta. Pruébala antes en un papel suelto.</translation>
+    </message>
+    <message>
+        <source>only a guide</source>
+        <translation>solo una guía</translation>
+    </message>
+    <message>
+        <source>try it first</source>
+        <translation>pruébala antes</translation>
+    </message>
+    <message>
+        <source>Try mixes with {paints} on a scrap first.</source>
+        <translation>Prueba antes en un papel suelto las mezclas con {paints}.</translation>
     </message>
 </context>
 <context>
