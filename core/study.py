@@ -142,7 +142,7 @@ def without_work(study: Study) -> Study:
     >>> without_work(done) == Study(title="dusk")
     True
     """
-    return replace(study, sheets=(None, None), worksheet=Worksheet(), hands=())
+    return replace(study, sheets=(None, None), worksheet=Worksheet(), hands=(), scraps=())
 
 
 def with_bands(study: Study, bands: Bands) -> Study:

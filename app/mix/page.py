@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QMimeData, QPoint, QSize, Qt
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
@@ -21,7 +23,6 @@ from app.mix.plan_bar import PlanBar
 from app.mix.plan_panel import PlanPanel
 from app.mix.plan_view import plan_view
 from app.mix.rows import MixRows, RowsContent
-from app.mix.scrap_control import ScrapControl
 from app.mix.views import about_text, band_view, first_to_open
 from app.mix.wishes import WishesMenu
 from app.widgets.sky_wall import SkyWall
@@ -29,6 +30,9 @@ from app.workspace import Menu, Page, Workspace
 from core.i18n import translate
 from core.paint.planned import BandMix, MixPlan
 from core.study import Study
+
+if TYPE_CHECKING:
+    from app.mix.scrap_control import ScrapControl
 
 
 class MixPage(Page):
@@ -65,10 +69,20 @@ class MixPage(Page):
         self._wishes = WishesMenu(workspace.document, workspace.notices, self.edits)
         self._wishes_action = QAction(self)
         self.drying = DryingMenu(workspace.document, self)
-        self.scrap = ScrapControl(self.rows, workspace, self)
+        self._scrap: ScrapControl | None = None
         self._plan_open = False
         self._connect()
         self._show_plan(workspace.planner.plan)
+
+    @property
+    def scrap(self) -> ScrapControl:
+        """The scraps, made when they are first looked at."""
+        if self._scrap is None:
+            from app.mix.scrap_control import ScrapControl  # deferred: start-up time
+
+            self._scrap = ScrapControl(self.rows, self._workspace, self)
+            self._scrap.set_plan(self._plan_now(), self._letter(self.chosen))
+        return self._scrap
 
     @property
     def chosen(self) -> int:
@@ -112,7 +126,7 @@ class MixPage(Page):
             self.plan_bar.button.setFocus(Qt.FocusReason.TabFocusReason)
 
     def take(self, mime: QMimeData) -> bool:
-        return self.scrap.take(mime)
+        return self.rows.detail.scrap.isVisible() and self.scrap.take(mime)
 
     # Connections
 
@@ -138,6 +152,7 @@ class MixPage(Page):
         detail.back_asked.connect(lambda: self._wishes.search_again(self._letter(self.chosen)))
         detail.wishes_asked.connect(self._open_wishes)
         detail.toner_asked.connect(self._look_at_toner)
+        detail.stage_chosen.connect(lambda key: self.scrap if key == "scrap" else None)
         self.plan_bar.asked.connect(lambda: self.show_plan(True))
         self.plan.print_asked.connect(lambda: workspace.cards.open("plan"))
         self.plan.closed.connect(lambda: self.show_plan(False))
@@ -239,7 +254,8 @@ class MixPage(Page):
     def _show_rows(self) -> None:
         plan = self._plan_now()
         self._show_action()
-        self.scrap.set_plan(plan, self._letter(self.chosen))
+        if self._scrap is not None:
+            self._scrap.set_plan(plan, self._letter(self.chosen))
         if plan is None:
             self.rows.set_content(RowsContent(), 0)
             return

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from app.drawing.mix.scrap import ScrapPictureView, StrokeMark, TryChip
 from app.mix.scrap_desk import ScrapDesk
+from app.mix.scrap_shown import ScrapStageView
 from core.i18n import translate
 from core.paint.planned import MixPlan
 from core.reading.reading import read_colour
@@ -24,47 +23,6 @@ from core.words.names import hue_short
 
 MOST_TRIES = 3
 """Of a band's kept scraps, so many are shown: the last ones."""
-
-
-@dataclass(frozen=True, eq=False)
-class ScrapStageView:
-    """Everything the stage shows.
-
-    Attributes
-    ----------
-    title, lead, words : str
-        The title; what to do; what the stroke is, and what else to know.
-    picture : ScrapPictureView or None
-    said : str
-        Of the picture, for a screen reader.
-    chips : tuple of TryChip
-    letter : str or None
-        The chosen stroke's band.
-    letters : tuple of str
-        Bands it could be for.
-    busy, mixed_before, fresh, can_keep : bool
-    take_out : str
-        What the button says that takes the last kept scrap out; empty without one.
-    """
-
-    title: str = ""
-    lead: str = ""
-    words: str = ""
-    picture: ScrapPictureView | None = None
-    said: str = ""
-    chips: tuple[TryChip, ...] = ()
-    letter: str | None = None
-    letters: tuple[str, ...] = ()
-    busy: bool = False
-    mixed_before: bool = False
-    fresh: bool = False
-    can_keep: bool = False
-    take_out: str = ""
-
-    @property
-    def spoken_chips(self) -> tuple[str, ...]:
-        """The chips in words."""
-        return tuple(f"{chip.name}: {chip.note}." for chip in self.chips)
 
 
 def scrap_view(

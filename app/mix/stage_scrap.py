@@ -10,7 +10,7 @@ from app.drawing.mix.scrap import TriesView, paint_tries, tries_height
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.mix.scrap_picture import ScrapPicture
-from app.mix.scrap_view import ScrapStageView
+from app.mix.scrap_shown import ScrapStageView
 from app.mix.stage import LEFT, Stage
 from app.widgets.buttons import EdgeButton
 from app.widgets.flow import FlowLayout

@@ -138,6 +138,7 @@ def _band(held: Held, box: Box) -> dict[str, Any]:
             "got_in": advice.got_in,
             "got_in_chance": round(advice.got_in_chance, 2),
             "serves": advice.serves,
+            "one_puddle": advice.one_puddle,
         },
         "sentences": list(advice_sentences(held, box, Wording())),
     }

@@ -33,6 +33,10 @@ ALIKE = 0.3
 
 SERVES_BAND_WITHIN = 4.0
 
+ONE_PUDDLE = 12.0
+"""`Puddle.misfit` from which strokes are not taken for one puddle's: chi square of three readings
+is above 11.3 once in a hundred."""
+
 _THIN, _THICK = 0.75, 1.4
 
 
@@ -80,6 +84,8 @@ class Advice:
         Chance that it did, 0..1.
     serves : str or None
         Of a puddle to be given up: the letter of the band it would serve as it is.
+    one_puddle : bool
+        Whether the strokes agree with one puddle.
     """
 
     deed: Deed
@@ -90,6 +96,7 @@ class Advice:
     got_in: str | None
     got_in_chance: float
     serves: str | None
+    one_puddle: bool = True
 
 
 def advise(
@@ -152,6 +159,7 @@ def advise(
         got_in=got_in,
         got_in_chance=chance,
         serves=_served(puddle, other_bands or {}) if begin else None,
+        one_puddle=puddle.misfit <= ONE_PUDDLE,
     )
 
 

@@ -82,6 +82,9 @@ class Puddle:
         Strength of the last stroke.
     got_in : ndarray, shape (paints,)
         Chance that each paint got in that does not belong; 0 for those of the mix.
+    misfit : float
+        How badly its strokes agree with one puddle: the squares of what is off, in spreads, a
+        stroke; near 0 for a single stroke.
     """
 
     paints: Paints
@@ -91,6 +94,7 @@ class Puddle:
     weight: Floats
     load_ml: Floats
     got_in: Floats
+    misfit: float = 0.0
 
     @property
     def middle(self) -> Floats:
@@ -146,6 +150,8 @@ def estimate(
         weight=weight / weight.sum(),
         load_ml=load_ml * np.exp(LOAD_SPREAD * drawn[:, -1]),
         got_in=got_in,
+        misfit=float((model.residuals(means, np.arange(len(means))) ** 2).sum(-1).min())
+        / len(strokes),
     )
 
 

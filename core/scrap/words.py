@@ -116,6 +116,12 @@ def advice_sentences(held: Held, box: Box, wording: Wording) -> tuple[str, ...]:
         )
     near = all(getattr(held.checks[-1], quality) == "matches" for quality in COLOUR_QUALITIES)
     said = [_deed(held.letter, advice, mix, box, near=near)]
+    if not advice.one_puddle:
+        said.append(
+            translate("scrap", "The strokes do not look like one mix: give each its own band.")
+            if len(held.strokes) > 1
+            else translate("scrap", "It does not follow from the try before: is it a fresh puddle?")
+        )
     if advice.deed == "add":
         said.append(_then(advice.addition, wording))
         if advice.other is not None:

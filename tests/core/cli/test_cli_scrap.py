@@ -43,7 +43,7 @@ def test_strokes_as_json_all_for_one_band(scrap: Path, capsys: pytest.CaptureFix
     stroke = band["strokes"][0]
     assert set(stroke["verdicts"]) == {"hue", "value", "intensity"}
     assert set(band["advice"]) == {
-        "deed", "add", "or", "as_it_is", "got_in", "got_in_chance", "serves"
+        "deed", "add", "or", "as_it_is", "got_in", "got_in_chance", "serves", "one_puddle"
     }  # fmt: skip
     assert band["advice"]["deed"] in ("serves", "water", "stronger", "add", "begin again")
 

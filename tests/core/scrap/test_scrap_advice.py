@@ -98,6 +98,17 @@ def _spread(puddle: object) -> float:
     return float(puddle.weight @ (ratio - middle) ** 2)  # type: ignore[attr-defined]
 
 
+def test_strokes_of_two_mixes_are_told() -> None:
+    orange = stroke_of({"mid_yellow": 3.0, "warm_red": 1.0}, 0.004)
+    violet = stroke_of({"ultramarine": 2.0, "crimson": 3.0}, 0.006)
+    alike = stroke_of({"ultramarine": 2.0, "crimson": 3.0}, 0.003)
+    told = [
+        advise(TWELVE_PAN, VIOLET, VIOLET.Lab, strokes).one_puddle
+        for strokes in ([violet, orange], [violet, alike])
+    ]
+    assert told[:2] == [False, True]
+
+
 def test_a_second_try_counts_what_was_added() -> None:
     first = stroke_of({"ultramarine": 1.0, "crimson": 3.0}, 0.006)
     after = stroke_of({"ultramarine": 2.0, "crimson": 3.0}, 0.006, {"ultramarine": 1.0})
