@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QMimeData, QSize
 from PySide6.QtGui import QAction
@@ -13,7 +14,6 @@ from app.cards.control import CardControl
 from app.files.opening import Opener
 from app.files.study_files import StudyFiles
 from app.services.checker import Checker
-from app.services.class_set.desk import ClassDesk
 from app.services.notices import Notices
 from app.services.planner import Planner
 from app.services.reader import Reader
@@ -22,6 +22,9 @@ from app.state.document import Document
 from app.state.settings import Preferences
 from app.state.speech import Speech
 from core.pictures import PictureStore
+
+if TYPE_CHECKING:
+    from app.services.class_set.desk import ClassDesk
 
 Menu = Literal["study", "edit", "view", "help"]
 
@@ -40,8 +43,8 @@ class Workspace:
         The teacher's own paint boxes.
     cards : CardControl
         Where a card is asked for: `cards.open("worksheet")`.
-    desk : ClassDesk
-        The class set that is open, if one is.
+    make_desk : callable
+        Gives the `desk`, made when it is first wanted: most starts open no class set.
     """
 
     document: Document
@@ -56,7 +59,12 @@ class Workspace:
     checker: Checker
     speech: Speech
     cards: CardControl
-    desk: ClassDesk
+    make_desk: Callable[[], ClassDesk]
+
+    @property
+    def desk(self) -> ClassDesk:
+        """The class set that is open, if one is."""
+        return self.make_desk()
 
 
 class Page(QWidget):

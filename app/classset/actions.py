@@ -40,9 +40,10 @@ class ClassActions(QObject):
 
     # Menus
 
-    def menu(self, parent: QWidget) -> QMenu:
-        """The submenu of the window's first menu."""
-        menu = QMenu(translate("menu", "Class s&et"), parent)
+    def fill_menu(self, menu: QMenu) -> None:
+        """The submenu of the window's first menu; a second time nothing is added."""
+        if menu.actions():
+            return
         add = partial(self._add, menu)
         add(translate("menu", "&New class set..."), self.new)
         add(translate("menu", "&Open a class set..."), self.choose)
@@ -79,7 +80,6 @@ class ClassActions(QObject):
         menu.aboutToShow.connect(follow)
         self._desk.opened.connect(follow)
         follow()
-        return menu
 
     def print_actions(self, menu: QMenu) -> tuple[QAction, ...]:
         """One for each print."""

@@ -18,7 +18,6 @@ from app.files.pasted import png_of
 from app.files.recent import Recent
 from app.files.study_files import Arrived, StudyFiles, arrived
 from app.services.notices import Notices
-from core.class_set.folder import FILE_NAME, holds_class_set
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.photo import open_photo
@@ -53,10 +52,14 @@ class Opener(QObject):
 
     def open_path(self, path: Path) -> None:
         """Open a file, a class set by its folder or the file in it, or look through a folder."""
-        folder = path.parent if path.name == FILE_NAME else path
-        if self.take_class is not None and holds_class_set(folder):
-            self.take_class(folder)
-            return
+        if self.take_class is not None and (path.suffix == ".json" or path.is_dir()):
+            # deferred: start-up time
+            from core.class_set.folder import FILE_NAME, holds_class_set
+
+            folder = path.parent if path.name == FILE_NAME else path
+            if holds_class_set(folder):
+                self.take_class(folder)
+                return
         if self.take_folder is not None and path.is_dir():
             self.take_folder(path)
             return

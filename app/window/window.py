@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from functools import partial
+from functools import cached_property, partial
 from importlib import import_module
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QMimeData, QSize
 from PySide6.QtGui import (
@@ -20,7 +21,6 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from app.cards.control import CardControl
-from app.classset.actions import ClassActions
 from app.classview.room import ClassRoom
 from app.errors import install_hook
 from app.files.files_ask import ask_title
@@ -30,7 +30,6 @@ from app.files.recent import Recent
 from app.files.study_files import StudyFiles
 from app.read.page import ReadPage
 from app.services.checker import Checker
-from app.services.class_set.desk import ClassDesk
 from app.services.notices import NoticeDisplay, Notices
 from app.services.planner import Planner
 from app.services.reader import Reader
@@ -54,6 +53,10 @@ from core.file_sentences import shown_name
 from core.i18n import translate
 from core.pictures import PictureStore
 from core.study import with_title
+
+if TYPE_CHECKING:
+    from app.classset.actions import ClassActions
+    from app.services.class_set.desk import ClassDesk
 
 CLASS_PAGE = "classset"
 """The page that is there only while a class set is open."""
@@ -88,7 +91,7 @@ class Window(QMainWindow):
         self.pictures = PictureStore()
         self.reader = Reader(self.document, self.notices, self)
         recent = Recent(self._folder)
-        data = data or (self._folder / "data" if folder else data_folder())
+        self._data = data = data or (self._folder / "data" if folder else data_folder())
         boxes = SavedBoxes(self._folder / "boxes")
         last_box = LastBox(self.document, boxes, self.notices, self._folder, self)
         self.files = StudyFiles(
@@ -109,7 +112,6 @@ class Window(QMainWindow):
             self.files,
             self,
         )
-        self.desk = ClassDesk(self.notices, data, self)
         self.workspace = Workspace(
             document=self.document,
             reader=self.reader,
@@ -123,7 +125,7 @@ class Window(QMainWindow):
             checker=self.checker,
             speech=self.speech,
             cards=self.cards,
-            desk=self.desk,
+            make_desk=lambda: self.desk,
         )
         self.class_room = ClassRoom(self.workspace, self)
         self._may_close = False
@@ -135,7 +137,6 @@ class Window(QMainWindow):
         # A study and a class set are undone apart: by the page that is shown.
         self._undo = QUndoGroup(self)
         self._undo.addStack(self.document.stack)
-        self._undo.addStack(self.desk.document.stack)
         undo = self._undo.createUndoAction(self, translate("menu", "&Undo"))
         undo.setShortcut(QKeySequence(QKeySequence.StandardKey.Undo))
         redo = self._undo.createRedoAction(self, translate("menu", "&Redo"))
@@ -147,15 +148,13 @@ class Window(QMainWindow):
         self._stack = QStackedWidget(self)
         self._assemble()
         self.preferences_control = PreferencesControl(self.preferences, self)
-        self.class_actions = ClassActions(self.workspace, self)
-        self.opener.take_many = self.class_actions.take_many
-        self.opener.take_class = self.class_actions.open_path
+        self.opener.take_many = lambda paths: self.class_actions.take_many(paths)
+        self.opener.take_class = lambda path: self.class_actions.open_path(path)
         self.opener.take_folder = self.choose_sky
         self._menus = WindowMenus(
             self,
             self.header,
             self.workspace,
-            self.class_actions,
             Commands(
                 ask_for_title=self.ask_for_title,
                 choose_sky=self.choose_sky,
@@ -164,15 +163,14 @@ class Window(QMainWindow):
                 print_card=self.cards.open,
                 show_preferences=self.preferences_control.show,
                 toggle_class_view=self._toggle_class_view,
+                fill_class_menu=lambda menu: self.class_actions.fill_menu(menu),
             ),
         )
         self.help = self._menus.help
         for kind in PAGES:
             self.header.add_tab(kind.title())
         self.header.page_chosen.connect(self.show_page)
-        self.desk.opened.connect(self._on_class_set)
-        self.desk.changed.connect(lambda before, after: self._show_title())
-        self._on_class_set()
+        self.header.set_tab_shown(self._class_index, False)
         self.document.study_changed.connect(lambda before, after: self._show_title())
         self.document.unsaved_changed.connect(lambda unsaved: self._show_title())
         self.files.place_changed.connect(self._show_title)
@@ -191,9 +189,8 @@ class Window(QMainWindow):
         self._stack.setCurrentWidget(self._scrolls[index])
         self.header.show_page(index)
         self._menus.show_page(page)
-        of_class = PAGES[index].key == CLASS_PAGE
-        document = self.desk.document if of_class else self.document
-        self._undo.setActiveStack(document.stack)
+        of_class = index == self._class_index
+        self._undo.setActiveStack((self.desk.document if of_class else self.document).stack)
         self._show_title()
 
     def page(self, key: str) -> Page:
@@ -208,21 +205,47 @@ class Window(QMainWindow):
         self._warmup = Warmup(self._steps_ahead(), lambda: wait_for_tasks(0), self)
         self._warmup.begin()
 
-    def _on_class_set(self) -> None:
-        """Another class set is open, or none: its tab comes or goes."""
-        index = next(i for i, kind in enumerate(PAGES) if kind.key == CLASS_PAGE)
-        there = self.desk.class_set is not None
-        self.header.set_tab_shown(index, there)
-        if there:
-            self.show_page(index)
-            self._pages[index].take_focus()
-        elif self._of_class:
-            self.show_page(0)
+    @cached_property
+    def desk(self) -> ClassDesk:
+        """The class set that is open; made when it is first wanted."""
+        from app.services.class_set.desk import ClassDesk  # deferred: start-up time
+
+        desk = ClassDesk(self.notices, self._data, self)
+        self._undo.addStack(desk.document.stack)
+        desk.opened.connect(self._on_class_set)
+        desk.changed.connect(lambda before, after: self._show_title())
+        return desk
+
+    @cached_property
+    def class_actions(self) -> ClassActions:
+        """What is asked of class sets."""
+        from app.classset.actions import ClassActions  # deferred: start-up time
+
+        return ClassActions(self.workspace, self)
+
+    @property
+    def _class_index(self) -> int:
+        return next(i for i, kind in enumerate(PAGES) if kind.key == CLASS_PAGE)
+
+    @property
+    def _holds_class(self) -> bool:
+        """Whether a class set is open; asking makes no desk."""
+        return "desk" in self.__dict__ and self.desk.class_set is not None
 
     @property
     def _of_class(self) -> bool:
         """Whether what is shown is the class set's."""
-        return self._undo.activeStack() is self.desk.document.stack
+        return "desk" in self.__dict__ and self._undo.activeStack() is self.desk.document.stack
+
+    def _on_class_set(self) -> None:
+        """Another class set is open, or none: its tab comes or goes."""
+        index = self._class_index
+        self.header.set_tab_shown(index, self._holds_class)
+        if self._holds_class:
+            self.show_page(index)
+            self._pages[index].take_focus()
+        elif self._of_class:
+            self.show_page(0)
 
     def _toggle_class_view(self) -> None:
         """The page shown may have something for the class; else it is the class view."""
@@ -234,7 +257,7 @@ class Window(QMainWindow):
 
     def _steps_ahead(self) -> Iterator[Callable[[], object]]:
         for index, kind in enumerate(PAGES):
-            if index not in self._pages:
+            if index not in self._pages and kind.key != CLASS_PAGE:
                 yield partial(import_module, kind.module)
                 yield partial(self._make_page, index)
 
@@ -348,7 +371,7 @@ class Window(QMainWindow):
             event.ignore()
             self.files.leaving(self._close_now)
             return
-        if self.desk.class_set is not None:
+        if self._holds_class:
             event.ignore()
             self.desk.close(self._close_now)
             return

@@ -6,9 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QMenu, QWidget
 
-from app.classset.actions import ClassActions
 from app.widgets.actions import make_action
 from app.widgets.buttons import InkButton
 from app.window.header import Header
@@ -31,6 +30,7 @@ class Commands:
     print_card: Callable[[], object]
     show_preferences: Callable[[], None]
     toggle_class_view: Callable[[], None]
+    fill_class_menu: Callable[[QMenu], object]
 
 
 class WindowMenus:
@@ -49,14 +49,12 @@ class WindowMenus:
         window: QWidget,
         header: Header,
         workspace: Workspace,
-        class_actions: ClassActions,
         commands: Commands,
     ) -> None:
         """`window` owns the actions; undo and redo are the header's."""
         self._owner = window
         self._header = header
         self._do = commands
-        self._class_actions = class_actions
         self._page_actions: dict[Menu, list[QAction]] = {name: [] for name in _MENUS}
         self._marks: dict[str, QAction] = {}
         self._fill_study(workspace)
@@ -94,7 +92,10 @@ class WindowMenus:
             self._owner, translate("menu", "&Print a card..."), self._do.print_card, keys
         )
         menu.insertAction(self._marks["study"], card)
-        menu.insertMenu(self._marks["study"], self._class_actions.menu(menu))
+        class_menu = QMenu(translate("menu", "Class s&et"), menu)
+        # What is in it comes in when it is first wanted: most starts open no class set.
+        class_menu.aboutToShow.connect(lambda: self._do.fill_class_menu(class_menu))
+        menu.insertMenu(self._marks["study"], class_menu)
 
     def _fill_edit(self) -> None:
         menu = self._header.menu("edit")

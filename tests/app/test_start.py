@@ -27,11 +27,14 @@ def modules_after(code: str) -> set[str]:
 def test_the_window_waits_for_no_page_but_the_first() -> None:
     found = modules_after("import app.start, app.read.page")
     later = {
+        "app.classset.actions",
         "app.mix.page",
         "app.worksheet.page",
         "app.classview.view",
         "app.guide.window",
         "core.paint.plan",
+        "core.class_set.folder",
+        "core.class_set.pool",
         "core.sheet.check",
         "importlib.metadata",
         "colour",

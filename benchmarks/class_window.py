@@ -1,0 +1,207 @@
+"""The window while a class's sheets are brought in and checked: how long it stands still.
+
+Sheets of 12 megapixels from the simulator; few are drawn, and each is used again with another
+ticket's place and other bytes. Marks are typed, bands lit and students walked through meanwhile.
+Told are the longest pause between two beats of the event loop by the clock, and the longest by the
+processor time of the window's own thread: only the second means something on a busy machine. Then
+how long Stop takes until nothing arrives any more, and until the processes are gone.
+
+    python benchmarks/class_window.py [--count 60] [--start 5000]
+"""
+
+from __future__ import annotations
+
+import argparse
+import io
+import os
+import sys
+import tempfile
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+ROOT = Path(__file__).parents[1]
+for extra in ("tests", ""):
+    sys.path.insert(0, str(ROOT / extra))
+
+STILL_LIMIT, STOP_LIMIT = 0.05, 2.0
+
+
+def write_sheets(folder: Path, start: int, count: int) -> bytes:
+    """The class's pictures; gives the photo."""
+    from PIL import Image
+    from simulator.evening import class_scene, class_sheet
+
+    from core.class_set.ticket import Ticket
+
+    base = class_scene(start)
+    whole = []
+    for k in range(min(count, 6)):
+        ticket = Ticket("7K3Q", k + 1, "1")
+        data, _ = class_sheet(base, start + k, ticket, size=(2016, 1512))
+        whole.append(Image.open(io.BytesIO(data)).resize((4032, 3024), Image.Resampling.BICUBIC))
+    for k in range(count):
+        # A row of pixels moved makes it another picture of the same sheet.
+        image = whole[k % len(whole)].crop((0, k // len(whole), 4032, 3024))
+        image.save(folder / f"IMG_{2000 + k}.jpg", quality=90)
+    buffer = io.BytesIO()
+    Image.fromarray(base.reference).save(buffer, "PNG")
+    return buffer.getvalue()
+
+
+class Pulse:
+    """Beats every millisecond; remembers the longest pause by the clock and by own work."""
+
+    def __init__(self) -> None:
+        from PySide6.QtCore import QTimer
+
+        self.begin()
+        self._timer = QTimer(interval=1)
+        self._timer.timeout.connect(self._beat)
+        self._timer.start()
+
+    def _beat(self) -> None:
+        now, own = time.perf_counter(), time.thread_time()
+        self.clock = max(self.clock, now - self._last)
+        self.own = max(self.own, own - self._own)
+        self._last, self._own = now, own
+
+    def begin(self) -> None:
+        """Forget what was."""
+        self.clock = self.own = 0.0
+        self._last, self._own = time.perf_counter(), time.thread_time()
+
+    def tell(self, what: str) -> bool:
+        """Print what was seen and begin again; whether the limit held."""
+        print(f"{what}: by own work {self.own * 1000:.0f} ms, by the clock {self.clock * 1000:.0f}")
+        held = self.own <= STILL_LIMIT
+        self.begin()
+        return held
+
+
+def main() -> int:
+    """Print the figures; 1 when a limit is missed."""
+    from PySide6.QtWidgets import QApplication
+
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--count", type=int, default=60)
+    parser.add_argument("--start", type=int, default=5000)
+    args = parser.parse_args()
+    app = QApplication([])
+
+    from app.window.window import Window
+    from core.bands.lines import Bands
+    from core.class_set.model import new_class_set
+    from core.class_set.students import ClassList, Student
+    from core.photo import strip_private
+    from core.pictures import Picture, digest_of
+    from core.study import study_of
+
+    def until(happened: Callable[[], bool], act: Callable[[int], object] | None = None) -> float:
+        began, steps = time.perf_counter(), 0
+        while not happened():
+            app.processEvents()
+            if act is not None and time.perf_counter() - began > 0.25 * (steps + 1):
+                steps += 1
+                act(steps)
+        return time.perf_counter() - began
+
+    held = []
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        (folder / "pictures").mkdir()
+        photo = strip_private(write_sheets(folder / "pictures", args.start, args.count))
+        bands = Bands(1.0, (0.25, 0.5, 0.75))
+        exercise = study_of(Picture("sky.png", digest_of(photo)), bands)
+        students = tuple(Student(k, f"{k:02d}") for k in range(1, 31))
+        window = Window(folder / "settings")
+        window.resize(1366, 768)
+        window.show()
+        desk = window.desk
+        desk.create(
+            folder / "7b", new_class_set("7b", ClassList("7K3Q", students), exercise), photo
+        )
+        until(lambda: desk.class_set is not None)
+        page = window.page("classset")
+        until(lambda: not desk.working)
+        pulse = Pulse()
+        desk.add((folder / "pictures",))
+        brought = until(
+            lambda: not any(one.what == "bringing" for one in desk.underway) and desk.unchecked > 0
+        )
+        held.append(pulse.tell(f"{args.count} pictures brought in, {brought:.0f} s"))
+        # Each picture gets a place, so that the wall is full.
+        from core.class_set import edits
+        from core.class_set.ticket import Slot
+
+        class_set = desk.class_set
+        for k, each in enumerate(class_set.brought):
+            class_set = edits.place(class_set, each.digest, Slot(1 + k // 2 % 30, k % 2))
+        desk.change("place", class_set)
+        part = page.show_part("pin_up")
+        pulse.begin()
+
+        def work(step: int) -> None:
+            part.edit("remark", "x" * (step % 40))
+            if step % 4 == 0:
+                part.choose(step // 4 % 30)
+            if step % 8 == 0:
+                part.show_band(("whole", "A", "C")[step // 8 % 3])
+
+        checked = until(lambda: desk.unchecked <= args.count // 2, work)
+        half = args.count - desk.unchecked
+        held.append(pulse.tell(f"{half} sheets checked, marks typed meanwhile, {checked:.0f} s"))
+        began = time.perf_counter()
+        pids = _children()
+        desk.stop()
+        until(lambda: not desk.underway)
+        quiet = time.perf_counter() - began
+        until(lambda: not _alive(pids))
+        gone = time.perf_counter() - began
+        print(f"stopped: nothing arrives after {quiet:.2f} s, processes gone after {gone:.1f} s")
+        held.append(quiet <= STOP_LIMIT)
+        desk.check()
+        checked = until(lambda: desk.unchecked == 0, work)
+        held.append(pulse.tell(f"the rest, {checked:.0f} s"))
+        until(lambda: not desk.working)
+        part.begin()
+        for place in range(30):
+            part.choose(place)
+            until(lambda: not desk.pictures.working)
+        held.append(pulse.tell("walked through 30 students"))
+        print(f"limits: still {STILL_LIMIT * 1000:.0f} ms, stop {STOP_LIMIT:.0f} s")
+        window.document.mark_saved()
+        window.close()
+        until(lambda: not window.isVisible())
+    return 0 if all(held) else 1
+
+
+def _children() -> list[int]:
+    """The processes this one began (Linux)."""
+    own, found = os.getpid(), []
+    for path in Path("/proc").glob("[0-9]*/stat"):
+        try:
+            fields = path.read_text().rpartition(")")[2].split()
+        except OSError:
+            continue
+        if int(fields[1]) == own:
+            found.append(int(path.parent.name))
+    return found
+
+
+def _alive(pids: list[int]) -> bool:
+    """Whether one of them still runs."""
+    for pid in pids:
+        try:
+            fields = Path(f"/proc/{pid}/stat").read_text().rpartition(")")[2].split()
+        except OSError:
+            continue
+        if fields[0] != "Z":
+            return True
+    return False
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())
