@@ -64,7 +64,7 @@ class ReadActions:
         )
         self._wheel = make_action(
             page,
-            translate("menu", "Wheel on the pho&to"),
+            translate("menu", "Wheel on the &photo"),
             lambda: wheel_on_photo(self._wheel.isChecked()),
             "F6",
         )

@@ -4840,12 +4840,12 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Carp&amp;eta de clase</translation>
     </message>
     <message>
-        <source>Wheel on the pho&amp;to</source>
-        <translation>Círculo sobre la fo&amp;to</translation>
+        <source>Wheel on the &amp;photo</source>
+        <translation>Círculo so&amp;bre la foto</translation>
     </message>
     <message>
         <source>C&amp;hoose a sky...</source>
-        <translation>Elegir un cie&amp;lo...</translation>
+        <translation>Elegir &amp;un cielo...</translation>
     </message>
 </context>
 <context>
