@@ -19,7 +19,9 @@ from app.cards.figures import LEAST_WHEEL, MOST_WHEEL, put_figures
 from app.cards.foot import FOOT, put_foot
 from app.cards.page import Page
 from app.cards.paper import MM, PT, Paper
+from app.cards.patterns import key_height, patterns_of, put_key
 from app.cards.plan_rows import (
+    BW_DENSITIES,
     DENSITIES,
     Density,
     RowView,
@@ -58,6 +60,10 @@ WRITING: Final = 8.0 * MM
 GAP: Final = 4.0 * MM
 
 
+_TOTAL = 34 * MM
+"""Width of the total, beside which the key of the patterns stands."""
+
+
 @dataclass(frozen=True)
 class _Fit:
     """How a page's height is shared out."""
@@ -66,6 +72,7 @@ class _Fit:
     work: Work
     figures: float
     rows: tuple[float, ...]
+    key: bool = False
 
 
 def lay_out_plan(data: CardData, paper: Paper, *, bw: bool = False) -> tuple[Page, ...]:
@@ -98,7 +105,11 @@ def lay_out_plan(data: CardData, paper: Paper, *, bw: bool = False) -> tuple[Pag
     put_figures(page, data, top, fit.figures, bw=bw)
     y = top + fit.figures + GAP
     y = _put_rows(page, rows, fit.rows, fit.density, y, units=data.wording.units, bw=bw)
+    total = y
     y = _put_total(page, data.plan, y)
+    if fit.key:
+        area = paper.inside
+        y = max(y, put_key(page, data.plan, area.left(), total, area.width() - _TOTAL))
     y = put_work(page, fit.work, y + GAP)
     _put_notes(page, y + GAP)
     put_foot(page)
@@ -124,16 +135,24 @@ def _fit(
     """Share the page out; None when even the barest rows do not fit."""
     area = paper.inside
     room = area.bottom() - FOOT - top - 3 * GAP - HEADS - 1.22 * SECOND_BODY - 1.5 * MM
-    for density, notes in (*product(DENSITIES, [True]), *product(DENSITIES[-2:], [False])):
+    fullest = BW_DENSITIES if bw else DENSITIES
+    for density, notes in (*product(fullest, [True]), *product(DENSITIES[-2:], [False])):
+        # Without bars there are no patterns, and nothing for a key to say.
+        keyed = _key_height(plan, area.width()) if bw and density.bar else 0.0
         work = work_of(plan, data.wording.units, area.width(), density.work_size, density.work_gap)
         work = work if notes else replace(work, notes=())
         place = columns(area, density, chips=not bw)
         width = place.text_right - place.text
         heights = [least_height(row, density, width) for row in rows]
-        left = room - work_height(work) - sum(heights) - LEAST_WHEEL
+        left = room - keyed - work_height(work) - sum(heights) - LEAST_WHEEL
         if left >= 0:
-            return _shared(density, work, heights, left)
+            return replace(_shared(density, work, heights, left), key=bw and density.bar)
     return None
+
+
+def _key_height(plan: MixPlan, width: float) -> float:
+    """What the key of the patterns takes beyond the line of the total beside it."""
+    return max(key_height(plan, width - _TOTAL) - line_height(NOTE), 0.0)
 
 
 def _shared(density: Density, work: Work, heights: list[float], left: float) -> _Fit:
@@ -288,7 +307,8 @@ def _row(
         parts=tuple(_part(plan, key, count) for key, count in planned.mix.parts),
     )
     if bw:
-        return row
+        told = patterns_of(plan)
+        return replace(row, patterns=tuple(told[key] for key, _ in planned.mix.parts))
     second = reading.second
     return replace(
         row,

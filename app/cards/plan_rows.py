@@ -11,7 +11,8 @@ from PySide6.QtCore import QRectF
 from app.cards.page import Page
 from app.cards.paper import MM, PT
 from app.cards.write import BODY, GREY, MEDIUM_PEN, NOTE, SECOND_BODY, put_line
-from app.drawing.cards.marks import BoxView, PatternBarView, paint_box, paint_pattern_bar
+from app.drawing.cards.marks import BoxView, paint_box
+from app.drawing.cards.patterns import Pattern, PatternBarView, paint_pattern_bar
 from app.drawing.cards.text import Run, broken, line_height, line_width
 from app.drawing.ink import BLACK
 from app.drawing.marks import (
@@ -60,6 +61,8 @@ class RowView:
     chips : (str, str) or None
         Colours of the photo and of the mix; None on a black-and-white card.
     parts : tuple of (count, colour, ink)
+    patterns : tuple of Pattern
+        Of the parts, on a black-and-white card.
     """
 
     letter: str
@@ -75,6 +78,7 @@ class RowView:
     ml: str = ""
     chips: tuple[str, str | None] | None = None
     parts: tuple[tuple[int, str, str], ...] = ()
+    patterns: tuple[Pattern, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -121,6 +125,13 @@ DENSITIES: Final = (
     Density(9.5 * PT, 9 * PT, False, False, True, 0.7 * MM, 0.2 * MM, 10 * PT, 9 * MM, 13 * MM),
 )
 """From the fullest to the barest; the page takes the first that fits."""
+
+BW_DENSITIES: Final = (
+    *DENSITIES[:3],
+    Density(11 * PT, 10 * PT, True, False, True, 0.8 * MM, 0.3 * MM, 10 * PT),
+    *DENSITIES[3:],
+)
+"""Without swatches the bars, told by patterns, are the last to go."""
 
 
 @dataclass(frozen=True)
@@ -284,8 +295,9 @@ def _put_text(
                 place.text, y + 0.5 * (line.height - BAR), _bar_width(row.parts, width), BAR
             )
             if row.chips is None:
-                counts = tuple(count for count, _, _ in row.parts)
-                page.put(bar, paint_pattern_bar, PatternBarView(counts))
+                counts = (count for count, _, _ in row.parts)
+                told = tuple(zip(counts, row.patterns, strict=True))
+                page.put(bar, paint_pattern_bar, PatternBarView(told))
             else:
                 page.put(bar, paint_parts_bar, PartsBarView(row.parts))
         drop = 0.5 * (line.height - line_height(line.size))

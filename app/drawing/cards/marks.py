@@ -1,4 +1,4 @@
-"""What only printed cards draw: rulers, lines to write on, tick boxes, patterned parts."""
+"""What only printed cards draw: rulers, lines to write on, tick boxes."""
 
 from __future__ import annotations
 
@@ -8,12 +8,9 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
-from app.drawing.ink import BLACK, CHOSEN, WHITE, draw_text, kept, text_size
-from app.drawing.marks import GAP, PartsBarView, parts_cell
+from app.drawing.ink import BLACK, kept
 
 RULE: Final = "#8a8a8a"
-PATTERNS: Final = ("solid", "strokes", "white", "dots")
-"""Fills of a mix's paints on a black-and-white card, in the order of its parts."""
 
 
 @dataclass(frozen=True)
@@ -62,13 +59,6 @@ class BoxView:
     dashed: bool = False
     ticked: bool = False
     colour: str = BLACK
-
-
-@dataclass(frozen=True)
-class PatternBarView:
-    """A parts bar without colour: parts of each paint, in the order of `PATTERNS`."""
-
-    counts: tuple[int, ...]
 
 
 def paint_ruler(painter: QPainter, rect: QRectF, view: RulerView) -> None:
@@ -125,69 +115,6 @@ def paint_box(painter: QPainter, rect: QRectF, view: BoxView) -> None:
             inner = rect.adjusted(side, side, -side, -side)
             painter.drawLine(inner.topLeft(), inner.bottomRight())
             painter.drawLine(inner.topRight(), inner.bottomLeft())
-
-
-def paint_pattern_bar(painter: QPainter, rect: QRectF, view: PatternBarView) -> None:
-    """The parts bar told by patterns: solid, strokes, white, dots; each with its count."""
-    same = PartsBarView(tuple((count, WHITE, BLACK) for count in view.counts))
-    cell, height = parts_cell(rect, same), rect.height()
-    x = rect.left()
-    with kept(painter):
-        for number, count in enumerate(view.counts):
-            area = QRectF(x, rect.top(), count * cell, height)
-            _pattern(painter, area, PATTERNS[number % len(PATTERNS)], 0.05 * height)
-            _ticks(painter, area, count, number == 0)
-            _count(painter, area, count, number == 0)
-            x += count * cell + GAP * height
-
-
-def _pattern(painter: QPainter, area: QRectF, pattern: str, pen: float) -> None:
-    painter.fillRect(area, QColor(BLACK if pattern == "solid" else WHITE))
-    painter.save()
-    painter.setClipRect(area)
-    painter.setPen(QPen(QColor(BLACK), 1.2 * pen))
-    step = 0.22 * area.height()
-    if pattern == "strokes":
-        x = area.left() - area.height()
-        while x < area.right():
-            painter.drawLine(QPointF(x, area.bottom()), QPointF(x + area.height(), area.top()))
-            x += step
-    elif pattern == "dots":
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(BLACK))
-        y, row = area.top() + step / 2, 0
-        while y < area.bottom():
-            x = area.left() + (step / 2 if row % 2 else step)
-            while x < area.right():
-                painter.drawEllipse(QPointF(x, y), 1.5 * pen, 1.5 * pen)
-                x += step
-            y, row = y + step / 2, row + 1
-    painter.restore()
-    edge = QPen(QColor(BLACK), pen)
-    edge.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
-    painter.setPen(edge)
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawRect(area.adjusted(pen / 2, pen / 2, -pen / 2, -pen / 2))
-
-
-def _ticks(painter: QPainter, area: QRectF, count: int, solid: bool) -> None:
-    painter.setPen(QPen(QColor(WHITE if solid else BLACK), 0.05 * area.height()))
-    for part in range(1, count):
-        x = area.left() + area.width() * part / count
-        painter.drawLine(
-            QPointF(x, area.bottom() - 0.22 * area.height()), QPointF(x, area.bottom())
-        )
-
-
-def _count(painter: QPainter, area: QRectF, count: int, solid: bool) -> None:
-    size = min(0.56 * area.height(), 1.5 * area.width())
-    spot = QPointF(area.center().x(), area.top() + 0.46 * area.height())
-    text = str(count)
-    if not solid:  # the number stands on white, whatever the pattern
-        wide = text_size(text, size, CHOSEN)[0] + 0.3 * size
-        patch = QRectF(spot.x() - wide / 2, spot.y() - 0.5 * size, wide, size)
-        painter.fillRect(patch & area.adjusted(1, 1, -1, -1), QColor(WHITE))
-    draw_text(painter, spot, text, size, WHITE if solid else BLACK, CHOSEN)
 
 
 def paint_caution(painter: QPainter, rect: QRectF, view: StrokeView) -> None:
