@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath
 
 from app.canvas.layout import LetterRow
 from app.drawing.ink import BLACK, WHITE, box, haloed, kept
@@ -75,10 +75,18 @@ def paint_lines(painter: QPainter, lines: Sequence[DrawnLine]) -> None:
         paint_line(painter, rect, LineView("heavy" if line.heavy else "plain"))
 
 
-def paint_rival(painter: QPainter, left: float, right: float, y: float) -> None:
-    """A dotted line: the sky might end here too."""
-    rect = QRectF(left, y - HEAVY_PX / 2, right - left, HEAVY_PX)
-    paint_line(painter, rect, LineView("dotted"))
+def paint_rival(
+    painter: QPainter, left: float, right: float, y: float, words: QRectF | None = None
+) -> None:
+    """A dotted line: the sky might end here too. It leaves what stands in `words` free."""
+    crossed = words is not None and words.top() - HEAVY_PX < y < words.bottom() + HEAVY_PX
+    spans = [(left, right)]
+    if crossed and words is not None:
+        spans = [(left, words.left() - 8), (words.right() + 8, right)]
+    for start, end in spans:
+        if end - start > HEAVY_PX:
+            rect = QRectF(start, y - HEAVY_PX / 2, end - start, HEAVY_PX)
+            paint_line(painter, rect, LineView("dotted"))
 
 
 def paint_letters(
@@ -120,10 +128,18 @@ def paint_focus_ring(painter: QPainter, rect: QRectF, radius: float) -> None:
             painter.fillPath(path.subtracted(inside), QColor(colour))
 
 
+def veil_words_place(rect: QRectF, font: QFont, text: str) -> QRectF | None:
+    """Where words stand on the veil; None where there is no room for them."""
+    needed = QRectF(QFontMetricsF(font).boundingRect(text))
+    if needed.width() + 16 > rect.width() or needed.height() + 4 > rect.height():
+        return None
+    needed.moveCenter(rect.center())
+    return needed
+
+
 def paint_veil_words(painter: QPainter, rect: QRectF, font: QFont, text: str) -> None:
     """Words on the veil over what is not sky, where there is room for them."""
-    painter.setFont(font)
-    needed = painter.fontMetrics().boundingRect(text)
-    if needed.width() + 16 <= rect.width() and needed.height() + 4 <= rect.height():
+    if veil_words_place(rect, font, text) is not None:
+        painter.setFont(font)
         painter.setPen(QColor(BLACK))
         painter.drawText(rect, Qt.AlignmentFlag.AlignCenter, text)

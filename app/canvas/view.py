@@ -22,6 +22,7 @@ from app.canvas.painting import (
     paint_lines,
     paint_rival,
     paint_veil_words,
+    veil_words_place,
 )
 from app.drawing.pyramid import Pyramid
 from app.look import look
@@ -177,8 +178,10 @@ class PhotoView(QWidget):
         painter.save()
         painter.setClipRect(photo, Qt.ClipOperation.IntersectClip)
         self._paint_ground(painter, photo, self._bands.horizon)
-        for y in self._rivals:
-            paint_rival(painter, left, right, view.y_px(y))
+        if self._rivals:
+            words = self._ground_words(photo, self._bands.horizon)
+            for y in self._rivals:
+                paint_rival(painter, left, right, view.y_px(y), words)
         painter.restore()
         region = event.region()
         lines = [x for x in self._parts.lines if region.intersects(x.rect.toAlignedRect())]
@@ -192,14 +195,24 @@ class PhotoView(QWidget):
         paint_letters(painter, rows, self._bands.letters, self._chosen, left, radius)
 
     def _paint_ground(self, painter: QPainter, photo: QRectF, horizon: float) -> None:
-        ground = photo.adjusted(0, self._viewport.y_px(horizon) - photo.top(), 0, 0)
+        ground = self._ground(photo, horizon)
         if ground.height() <= 0:
             return
         veil = QColor(look().theme.wall)
         veil.setAlphaF(VEIL_SHARE)
         painter.fillRect(ground, veil)
-        words = translate("canvas", "Not sky: left out of the readings")
-        paint_veil_words(painter, ground, look().type.font("control", FIRST), words)
+        paint_veil_words(painter, ground, look().type.font("control", FIRST), _not_sky())
+
+    def _ground(self, photo: QRectF, horizon: float) -> QRectF:
+        """What is seen below the horizon."""
+        return photo.adjusted(0, self._viewport.y_px(horizon) - photo.top(), 0, 0)
+
+    def _ground_words(self, photo: QRectF, horizon: float) -> QRectF | None:
+        """Where the words stand on what is not sky; None where there are none."""
+        ground = self._ground(photo, horizon)
+        if ground.height() <= 0:
+            return None
+        return veil_words_place(ground, look().type.font("control", FIRST), _not_sky())
 
     def _drawn_parts(self) -> _Parts:
         """Lines and letters as they are now."""
@@ -268,3 +281,7 @@ class PhotoView(QWidget):
     def _place(self) -> None:
         self._grips.place(self._viewport, self._bands, self.height())
         self._parts = self._drawn_parts()
+
+
+def _not_sky() -> str:
+    return translate("canvas", "Not sky: left out of the readings")

@@ -42,7 +42,7 @@ from app.cards.write import (
     put_rule,
 )
 from app.drawing.cards.marks import RULE, WritingView, paint_writing
-from app.drawing.cards.text import line_height
+from app.drawing.cards.text import Run, line_height, line_width
 from core.cards import words
 from core.cards.data import CardData
 from core.colour.contrast import ink_on
@@ -58,10 +58,6 @@ WRITING: Final = 8.0 * MM
 """Room for handwriting, line to line."""
 
 GAP: Final = 4.0 * MM
-
-
-_TOTAL = 34 * MM
-"""Width of the total, beside which the key of the patterns stands."""
 
 
 @dataclass(frozen=True)
@@ -109,7 +105,8 @@ def lay_out_plan(data: CardData, paper: Paper, *, bw: bool = False) -> tuple[Pag
     y = _put_total(page, data.plan, y)
     if fit.key:
         area = paper.inside
-        y = max(y, put_key(page, data.plan, area.left(), total, area.width() - _TOTAL))
+        room = _beside_total(data.plan, area.width())
+        y = max(y, put_key(page, data.plan, area.left(), total, room))
     y = put_work(page, fit.work, y + GAP)
     _put_notes(page, y + GAP)
     put_foot(page)
@@ -150,9 +147,14 @@ def _fit(
     return None
 
 
+def _beside_total(plan: MixPlan, width: float) -> float:
+    """Room for the key of the patterns, beside the total."""
+    return width - line_width((Run(words.amounts_text(plan)),), NOTE) - 6 * MM
+
+
 def _key_height(plan: MixPlan, width: float) -> float:
-    """What the key of the patterns takes beyond the line of the total beside it."""
-    return max(key_height(plan, width - _TOTAL) - line_height(NOTE), 0.0)
+    """What the key takes beyond the line of the total beside it."""
+    return max(key_height(plan, _beside_total(plan, width)) - line_height(NOTE), 0.0)
 
 
 def _shared(density: Density, work: Work, heights: list[float], left: float) -> _Fit:

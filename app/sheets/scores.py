@@ -15,6 +15,7 @@ from core.i18n import translate
 from core.reading.quality import QUALITIES
 from core.sheet.findings.words import quality_word
 from core.sheet.result import Scores
+from core.worksheet.compare import shown_score
 from core.worksheet.worksheet import OwnScores
 
 
@@ -31,9 +32,10 @@ def score_cells(scores: Scores, own: OwnScores) -> tuple[ScoreCell, ...]:
     """The scores in words."""
     cells = []
     for quality in QUALITIES:
-        measured: float | None = getattr(scores, quality)
+        # Whole numbers, as on the worksheet and the cards: the student scores in them too.
+        measured = shown_score(getattr(scores, quality))
         mine = own.of(quality)
-        number = "-" if measured is None else f"{measured:.1f}".removesuffix(".0")
+        number = "-" if measured is None else str(measured)
         said = "" if mine is None else translate("sheets page", "own {score}").format(score=mine)
         cells.append(ScoreCell(quality_word(quality), number, said))
     return tuple(cells)

@@ -20,6 +20,8 @@ from app.widgets.readout_views import ReadoutRow
 BADGES = 52
 CHIPS = 52
 _BAR = 6
+_BASE = 0.74
+"""Of a line's height, where its words stand."""
 _CHIP_CLEAR = 4
 
 
@@ -76,8 +78,9 @@ class Row(ChoiceRow):
                 QPointF(paper.left() + MARGIN, height - 0.7),
                 QPointF(paper.right() - MARGIN, height - 0.7),
             )
+        line = self.first_line()
         for left, cell in zip(self.columns.lefts, self.cells, strict=False):
-            self._paint_cell(painter, paper.left() + left, cell)
+            self._paint_cell(painter, paper.left() + left, cell, line)
         if self.hasFocus() and self._by_key:
             painter.setPen(QPen(QColor(theme.ink), FOCUS_WIDTH))
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -100,9 +103,15 @@ class Row(ChoiceRow):
             view = ChipView(self.view.colour, second=other.colour, share=other.share)
             paint_chip(painter, chip, view)
 
-    def _paint_cell(self, painter: QPainter, left: float, cell: Cell) -> None:
+    def first_line(self) -> float:
+        """Where the first words of all cells stand, however many lines are below them."""
+        tallest = max((sum(part.height for part in cell) for cell in self.cells), default=0.0)
+        pitch = max((cell[0].pitch for cell in self.cells if cell), default=0.0)
+        return (self.height() - tallest) / 2 + _BASE * pitch
+
+    def _paint_cell(self, painter: QPainter, left: float, cell: Cell, line_y: float) -> None:
         theme = look().theme
-        top = (self.height() - sum(part.height for part in cell)) / 2
+        top = line_y - _BASE * cell[0].pitch if cell else 0.0
         for number, part in enumerate(cell):
             first = part.weight >= FIRST
             painter.setFont(font(part.size, part.weight))

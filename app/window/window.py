@@ -331,7 +331,8 @@ class Window(QMainWindow):
             )
         name = translate("window", "Gradewash")
         shown = shown.replace("[*]", "[ * ]")  # Qt's own mark
-        self.setWindowTitle(f"{shown}[*] - {name}" if shown else f"{name}[*]")
+        # The mark that Qt itself sets before the program's name in the titles of dialogs.
+        self.setWindowTitle(f"{shown}[*] \u2014 {name}" if shown else f"{name}[*]")
         self.setWindowModified(unsaved)
 
     def _show_class_title(self) -> None:

@@ -314,3 +314,21 @@ def test_painting_only_what_changed_leaves_no_trace(canvas, qtbot) -> None:
         canvas.update()
         assert partly == on_screen(canvas), (lines, horizon, chosen)
         assert partly != first
+
+
+def test_a_dotted_line_leaves_the_words_on_the_veil_free(qapp) -> None:
+    from PySide6.QtCore import QRectF
+    from PySide6.QtGui import QColor, QImage, QPainter
+
+    from app.canvas.painting import paint_rival
+
+    words = QRectF(140, 30, 120, 20)
+    image = QImage(400, 80, QImage.Format.Format_RGB32)
+    image.fill(QColor("#868686"))
+    painter = QPainter(image)
+    paint_rival(painter, 0, 400, 40, words)
+    painter.end()
+    inside = {image.pixelColor(x, y).name() for x in range(140, 260) for y in range(30, 50)}
+    assert inside == {"#868686"}
+    assert any(image.pixelColor(x, 40).name() != "#868686" for x in range(130))
+    assert any(image.pixelColor(x, 40).name() != "#868686" for x in range(270, 400))

@@ -162,7 +162,7 @@ def test_save_as_leaves_the_first_file_and_keeps_a_title_given_by_hand(
     assert chosen.read_bytes() == first
     assert saved_window.files.path == other
     assert saved_window.document.study.title == "My dusk"
-    assert saved_window.windowTitle() == "My dusk (other.gradewash)[*] - Gradewash"
+    assert saved_window.windowTitle() == "My dusk (other.gradewash)[*] \u2014 Gradewash"
 
 
 def test_what_the_save_dialog_suggests(sky_window, monkeypatch, tmp_path) -> None:

@@ -546,3 +546,16 @@ def test_where_one_band_fills_everything_it_says_that_there_is_no_room(
         assert "no room for the wheel" in window.notice_display.text
     else:
         assert off_the_lit_band(page)
+
+
+def test_the_first_words_of_a_row_stand_on_one_line(sky_window, qtbot) -> None:
+    """Also where one cell wraps and the others do not."""
+    table = read_page(sky_window).table
+    for row in table._rows:
+        first = row.first_line()
+        tallest = max(sum(part.height for part in cell) for cell in row.cells)
+        assert first - row.cells[0][0].pitch <= (row.height() - tallest) / 2 + 1
+        for cell in row.cells:
+            top = first - 0.74 * cell[0].pitch
+            assert top >= -1
+            assert top + sum(part.height for part in cell) <= row.height() + 2
