@@ -385,7 +385,7 @@ def painted_card(world, rng, phone, keys=None):
 def measure_cards(world, args):
     """Whole pictures: found, read and fitted; marks, words, washes, time."""
     for hard in (False, True):
-        truths, judged = {}, Judged()
+        truths, judged, alone, alone_truths = {}, Judged(), Judged(), {}
         off, words, codes, missed, wrong, finding, whole = [], [], 0, 0, 0, [], []
         for number in range(args.cards):
             rng = np.random.default_rng([args.seed, number, 7 + hard])
@@ -416,16 +416,11 @@ def measure_cards(world, args):
             keys = tuple(row.like for row in swatches.rows)
             cards = {own(nature[paint.key]): paint.card for paint in fit.paints}
             read = tuple(key for key in keys if own(key) in cards)
-            judge(
-                world,
-                world.known(keys) if args.wheel is None else DATA,
-                cards,
-                read,
-                judged,
-                truths,
-            )
+            judge(world, DATA, cards, read, judged, truths)
+            fit_alone(world, fit, nature, alone, alone_truths)
         name = "hard pictures" if hard else "usual pictures"
         print(judged.row(f"{name}, eight unknown, found, read, fitted"))
+        print(alone.row(f"{name}, each paint the only unknown one"))
         others = {word: words.count(word) for word in sorted(set(words)) if word != "read"}
         print(
             f"   {args.cards} {name}: not found {missed}, wrong {wrong}, worst mark mm median "
@@ -434,6 +429,23 @@ def measure_cards(world, args):
             f"card to box {np.median(whole):.2f}, at most {max(whole):.2f}",
             flush=True,
         )
+
+
+def fit_alone(world, fit, nature, judged, truths):
+    """Each row of a card that was read, as if all paints but its own were known."""
+    for paint in fit.paints:
+        key = nature[paint.key]
+        fields: dict[int, list] = {}
+        partners = {}
+        for reading in paint.card.readings:
+            fields.setdefault(reading.field, []).append(reading.Lab)
+            partners[reading.field] = nature.get(reading.partner, reading.partner)
+        known = world.known((key,))
+        painted_fields = [
+            PaintedField(own(key), field, partners[field], tuple(Lab))
+            for field, Lab in sorted(fields.items())
+        ]
+        judge(world, known, fit_card(painted_fields, known).cards, (key,), judged, truths)
 
 
 def measure_marks(world, args):

@@ -25,6 +25,8 @@ from core.paint.pigment.film import film_reflectance, paper_inside
 from core.paint.pigment.measured import half_load_ml, measured_paints
 from core.paint.words.own import own_paints_short, own_paints_text
 from core.paint.words.parts import parts_note
+from core.study import Study
+from core.study_file.document import study_from_bytes, study_to_bytes
 
 DATA = measured_paints()
 
@@ -275,3 +277,16 @@ def test_a_plan_says_once_which_own_paints_want_trying(box, fitted):
 
 def card_known_exactly(card):
     return replace(card, directions=(), trust="known well")
+
+
+def test_a_study_carries_its_own_paints(box):
+    opened = study_from_bytes(study_to_bytes(Study("ours", box=box), {})).study
+    one, other = box.paints[-1], opened.box.paints[-1]
+    assert replace(one, card=None) == replace(other, card=None)
+    np.testing.assert_allclose(one.card.K, other.card.K, rtol=1e-4)
+    load = {other.key: 0.001, "ultramarine": 0.002}
+    np.testing.assert_allclose(
+        opened.box.pigments.Lab(opened.box.load_vector(load)),
+        box.pigments.Lab(box.load_vector(load)),
+        atol=0.02,
+    )
