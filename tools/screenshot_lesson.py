@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QWidget
 from core.bands.lines import Bands
 from core.lesson.lesson import Question
 from core.study import SheetEntry, with_bands, with_sheet, with_title, with_worksheet
-from core.worksheet.worksheet import SheetPage, with_page, with_score
+from core.worksheet.worksheet import SheetPage, Worksheet, with_page, with_score
 from tools.screenshot_stage import LARGE_TEXT, PLAIN, WIDE, Stage, scene
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "tests"))
@@ -95,6 +95,16 @@ def lesson_sheets(stage: Stage) -> QWidget | None:
 def lesson_one_sheet(stage: Stage) -> QWidget | None:
     """Sheet 1 alone."""
     whole_lesson(stage, 1)
+    stage.page("sheets")
+    return None
+
+
+@scene(PLAIN, WIDE, LARGE_TEXT)
+def lesson_unscored(stage: Stage) -> QWidget | None:
+    """Sheet 1 is there, its scores are not: the findings wait."""
+    whole_lesson(stage, 1)
+    document = stage.window.document
+    document.change("lesson", with_worksheet(document.study, Worksheet()))
     stage.page("sheets")
     return None
 

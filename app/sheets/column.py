@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from app.drawing.sheets.views import band_rows
 from app.look import look
@@ -45,7 +45,10 @@ class SheetColumn(QWidget):
         column.setSpacing(0)
         column.addWidget(self.strip)
         column.addWidget(self.bands, 1)
-        column.addWidget(self._paper, 1)
+        # What waits is one line: no paper is left empty below it.
+        self._paper.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
+        column.addWidget(self._paper)
+        column.addStretch(0)
         self._fit()
 
     def show_check(

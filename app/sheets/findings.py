@@ -136,6 +136,7 @@ class FindingsPanel(QWidget):
         )
         closed = view.missing is not None
         self.lock.setVisible(closed)
+        self._scroll.setVisible(not closed)
         if view.missing is not None:
             self.lock.set_missing(view.index, view.missing)
         self.sentences.setVisible(bool(view.sentences) and not closed)

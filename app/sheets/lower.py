@@ -44,6 +44,11 @@ class LowerPart(QScrollArea):
         self.findings.setVisible(view is not None)
         if view is not None:
             self.findings.set_view(view)
+            # While they wait, their paper ends below the lock: an empty one would be the loudest
+            # thing on the page.
+            closed = view.missing is not None
+            top = Qt.AlignmentFlag.AlignTop
+            self._row.setAlignment(self.findings, top if closed else Qt.AlignmentFlag(0))
         self.teach.setVisible(nothing)
         for column in self.columns:
             column.setVisible(not nothing)

@@ -103,6 +103,29 @@ def test_a_sheet_from_the_dialog_is_checked_and_waits_for_own_scores(
     assert "high" in page.board.accessibleDescription()
 
 
+def test_the_steps_stand_under_the_columns(page, window) -> None:
+    window.resize(1366, 768)
+    QApplication.processEvents()
+    for parts, picture in zip(page.teach._columns, page.board.shape.pictures, strict=True):
+        for part in parts:
+            left = part.mapTo(page, QPoint(0, 0)).x()
+            assert abs(left - picture.left()) <= 2
+            assert left + part.width() <= page.width()
+
+
+def test_what_waits_leaves_no_paper_empty(page, window, qtbot) -> None:
+    add_sheet(window, 0, painted(raised=0.05))
+    wait_for_checks(window, qtbot)
+    QApplication.processEvents()
+    lock = page.findings.lock
+    below = lock.mapTo(page.findings, QPoint(0, lock.height())).y()
+    assert page.findings.height() - below < 40
+    assert page.columns[0]._paper.height() < 80
+    score_sheet(window, 0)
+    QApplication.processEvents()
+    assert page.findings.height() > 0.9 * page.lower_part.viewport().height()
+
+
 def test_the_teacher_opens_and_closes_what_waits(page, window, qtbot) -> None:
     add_sheet(window, 0, painted())
     wait_for_checks(window, qtbot)
