@@ -252,11 +252,31 @@ def _class_view() -> Chapter:
             Points(
                 (
                     translate("guide", "Arrows go to another band, or click it."),
-                    translate("guide", "T counts hands: choose a guess, type how many."),
                     translate(
                         "guide",
-                        "P goes on along the strip below: water, lay, pull, stop, dry. The drying "
-                        "clock shows what is left; B rings a bell when it ends.",
+                        "T counts hands: choose a guess, type how many. They are kept in the study "
+                        "and stand beside the answer.",
+                    ),
+                    translate(
+                        "guide",
+                        "V holds a viewfinder before the sky: judge the pure colour first. The "
+                        "arrows slide it; Space opens it, and the same colour has its neighbours.",
+                    ),
+                    translate(
+                        "guide",
+                        "P begins the demonstration, which takes the screen: water, one band after "
+                        "another, pull, stop, dry. Clocks show how long the sheet is wet and what "
+                        "is left of the drying; D rings a bell when it ends.",
+                    ),
+                    translate(
+                        "guide",
+                        "W lets the sky paint itself, from the mixes alone, until photo and paint "
+                        "stand edge to edge.",
+                    ),
+                    translate(
+                        "guide",
+                        "F6 gives the photo the full height of a small screen, with wheel and "
+                        "questions over it. Drag the wheel where you want it.",
                     ),
                     translate("guide", "A presenter's remote works: Page Down goes on."),
                 )

@@ -3950,8 +3950,24 @@
         <translation>Las flechas van a otra banda, o haz clic en ella.</translation>
     </message>
     <message>
-        <source>T counts hands: choose a guess, type how many.</source>
-        <translation>T cuenta manos: elige una propuesta y escribe cuántas.</translation>
+        <source>T counts hands: choose a guess, type how many. They are kept in the study and stand beside the answer.</source>
+        <translation>T cuenta manos: elige una respuesta y teclea cuántas. Se guardan en el estudio y aparecen junto a la solución.</translation>
+    </message>
+    <message>
+        <source>V holds a viewfinder before the sky: judge the pure colour first. The arrows slide it; Space opens it, and the same colour has its neighbours.</source>
+        <translation>V pone un visor ante el cielo: juzgad primero el color puro. Las flechas lo mueven; Espacio lo abre, y el mismo color tiene sus vecinos.</translation>
+    </message>
+    <message>
+        <source>P begins the demonstration, which takes the screen: water, one band after another, pull, stop, dry. Clocks show how long the sheet is wet and what is left of the drying; D rings a bell when it ends.</source>
+        <translation>P empieza la demostración, que ocupa la pantalla: agua, una banda tras otra, unir, parar, secar. Unos relojes muestran cuánto lleva mojada la hoja y cuánto queda de secado; D hace sonar un timbre al final.</translation>
+    </message>
+    <message>
+        <source>W lets the sky paint itself, from the mixes alone, until photo and paint stand edge to edge.</source>
+        <translation>W deja que el cielo se pinte solo, con las mezclas nada más, hasta que foto y pintura quedan borde con borde.</translation>
+    </message>
+    <message>
+        <source>F6 gives the photo the full height of a small screen, with wheel and questions over it. Drag the wheel where you want it.</source>
+        <translation>F6 da a la foto toda la altura de una pantalla pequeña, con el círculo y las preguntas encima. Arrastra el círculo adonde quieras.</translation>
     </message>
     <message>
         <source>A presenter&apos;s remote works: Page Down goes on.</source>
@@ -4208,10 +4224,6 @@
     <message>
         <source>Tick the paints your class owns. Each band gets a classroom mix: two primaries or paints on either side of its hue, toned down by the paint nearest its complement; blues by a brown earth, which is a dull orange. Where another mix comes clearly closer it is shown too, with what is odd about it.</source>
         <translation>Marca las pinturas que tiene tu clase. Cada banda recibe una mezcla de aula: dos primarios o pinturas a ambos lados de su matiz, apagada por la pintura más cercana a su complementario; los azules, por una tierra parda, que es un naranja apagado. Donde otra mezcla se acerca claramente más, también se muestra, con lo que tiene de raro.</translation>
-    </message>
-    <message>
-        <source>P goes on along the strip below: water, lay, pull, stop, dry. The drying clock shows what is left; B rings a bell when it ends.</source>
-        <translation>P avanza por la tira de abajo: agua, aplicar, unir, parar, secar. El reloj de secado muestra lo que falta; B toca una campana al terminar.</translation>
     </message>
     <message>
         <source>Which photo of many? Choose a sky, in the Study menu, lays a folder&apos;s photos on the wall and says of each what it would teach, and what speaks against it.</source>
