@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from statistics import median
 from typing import assert_never
 
 from core.class_set.spread import Spread
@@ -21,6 +22,9 @@ MOST = 3
 LEAST = 8
 """Sheets judged below which nothing is said: fewer, all of them off the same way, could be chance
 (see `core.class_set.spread`). A small class gets the counts alone."""
+
+_LEANS = 0.5
+"""Tolerances of value by which a class's washes lean, so that their strength explains a colour."""
 
 
 @dataclass(frozen=True)
@@ -73,10 +77,23 @@ def _steps(first: Sequence[Spread], second: Sequence[Spread]) -> list[Hard]:
         if one.told:
             groups.setdefault((one.letter, one.quality == "placement"), []).append(one)
     ordered = sorted(groups.values(), key=lambda group: -max(one.share_off for one in group))
-    return [_step(group, second if told is first else ()) for group in ordered[:MOST]]
+    later = second if told is first else ()
+    return [_step(group, later, _strength_of(group[0].letter, told)) for group in ordered[:MOST]]
 
 
-def _step(group: list[Spread], later: Sequence[Spread]) -> Hard:
+def _strength_of(letter: str, told: Sequence[Spread]) -> float:
+    """How the class's washes lean in a band: tolerances lighter (+) or darker (-), the middle one.
+
+    A thin wash comes out duller too, and a strong one more intense: then it is the paint in the
+    water that has to be taught, not the complement.
+    """
+    gaps = next(
+        (one.gaps for one in told if (one.letter, one.quality) == (letter, "value")), (0.0,)
+    )
+    return median(gaps)
+
+
+def _step(group: list[Spread], later: Sequence[Spread], lighter: float) -> Hard:
     lead = max(group, key=lambda one: one.share_off)
     ways = listed([_way(one) for one in group])
     # Of two things said together, the smaller count holds for both.
@@ -101,7 +118,9 @@ def _step(group: list[Spread], later: Sequence[Spread]) -> Hard:
         )
         then = translate("class set", "On the second sheets: {n} of {all}.")
         text += " " + then.format(n=still, all=after[0].judged)
-    return Hard("step", lead.letter, tuple(one.quality for one in group), text, _teach(lead))
+    return Hard(
+        "step", lead.letter, tuple(one.quality for one in group), text, _teach(lead, lighter)
+    )
 
 
 def _way(one: Spread) -> str:
@@ -123,7 +142,7 @@ def _way(one: Spread) -> str:
             assert_never(one.quality)
 
 
-def _teach(one: Spread) -> str:
+def _teach(one: Spread, lighter: float) -> str:
     up = one.direction > 0
     if one.quality == "placement":
         return translate(
@@ -139,6 +158,15 @@ def _teach(one: Spread) -> str:
             "class set", "Put more water to the wash, and dry a brush stroke of it on scrap first."
         )
     if one.quality == "intensity":
+        if not up and lighter >= _LEANS:
+            return translate(
+                "class set", "Put more paint into the same water: a wash that is too thin is dull."
+            )
+        if up and lighter <= -_LEANS:
+            return translate(
+                "class set",
+                "Put more water to the wash: what is too strong is too intense as well.",
+            )
         if up:
             return translate(
                 "class set", "Tone the wash down with a little of the complement, drop by drop."

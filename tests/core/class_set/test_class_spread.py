@@ -76,3 +76,23 @@ def test_both_ways_is_no_direction() -> None:
     gaps = (-3.0,) * 10 + (3.0,) * 10
     assert not told_apart([Spread("A", "hue", gaps)])[0].told
     assert replace(Spread("A", "hue", gaps)).direction == 0
+
+
+@pytest.mark.parametrize(
+    ("intensity", "value", "words"),
+    [
+        (-2.0, 0.9, "more paint into the same water"),  # thin, hence dull
+        (-2.0, 0.0, "less of the complement"),  # as light as the photo, and dull
+        (-2.0, -0.9, "less of the complement"),  # dark and dull: too much toned down
+        (2.0, -0.9, "more water"),  # strong, hence intense
+        (2.0, 0.0, "with a little of the complement"),
+    ],
+)
+def test_a_thin_wash_is_told_to_hold_more_paint_and_not_less_complement(
+    intensity: float, value: float, words: str
+) -> None:
+    first = told_apart(
+        [Spread("A", "value", (value,) * 20), Spread("A", "intensity", (intensity,) * 20)]
+    )
+    (step, *_) = found_hard(first, ())
+    assert words in step.teach
