@@ -4875,7 +4875,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>C&amp;hoose a sky...</source>
         <translation>Elegir &amp;un cielo...</translation>
     </message>
-</context>
+<message>
+        <source>Wheel on the pho&amp;to</source>
+        <translation>Círculo sobre la fo&amp;to</translation>
+    </message>
+    </context>
 <context>
     <name>mix</name>
     <message>
@@ -7303,7 +7307,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>It does not follow from the try before: is it a fresh puddle?</source>
         <translation>No sigue de la prueba anterior: ¿es un charco nuevo?</translation>
     </message>
-</context>
+<message>
+        <source>A shadow lies on the paper beside it: photograph it in even light.</source>
+        <translation>Hay una sombra en el papel de al lado: fotografíalo con luz uniforme.</translation>
+    </message>
+    </context>
 <context>
     <name>sheet</name>
     <message>

@@ -29,7 +29,7 @@ from core.scrap.paper import Bools, Floats, Floats32, Paper, find_paper
 Region = tuple[float, float, float, float]
 """Left, top, right, bottom: fractions of the picture's width and height."""
 
-Doubt = Literal["no paper", "over-exposed", "shines", "uneven"]
+Doubt = Literal["no paper", "over-exposed", "shines", "shadow", "uneven"]
 """What makes a stroke's colour uncertain."""
 
 MOST_STROKES = 12
@@ -40,6 +40,8 @@ _LEAST_WIDTH = 0.012  # of its longer side
 _FULL = 0.3  # share of its own box a stroke covers at least
 _SHINE, _SHINES = 1.08, 0.01
 _UNEVEN = 9.0  # spread in the working space of the middle half of a stroke
+_SHADED, _IN_SHADOW = 0.12, 0.12
+"""Natural log by which paper beside a stroke is darker in a shadow; share of it that is."""
 _READ_PIXELS = 4000
 
 
@@ -221,6 +223,8 @@ def _read(paper: Paper, mask: Bools, region: Region | None = None) -> FoundStrok
         doubts.append("over-exposed")
     if paper.bare is not None and _shines(paper.relative[box] / ground, mask[box]):
         doubts.append("shines")
+    if paper.bare is not None and _in_shadow(paper, mask, box):
+        doubts.append("shadow")
     away = np.sqrt(((points - colour) ** 2).sum(-1))
     if np.median(away) > _UNEVEN:
         doubts.append("uneven")
@@ -251,16 +255,34 @@ def _shines(relative: Floats, part: Bools) -> bool:
     return bool((enclosed.mean(-1) > _SHINE).mean() > _SHINES)
 
 
+def _around(mask: Bools, box: tuple[slice, slice]) -> tuple[slice, slice]:
+    """A stroke's box and a little around it."""
+    out = max(4, round(0.03 * max(mask.shape)))
+    return (
+        slice(max(box[0].start - out, 0), box[0].stop + out),
+        slice(max(box[1].start - out, 0), box[1].stop + out),
+    )
+
+
+def _in_shadow(paper: Paper, mask: Bools, box: tuple[slice, slice]) -> bool:
+    """Whether much of the paper beside a stroke is darker than the rest, and as colourless."""
+    from scipy.ndimage import binary_dilation  # deferred: start-up time
+
+    around = _around(mask, box)
+    beside = ~binary_dilation(mask[around], iterations=3)
+    logs = np.log(np.maximum(paper.relative[around][beside], 1e-3))
+    if len(logs) == 0:
+        return False
+    mean = logs.mean(-1)
+    paperlike = (np.abs(logs - mean[:, None]).max(-1) < 0.06) & (mean > -1.0)
+    return bool((paperlike & (mean < -_SHADED)).mean() > _IN_SHADOW)
+
+
 def _ground(paper: Paper, mask: Bools, box: tuple[slice, slice]) -> Floats:
     """What is left of the light on the paper around a stroke, (3,): 1 where the surface fits."""
     if paper.bare is None:
         return np.ones(3)
-    height, width = mask.shape
-    out = max(4, round(0.03 * max(height, width)))
-    around = (
-        slice(max(box[0].start - out, 0), box[0].stop + out),
-        slice(max(box[1].start - out, 0), box[1].stop + out),
-    )
+    around = _around(mask, box)
     near = paper.bare[around]
     if near.sum() < 60:
         return np.ones(3)

@@ -212,6 +212,10 @@ def doubt_text(doubt: Doubt) -> str:
             return translate(
                 "scrap", "It shines: is it still wet? Photograph it dry, from the side."
             )
+        case "shadow":
+            return translate(
+                "scrap", "A shadow lies on the paper beside it: photograph it in even light."
+            )
         case "uneven":
             return translate(
                 "scrap", "The stroke is uneven: its middle is read. Lay one even stroke."

@@ -45,6 +45,8 @@ from core.reading.quality import ChangeFirst, Outcome, Quality, Verdict
 from core.reading.reading import IntensitySaid, IntensityWord, SecondColour, ValueWord, read_colour
 from core.reading.wheel import Family, HueClass, HueReading, Neutral
 from core.reading.wording import Wording
+from core.scrap import words as scrap_words
+from core.scrap.strokes import Doubt
 from core.sheet.findings import words as sheet_words
 from core.sheet.measuring import Corner
 from core.sheet.result import Change
@@ -119,6 +121,7 @@ WORDS: dict[str, tuple[Any, Callable[[Any], str]]] = {
     "verdict": (Verdict, verdicts.verdict_word),
     "outcome": (Outcome, verdicts.outcome_word),
     "label of a card": (Label, label),
+    "doubt of a scrap": (Doubt, scrap_words.doubt_text),
     "quality or change": (ChangeFirst, sheet_words.quality_word),
     "corner": (Corner, sheet_words.corner_word),
     "quality as a title": (Quality, worksheet_words.quality_title),

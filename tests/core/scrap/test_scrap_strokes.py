@@ -105,6 +105,16 @@ def test_a_wet_stroke_shines() -> None:
     assert "shines" in stroke.doubts
 
 
+@pytest.mark.parametrize("shaded", [False, True])
+def test_a_shadow_beside_a_stroke_is_told(shaded: bool) -> None:
+    pixels = scrap_photo([(60.0, 25.0, 20.0)], np.random.default_rng(6), table=False).astype(float)
+    if shaded:
+        left = find_strokes(open_photo(jpeg_of(pixels.astype(np.uint8)))).strokes[0].region[2]
+        pixels[:, round((left - 0.02) * pixels.shape[1]) :] *= 0.8
+    (stroke, *_) = find_strokes(open_photo(jpeg_of(pixels.astype(np.uint8)))).strokes
+    assert ("shadow" in stroke.doubts) == shaded
+
+
 def test_overexposed_paper_is_told() -> None:
     pixels = scrap_photo([(55.0, 20.0, -20.0)], np.random.default_rng(3), cast=0.0).astype(float)
     bright = np.clip(pixels * 1.35, 0, 255).astype(np.uint8)
