@@ -12,9 +12,12 @@ from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtTest import QTest
 
 from app.classview import content
+from app.classview.keys import COMMANDS, key_list
 from app.drawing.classview import layout as layouts
 from app.drawing.classview.lines import room_for
 from app.drawing.classview.names import WedgeName, name_places
+from app.guide.blocks import Terms
+from app.guide.keys import keys as guide_keys
 from core.lesson.lesson import QUESTIONS
 from core.reading.reading import SecondColour
 from core.reading.wheel import FAMILIES
@@ -263,3 +266,19 @@ def test_a_question_takes_the_room_others_can_spare():
     assert places[1].top() - places[0].bottom() == 2
     assert places[-1].bottom() == slots[-1].bottom()
     assert [place.height() for place in room_for(slots, [60, 15, 15])] == [30, 15, 15]
+
+
+def test_every_key_is_in_the_list_and_in_the_guide(qapp):
+    listed = " ".join(key for key, _ in key_list(can_speak=True))
+    terms = [block for block in guide_keys().blocks if isinstance(block, Terms)]
+    told = " ".join(key for key, _ in terms[-1].rows)
+    # Keys that do the same as one that is told.
+    same = ("Left", "Right", "Return", "Enter", "PageUp", "F5")
+    shown = {"Plus": "+", "Minus": "-", "PageDown": "Page Down", "Escape": "Esc"}
+    for key, command in COMMANDS.items():
+        name = key.name.removeprefix("Key_")
+        if name in same:
+            continue
+        words = shown.get(name, name)
+        assert words in listed or command == "keys", command
+        assert words in told or name in ("Up", "Down", "PageDown"), command
