@@ -141,6 +141,7 @@ class Sentences(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAccessibleName(translate("class set page", "What the class found hard"))
         self._sentences: tuple[Hard, ...] = ()
         self._silent = ""
         self._inner = QWidget(self)
@@ -156,10 +157,12 @@ class Sentences(QScrollArea):
         """Show them; `silent` where there is none."""
         self._sentences, self._silent = tuple(sentences), silent
         self._fill()
+        self.setAccessibleDescription(" ".join(self.texts()))
 
     def texts(self) -> list[str]:
         """What can be read."""
-        return [each.text() for each in self._inner.findChildren(QLabel) if each.text()]
+        said = [part for one in self._sentences for part in (one.text, one.teach) if part]
+        return said or [self._silent]
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
