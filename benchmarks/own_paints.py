@@ -34,7 +34,7 @@ from core.errors import SwatchCardError
 from core.paint.box.box import TWELVE_PAN
 from core.paint.own.doubts import doubts_of
 from core.paint.own.fit import PaintedField, fit_card
-from core.paint.own.known import FLOOR, LAMPS, YELLOW_FLOOR, _matched
+from core.paint.own.known import CAUTIOUS, FLOOR, LAMPS, YELLOW_FLOOR, _matched
 from core.paint.own.layer import Lab_slopes, film_slopes
 from core.paint.own.problem import Spreads
 from core.paint.pigment.film import film_reflectance, paper_inside
@@ -205,7 +205,7 @@ def stated(load, K, S, known, cards, key, mixes):
         )
         squared += (_matched(by_theta @ ways.T, by_load) ** 2).sum(axis=(1, 2))
     yellow = np.full(len(mixes), key in YELLOWS)
-    return np.sqrt(squared + np.where(yellow, YELLOW_FLOOR, FLOOR) ** 2)
+    return CAUTIOUS * np.sqrt(squared + np.where(yellow, YELLOW_FLOOR, FLOOR) ** 2)
 
 
 def stand_in(world, keys, judged, truths, nearest):

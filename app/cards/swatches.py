@@ -112,6 +112,9 @@ def _put_heads(page: Page, card: SwatchCard, box: Box) -> None:
     for (left, width), text, note in zip(layout.COLUMNS, heads, (False, *noted), strict=True):
         # A word of its own above the first row's field takes the second line's place.
         most = 1 if note else 2
+        if note and line_width((Run(text),), _HEAD) > width * MM:
+            partner = partner_name(usual[0], card, box)
+            text = translate("swatches", "3 + 3 of {partner}").format(partner=partner)
         put_paragraph(page, left * MM, layout.HEADS_Y * MM, width * MM, text, _HEAD, most=most)
 
 

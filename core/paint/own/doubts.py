@@ -24,11 +24,15 @@ SUSPECT = 12.0
 """The fall of the cost from which a field is asked about: of 24 right paints none was, of 24 wrong
 partners 20 (benchmarks/own_paints.py, doubts)."""
 
-WORTH_A_LOOK = 3.0
+MANY_FIELDS = 2.0
+"""So much more for e times as many fields as a row has: the more are looked at, the likelier one of
+them strays by chance."""
+
+WORTH_A_LOOK = 4.0
 """What a field costs by itself before it is tried without."""
 
 MOST_TRIED = 8
-_ROUNDS = 12
+_ROUNDS, _ENOUGH = 12, 1e-3
 
 DoubtKind = Literal["wrong paint", "wrong partner", "swapped"]
 
@@ -95,7 +99,7 @@ def _odd(
         step(0.0, None, should_stop)
         problem = card_problem(fitted.fields, data, light, weights={number: 0.0})
         gain = fitted.cost - _cost_from(problem, fitted.x)
-        if gain > SUSPECT:
+        if gain > suspect(len(fitted.fields)):
             kind: DoubtKind = "wrong partner" if field.partner else "wrong paint"
             doubts.append(Doubt(field.paint, kind, field.field, gain))
     return doubts
@@ -114,9 +118,14 @@ def _swaps(
         step(0.0, None, should_stop)
         fields = changed_about(fitted.fields, paint)
         gain = fitted.cost - _cost_from(card_problem(fields, data, light), fitted.x)
-        if gain > SUSPECT:
+        if gain > suspect(len(fitted.fields)):
             doubts.append(Doubt(paint, "swapped", fitted.fields[mixes[0]].field, gain))
     return doubts
+
+
+def suspect(fields: int) -> float:
+    """The gain from which one of so many fields is asked about."""
+    return SUSPECT + MANY_FIELDS * float(np.log(max(fields, 3) / 3))
 
 
 def changed_about(fields: Sequence[PaintedField], paint: str) -> tuple[PaintedField, ...]:
@@ -137,4 +146,4 @@ def changed_about(fields: Sequence[PaintedField], paint: str) -> tuple[PaintedFi
 
 
 def _cost_from(problem: Problem, start: Floats) -> float:
-    return solve(problem, np.array(start), rounds=_ROUNDS)[1]
+    return solve(problem, np.array(start), rounds=_ROUNDS, enough=_ENOUGH)[1]

@@ -10,7 +10,6 @@ from core.progress import ShouldStop, step
 
 ROUNDS = 60
 ENOUGH = 1e-5
-"""Share of the cost that a step must still gain."""
 
 _DAMPING, _CALMER, _WILDER, _MOST_DAMPING = 1e-2, 5.0, 6.0, 1e8
 _LONGEST = 1.5
@@ -22,6 +21,7 @@ def solve(
     start: Floats | None = None,
     should_stop: ShouldStop | None = None,
     rounds: int = ROUNDS,
+    enough: float = ENOUGH,
 ) -> tuple[Floats, float, Floats]:
     """The likeliest unknowns.
 
@@ -32,6 +32,8 @@ def solve(
         A guess; the middle of the prior without it. Other starts end in the same place.
     should_stop : callable, optional
     rounds : int
+    enough : float
+        Share of the cost that a step must still gain.
 
     Returns
     -------
@@ -54,7 +56,7 @@ def solve(
         trial = x - np.clip(np.linalg.solve(damped, gradient), -_LONGEST, _LONGEST)
         new = problem.cost(trial)
         if new < cost:
-            small = cost - new < ENOUGH * cost
+            small = cost - new < enough * cost
             x = trial
             cost, gradient, H = problem.normal(x)
             damping = max(damping / _CALMER, 1e-6)
