@@ -3342,6 +3342,10 @@
         <translation>la banda de todas las pinceladas; si no, la más cercana de cada una</translation>
     </message>
     <message>
+        <source>the puddles are fresh: the scraps kept in the study do not count</source>
+        <translation>los charcos son nuevos: las pruebas guardadas en el estudio no cuentan</translation>
+    </message>
+    <message>
         <source>{name} shows no painted stroke on white paper: photograph the dry scrap with white paper all around.</source>
         <translation>En {name} no se ve ninguna pincelada sobre papel blanco: fotografía el papel de prueba seco, con papel blanco alrededor.</translation>
     </message>

@@ -23,12 +23,14 @@ from core.reading.reading import read_colour
 from core.reading.wording import Wording
 from core.scrap.advice import Addition
 from core.scrap.held import Held, hold, nearest_band
+from core.scrap.keeping import earlier_of
 from core.scrap.strokes import FoundStroke, find_strokes
 from core.scrap.words import (
     advice_sentences,
     against_sentence,
     doubt_text,
     dry_note,
+    same_puddle_sentence,
     stroke_sentence,
 )
 
@@ -57,6 +59,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
             "command line", "the band all strokes are for; otherwise the nearest of each"
         ),
     )
+    parser.add_argument(
+        "--fresh",
+        action="store_true",
+        help=translate(
+            "command line", "the puddles are fresh: the scraps kept in the study do not count"
+        ),
+    )
     read.add_line_arguments(parser)
     parser.add_argument(
         "--json", action="store_true", help=translate("command line", "print JSON instead of words")
@@ -83,7 +92,9 @@ def run(args: argparse.Namespace) -> int:
             ).format(name=shown_name(path))
         )
     placed = [(stroke, letter or nearest_band(plan, stroke)) for stroke in strokes]
-    held = hold(plan, [(stroke, at) for stroke, at in placed if at is not None])
+    kept = () if report.study is None else report.study.scraps
+    marked = [(stroke, at) for stroke, at in placed if at is not None]
+    held = hold(plan, marked, {} if args.fresh else earlier_of(kept, plan))
     if args.json:
         print(json.dumps(_as_json(path, plan, held), indent=2, ensure_ascii=False))
     else:
@@ -112,7 +123,10 @@ def _in_words(held: tuple[Held, ...], box: Box) -> str:
             said = [stroke_sentence(check, wording), against_sentence(one.letter, check)]
             said += [doubt_text(doubt) for doubt in stroke.doubts]
             lines.append(fold("  " + " ".join(said), width))
-        lines.append(fold("  " + " ".join(advice_sentences(one, box, wording)), width))
+        advised = list(advice_sentences(one, box, wording))
+        if one.added:
+            advised.append(same_puddle_sentence(box, one.added))
+        lines.append(fold("  " + " ".join(advised), width))
         lines.append("")
     lines.append(dry_note())
     return "\n".join(lines)
@@ -127,6 +141,7 @@ def _band(held: Held, box: Box) -> dict[str, Any]:
     return {
         "letter": held.letter,
         "parts": {} if held.mix is None else dict(held.mix.parts),
+        "added": dict(held.added),
         "strokes": [_stroke(stroke, held, number) for number, stroke in enumerate(held.strokes)],
         "advice": None
         if advice is None

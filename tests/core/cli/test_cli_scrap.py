@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -12,6 +13,8 @@ from simulator.scraps import jpeg_of, scrap_photo
 from core.cli import run
 from core.paint.box.box import TWELVE_PAN
 from core.paint.mixture.mix import make_mix
+from core.scrap.kept import ScrapEntry
+from core.study_file.document import study_from_bytes, study_to_bytes
 
 SKY = str(Path(__file__).parents[3] / "sample_scenes" / "dusk.jpg")
 
@@ -58,3 +61,32 @@ def test_a_picture_without_strokes(capsys: pytest.CaptureFixture[str]) -> None:
     error = capsys.readouterr().err
     assert error.count("\n") == 1
     assert "shows no painted stroke on white paper" in error
+
+
+def test_scraps_kept_in_the_study_count_unless_the_puddle_is_fresh(
+    scrap: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    study = tmp_path / "dusk.gradewash"
+    assert run(["new", SKY, "-o", str(study)]) == 0
+    opened = study_from_bytes(study.read_bytes())
+    capsys.readouterr()
+    assert run(["scrap", str(study), str(scrap), "--band", "d", "--json"]) == 0
+    (band,) = json.loads(capsys.readouterr().out)["bands"]
+    assert band["added"] == {}
+    picture = opened.study.photo
+    assert picture is not None
+    kept = ScrapEntry(
+        picture,
+        "D",
+        (65.0, 30.0, 25.0),
+        tuple(band["parts"].items()),
+        0.01,
+        (),
+        (("crimson", 1.0),),
+    )
+    study.write_bytes(study_to_bytes(replace(opened.study, scraps=(kept,)), opened.pictures))
+    for fresh, added in (([], {"crimson": 1.0}), (["--fresh"], {})):
+        command = ["scrap", str(study), str(scrap), "--band", "d", "--json", *fresh]
+        assert run(command) == 0
+        (band,) = json.loads(capsys.readouterr().out)["bands"]
+        assert band["added"] == added
