@@ -7,7 +7,7 @@ from itertools import product
 
 import pytest
 from class_tools import SCREENS, texts_of
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtTest import QTest
 
 from app.classview.demonstration import demonstration_view
@@ -132,4 +132,27 @@ def test_the_wet_edge_is_counted_from_the_water_on(make_view, monkeypatch):
     assert "1 to 10 min" in step_view(view).clock.right
     view.run("step on")
     assert step_view(view).clock.left == "wet 2:30"
+    view.pacing.stop()
+
+
+def test_without_a_plan_the_steps_are_general(make_view, drawn):
+    view = make_view()
+    view.show_plan(None)
+    for _ in view.pacing.steps:
+        view.run("step on")
+        assert texts_of(view, drawn)
+        assert view.accessibleName()
+    view.pacing.stop()
+
+
+def test_the_wheel_over_the_photo_is_no_handle_while_the_work_has_the_screen(make_view):
+    view = make_view()
+    view.run("over")
+    spot = view._spot
+    view.run("step on")
+    before = view.wheel_over.place
+    place = QPointF(spot.x, spot.y).toPoint()
+    QTest.mouseClick(view, Qt.MouseButton.LeftButton, pos=place)
+    assert view.wheel_over.place == before
+    assert view.pacing.present == 1
     view.pacing.stop()
