@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import time
 
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QWheelEvent
@@ -22,6 +23,9 @@ _ARROWS = {
     _KEYS.Key_Right: (1, 0),
 }
 _STEP_PX = 12
+_RUN_S = 1.0
+"""Presses and turns closer together than this are one undo step."""
+
 _GROW = 1.06
 
 
@@ -48,6 +52,8 @@ class OverWheel(QWidget):
         self._geometry: WheelGeometry | None = None
         self._spot: Spot | None = None
         self._gesture: Gesture | None = None
+        self._run = Gesture()
+        self._run_at = -math.inf
         self._grip = QPointF()
         self._sizing = False
         self.setMouseTracking(True)
@@ -189,7 +195,7 @@ class OverWheel(QWidget):
         elif event.key() in _ARROWS:
             across, down = _ARROWS[Qt.Key(event.key())]
             moved = Spot(spot.x + across * _STEP_PX, spot.y + down * _STEP_PX, spot.size)
-            self.put.emit(moved, Gesture())
+            self.put.emit(moved, self._in_run())
         elif event.text() in ("+", "-"):
             self._resize(_GROW if event.text() == "+" else 1 / _GROW)
         else:
@@ -198,4 +204,12 @@ class OverWheel(QWidget):
     def _resize(self, factor: float) -> None:
         if self._spot is not None:
             spot = self._spot
-            self.put.emit(Spot(spot.x, spot.y, factor * spot.size), Gesture())
+            self.put.emit(Spot(spot.x, spot.y, factor * spot.size), self._in_run())
+
+    def _in_run(self) -> Gesture:
+        """The gesture of a run of presses, a new one after a rest."""
+        now = time.monotonic()
+        if now - self._run_at > _RUN_S:
+            self._run = Gesture()
+        self._run_at = now
+        return self._run

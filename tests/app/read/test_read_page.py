@@ -518,7 +518,10 @@ def test_nothing_is_read_through_the_wheel(sky_window, qtbot) -> None:
     assert seen[-1] is not None
 
 
-def test_a_marker_on_it_chooses_its_band_and_the_keys_move_it(sky_window, qtbot) -> None:
+def test_a_marker_on_it_chooses_its_band_and_the_keys_move_it(
+    sky_window, qtbot, monkeypatch
+) -> None:
+    monkeypatch.setattr("app.canvas.over_wheel._RUN_S", 60)
     page, wheel = over_wheel(sky_window, qtbot)
     wheel.grab()
     last = len(sky_window.reader.readings) - 1
@@ -529,6 +532,10 @@ def test_a_marker_on_it_chooses_its_band_and_the_keys_move_it(sky_window, qtbot)
     before = wheel.spot
     qtbot.keyClick(wheel, Qt.Key.Key_Left)
     assert wheel.spot.x < before.x
+    count = sky_window.document.stack.count()
+    for _ in range(3):
+        qtbot.keyClick(wheel, Qt.Key.Key_Left)
+    assert sky_window.document.stack.count() == count  # one run of presses is one step
     qtbot.keyClick(wheel, "-")
     assert wheel.spot.size < before.size or wheel.spot.size == pytest.approx(150)
 
