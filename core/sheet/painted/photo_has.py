@@ -132,7 +132,7 @@ def has_bloom(
         _paleness(own, x + dx * radius / aspect, there + dy * radius, radius * size)
         for dx in (-0.9, 0.0, 0.9)
         for dy in (-0.9, 0.0, 0.9)
-        for size in (0.8, 1.2)
+        for size in (0.4, 0.8, 1.2)  # a moon is small in the photo, and less so when it is blurred
     ]
     return max(seen) >= OWN_BLOOM * depth
 
