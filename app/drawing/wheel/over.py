@@ -24,6 +24,12 @@ _MOST: Final = 0.5
 _CORNER: Final = 0.36
 """Diameters by the picture's shorter side: over what is no sky, and where it hides some."""
 
+_COMFORT: Final = 1.35
+"""By itself it takes this much more than the least, so that its names can be read."""
+
+_YIELDS: Final = 0.8
+"""Rather this much smaller than on the other side of the lit band."""
+
 _CLEAR: Final = 6.0
 
 
@@ -93,15 +99,14 @@ def lay_wheel(around: Surroundings, wanted: Spot | None = None) -> Spot | None:
 def _by_itself(around: Surroundings) -> Spot:
     left, top, right, bottom = around.photo
     shorter = min(right - left, bottom - top)
-    room = bottom - max(around.ground, top) - 2 * _CLEAR
-    if room >= around.least:
-        size = min(room, _MOST * shorter, right - left)
-        size = max(size, around.least)
+    room, comfort = bottom - max(around.ground, top) - 2 * _CLEAR, _COMFORT * around.least
+    if room >= comfort:
+        size = max(min(room, _MOST * shorter, right - left), comfort)
         return Spot(right - _CLEAR - size / 2, bottom - _CLEAR - size / 2, size)
-    beside = _beside(around, max(_MOST * (bottom - top), around.least))
-    if beside is not None:
+    beside = _beside(around, max(_MOST * (bottom - top), comfort))
+    if beside is not None and beside.size >= comfort:
         return beside
-    size = max(_CORNER * shorter, around.least)
+    size = max(room, comfort) if room > 0 else max(_CORNER * shorter, comfort)
     return Spot(right - _CLEAR - size / 2, bottom - _CLEAR - size / 2, size)
 
 
@@ -131,7 +136,8 @@ def _off_the_band(around: Surroundings, spot: Spot) -> Spot | None:
     rooms = {"below": bottom - lit_bottom, "above": lit_top - top}
     nearer = "below" if spot.y >= (lit_top + lit_bottom) / 2 else "above"
     other = "above" if nearer == "below" else "below"
-    fitting = [side for side in (nearer, other) if rooms[side] >= spot.size]
+    close = rooms[nearer] >= max(_YIELDS * spot.size, around.least)
+    fitting = [nearer] if close else [other] if rooms[other] >= spot.size else []
     side = fitting[0] if fitting else max(rooms, key=lambda each: rooms[each])
     size = min(spot.size, rooms[side])
     if size < around.least:
