@@ -12,6 +12,7 @@ how long Stop takes until nothing arrives any more, and until the processes are 
 from __future__ import annotations
 
 import argparse
+import gc
 import io
 import os
 import sys
@@ -62,6 +63,15 @@ class Pulse:
         self._timer.timeout.connect(self._beat)
         self._timer.start()
 
+        gc.callbacks.append(self._on_collecting)
+
+    def _on_collecting(self, phase: str, info: dict[str, int]) -> None:
+        """Python collects its rubbish in whichever thread asked last, and all wait."""
+        if phase == "start":
+            self._collecting = time.thread_time()
+        else:
+            self.collected = max(self.collected, time.thread_time() - self._collecting)
+
     def _beat(self) -> None:
         now, own = time.perf_counter(), time.thread_time()
         self.clock = max(self.clock, now - self._last)
@@ -70,12 +80,16 @@ class Pulse:
 
     def begin(self) -> None:
         """Forget what was."""
-        self.clock = self.own = 0.0
+        self.clock = self.own = self.collected = 0.0
         self._last, self._own = time.perf_counter(), time.thread_time()
 
     def tell(self, what: str) -> bool:
         """Print what was seen and begin again; whether the limit held."""
-        print(f"{what}: by own work {self.own * 1000:.0f} ms, by the clock {self.clock * 1000:.0f}")
+        print(
+            f"{what}: by own work {self.own * 1000:.0f} ms, by the clock {self.clock * 1000:.0f}; "
+            f"longest collection {self.collected * 1000:.0f} ms",
+            flush=True,
+        )
         held = self.own <= STILL_LIMIT
         self.begin()
         return held

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Literal, assert_never
 
-from PySide6.QtCore import QMimeData, QSize, Qt
+from PySide6.QtCore import QMimeData, QSize, Qt, QTimer
 from PySide6.QtGui import QAction, QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
@@ -26,7 +26,12 @@ from app.widgets.buttons import EdgeButton
 from app.widgets.notice import EmptyState
 from app.widgets.segmented import SegmentedControl
 from app.workspace import Menu, Page, Workspace
+from core.class_set.model import ClassSet
+from core.class_set.questions import Sorted
 from core.i18n import translate
+
+PICTURES_MS = 40
+"""Images that come faster are shown together."""
 
 PartKey = Literal["sort", "pin_up", "found_hard", "mark_list"]
 
@@ -85,6 +90,7 @@ class ClassSetPage(Page):
         self.empty = EmptyState("", "", "", "plus", self.stack)
         self.stack.addWidget(self.empty)
         self._key: PartKey = "sort"
+        self._seen: tuple[ClassSet | None, Sorted | None] = (None, None)
         self._actions = {
             "view": tuple(
                 make_action(self, part_title(key), self._showing(key), f"Alt+{number}")
@@ -181,10 +187,12 @@ class ClassSetPage(Page):
         self.progress.go_on_asked.connect(desk.check)
         self.empty.asked.connect(self._begin_or_bring)
         desk.opened.connect(self._on_opened)
-        desk.changed.connect(lambda before, after: self._refresh())
-        desk.sorted_changed.connect(self._refresh)
+        desk.changed.connect(lambda before, after: self._follow())
+        desk.sorted_changed.connect(self._follow)
         desk.underway_changed.connect(self._show_progress)
-        desk.pictures.ready.connect(self._on_pictures)
+        self._pictures = QTimer(self, singleShot=True, interval=PICTURES_MS)
+        self._pictures.timeout.connect(self._on_pictures)
+        desk.pictures.ready.connect(self._wait_for_pictures)
 
     def _begin_or_bring(self) -> None:
         if self.desk.class_set is None:
@@ -230,7 +238,7 @@ class ClassSetPage(Page):
             self._refresh()
 
     def _refresh(self) -> None:
-        class_set, found = self.desk.class_set, self.desk.sorted
+        class_set, found = self._seen = (self.desk.class_set, self.desk.sorted)
         for widget in (self.choice, self.bring, self.print_button):
             widget.setEnabled(class_set is not None)
         self._show_progress()
@@ -254,6 +262,16 @@ class ClassSetPage(Page):
         self.second.setToolTip(self._second)
         if self.part is not None:
             self.part.refresh()
+
+    def _follow(self) -> None:
+        """The desk says twice what changes the class set and what is asked: shown once."""
+        seen = (self.desk.class_set, self.desk.sorted)
+        if seen[0] is not self._seen[0] or seen[1] is not self._seen[1]:
+            self._refresh()
+
+    def _wait_for_pictures(self) -> None:
+        if not self._pictures.isActive():
+            self._pictures.start()
 
     def _on_pictures(self) -> None:
         if self.part is not None:
