@@ -337,7 +337,7 @@ class MarkingColumn(QWidget):
         room = (self.width() - 2 * INSIDE - WITHIN) / 2
         beside, below = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
         for half in self._halves:
-            wanted = sum(each.sizeHint().width() + WITHIN for each in widgets_in(half))
+            wanted = sum(each.sizeHint().width() for each in widgets_in(half)) + WITHIN
             half.setDirection(beside if wanted <= room else below)
             half.setSpacing(WITHIN if wanted <= room else 2)
 

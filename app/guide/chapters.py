@@ -18,6 +18,7 @@ def chapters() -> tuple[Chapter, ...]:
         _sheets(),
         _worksheet(),
         _class_view(),
+        _class_set(),
         _files_and_cards(),
         glossary(),
         keys(),
@@ -279,6 +280,64 @@ def _class_view() -> Chapter:
                         "questions over it. Drag the wheel where you want it.",
                     ),
                     translate("guide", "A presenter's remote works: Page Down goes on."),
+                )
+            ),
+        ),
+    )
+
+
+def _class_set() -> Chapter:
+    return Chapter(
+        "class set",
+        translate("guide", "A whole class in an evening"),
+        (
+            Text(
+                translate(
+                    "guide",
+                    "A class set keeps both sheets of every student in one folder. Students go by "
+                    "codes. Nothing is ranked, averaged or marked for you.",
+                )
+            ),
+            Steps(
+                (
+                    translate(
+                        "guide",
+                        "Print the tickets: Study, Class set, Print. Lay one beside each sheet "
+                        "when you photograph it. They serve all year.",
+                    ),
+                    translate(
+                        "guide",
+                        "With the lesson's study open, choose New class set, give it a name and "
+                        "codes, then drop all pictures on the Class tab.",
+                    ),
+                    translate(
+                        "guide",
+                        "Sort: press Enter where the proposal is right, or type 14 1 for the first "
+                        "sheet of student 14, or drag the picture to its place.",
+                    ),
+                    translate(
+                        "guide",
+                        "Pin-up: look across the class, light one band with its letter, then mark "
+                        "one student after the other. Ctrl+Enter goes on.",
+                    ),
+                    translate(
+                        "guide",
+                        "Found hard: see what to teach next, and show it with F5. Mark list: the "
+                        "table as it will be written.",
+                    ),
+                    translate(
+                        "guide",
+                        "When all is marked, Tidy keeps the paintings alone, without the room "
+                        "around them.",
+                    ),
+                )
+            ),
+            Text(
+                translate(
+                    "guide",
+                    "Sheets are checked beside your work, two at a time. Stop when you like; "
+                    "nothing that was checked is lost. Every edit is saved at once and can be "
+                    "undone.",
                 )
             ),
         ),

@@ -115,6 +115,31 @@ def keys() -> Chapter:
                     ),
                 )
             ),
+            Heading(translate("guide", "Class")),
+            Terms(
+                (
+                    (
+                        translate("keys", "Alt+1 to Alt+4"),
+                        translate("keys", "Sort, pin-up, found hard, mark list"),
+                    ),
+                    (
+                        translate("keys", "Arrows"),
+                        translate("keys", "Walk over the students, the places, the table"),
+                    ),
+                    (
+                        translate("keys", "Enter"),
+                        translate("keys", "Take the proposal, go to the mark, place the picture"),
+                    ),
+                    (
+                        translate("keys", "Delete"),
+                        translate("keys", "In a place: lay its picture aside"),
+                    ),
+                    (
+                        "Ctrl+Enter",
+                        translate("keys", "This student is marked, on to the next"),
+                    ),
+                )
+            ),
             Heading(translate("guide", "Class view")),
             Terms(
                 (

@@ -3986,6 +3986,42 @@
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
+        <source>A whole class in an evening</source>
+        <translation>Toda una clase en una tarde</translation>
+    </message>
+    <message>
+        <source>A class set keeps both sheets of every student in one folder. Students go by codes. Nothing is ranked, averaged or marked for you.</source>
+        <translation>Una carpeta de clase guarda las dos láminas de cada estudiante en un solo directorio. Los estudiantes van por códigos. Nada se ordena por mérito, se promedia ni se califica por ti.</translation>
+    </message>
+    <message>
+        <source>Print the tickets: Study, Class set, Print. Lay one beside each sheet when you photograph it. They serve all year.</source>
+        <translation>Imprime las etiquetas: Estudio, Carpeta de clase, Imprimir. Pon una junto a cada lámina al fotografiarla. Sirven todo el año.</translation>
+    </message>
+    <message>
+        <source>With the lesson&apos;s study open, choose New class set, give it a name and codes, then drop all pictures on the Class tab.</source>
+        <translation>Con el estudio de la lección abierto, elige Nueva carpeta de clase, dale un nombre y códigos, y suelta todas las imágenes en la pestaña Clase.</translation>
+    </message>
+    <message>
+        <source>Sort: press Enter where the proposal is right, or type 14 1 for the first sheet of student 14, or drag the picture to its place.</source>
+        <translation>Ordenar: pulsa Intro si la propuesta es buena, o escribe 14 1 para la primera lámina de 14, o arrastra la imagen a su sitio.</translation>
+    </message>
+    <message>
+        <source>Pin-up: look across the class, light one band with its letter, then mark one student after the other. Ctrl+Enter goes on.</source>
+        <translation>Mural: mira toda la clase, ilumina una banda con su letra y valora a un estudiante tras otro. Ctrl+Intro sigue.</translation>
+    </message>
+    <message>
+        <source>Found hard: see what to teach next, and show it with F5. Mark list: the table as it will be written.</source>
+        <translation>Lo que costó: mira qué enseñar después y muéstralo con F5. Lista de notas: la tabla tal como se escribirá.</translation>
+    </message>
+    <message>
+        <source>When all is marked, Tidy keeps the paintings alone, without the room around them.</source>
+        <translation>Cuando todo esté valorado, Ordenar conserva solo las pinturas, sin el aula de alrededor.</translation>
+    </message>
+    <message>
+        <source>Sheets are checked beside your work, two at a time. Stop when you like; nothing that was checked is lost. Every edit is saved at once and can be undone.</source>
+        <translation>Las láminas se revisan mientras trabajas, de dos en dos. Para cuando quieras; no se pierde nada de lo revisado. Cada cambio se guarda enseguida y se puede deshacer.</translation>
+    </message>
+    <message>
         <source>Studies and cards</source>
         <translation>Estudios y hojas</translation>
     </message>
@@ -4040,6 +4076,10 @@
     <message>
         <source>Scores</source>
         <translation>Puntuaciones</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Class view</source>
@@ -4512,6 +4552,34 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Set the score; 0 is 10, Delete takes it back</source>
         <translation>Poner la puntuación; 0 es 10, Supr la quita</translation>
+    </message>
+    <message>
+        <source>Alt+1 to Alt+4</source>
+        <translation>Alt+1 a Alt+4</translation>
+    </message>
+    <message>
+        <source>Sort, pin-up, found hard, mark list</source>
+        <translation>Ordenar, mural, lo que costó, lista de notas</translation>
+    </message>
+    <message>
+        <source>Walk over the students, the places, the table</source>
+        <translation>Ir por los estudiantes, los sitios, la tabla</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Take the proposal, go to the mark, place the picture</source>
+        <translation>Aceptar la propuesta, ir a la nota, colocar la imagen</translation>
+    </message>
+    <message>
+        <source>In a place: lay its picture aside</source>
+        <translation>En un sitio: apartar su imagen</translation>
+    </message>
+    <message>
+        <source>This student is marked, on to the next</source>
+        <translation>Este estudiante tiene nota; al siguiente</translation>
     </message>
     <message>
         <source>Count hands; Left and Right: another question</source>

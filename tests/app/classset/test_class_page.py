@@ -422,7 +422,7 @@ def test_deleting_asks_and_leaves_a_foreign_file(page, window, qtbot, tmp_path) 
     assert (folder / FILE_NAME).exists()
     page.actions_of_class.delete()
     answer(qtbot, "Delete for good")
-    qtbot.waitUntil(lambda: not (folder / FILE_NAME).exists(), timeout=20_000)
+    qtbot.waitUntil(lambda: "is gone" in window.notice_bar.sentence, timeout=20_000)
     assert [each.name for each in folder.iterdir()] == ["mine.txt"]
     assert window.desk.class_set is None
 
