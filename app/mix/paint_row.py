@@ -83,7 +83,10 @@ class PaintRowView:
         """What is written below the name."""
         if detailed:
             return self.said
-        return tuple(text for text in (self.unused or self.remark,) if text)
+        # That it is not in the box is seen: no tick, and an empty swatch.
+        left_out = self.unused if self.owned else ""
+        remark = self.remark if self.owned else ""
+        return tuple(text for text in (left_out or remark,) if text)
 
 
 class PaintRow(QCheckBox):
@@ -131,10 +134,11 @@ class PaintRow(QCheckBox):
         """Height the words need; ticked or not, so that no row below slips away."""
         if self.view is None:
             return 0
-        owned = replace(self.view, unused="", owned=True)
+        said = self.view.unused if self.view.owned and not self.detailed else ""
+        owned = replace(self.view, unused=said, owned=True)
         texts = self._texts(width, owned)
         tall = sum(text.height for text in texts)
-        least = 46 if self.detailed else 42 if owned.remark else 35
+        least = 46 if self.detailed else 35
         return max(round(tall + look().type.grow(8)), look().type.grow(least))
 
     def sizeHint(self) -> QSize:
