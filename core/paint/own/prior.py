@@ -44,6 +44,7 @@ class Prior:
     B: Floats
 
 
+# Once for each paint of each problem; a card with doubts has up to ten: misses of 0.5 ms.
 @lru_cache(maxsize=8)
 def prior_of(pigments: Pigments | None = None) -> Prior:
     """The prior that some paints give; the measured ones by default."""

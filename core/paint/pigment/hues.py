@@ -35,6 +35,7 @@ def _measured_deg(key: str) -> float | None:
     return read_hue(munsell_of(Lab_to_munsell(load_Lab(load)))).wheel_deg
 
 
+# A plan of a sky with twelve own paints asks 89 times: 10 misses of 0.9 ms.
 @lru_cache(maxsize=256)
 def _card_deg(card: CardPaint) -> float | None:
     return read_hue(munsell_of(Lab_to_munsell(full_colour(card)))).wheel_deg
