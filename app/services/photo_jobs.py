@@ -32,7 +32,6 @@ class Proposed:
 
     proposal: Proposal
     stats: BandStats
-    veil: Pyramid | None
 
 
 @dataclass(frozen=True, eq=False)
@@ -83,11 +82,22 @@ def reading_with_care(photo: Photo, bands: Bands, proposed: Proposed) -> Work:
 
 
 def _with_sky(photo: Photo, proposal: Proposal) -> Proposed:
-    # Below the horizon the canvas lays its own veil, which moves with the line.
-    end = round(proposal.bands.horizon * proposal.sky.shape[0])
-    veil = None
-    if not proposal.sky[:end].all():
+    return Proposed(proposal, BandStats(photo, proposal.sky))
+
+
+def veiling(photo: Photo, proposal: Proposal) -> Work:
+    """The veil over what is not sky above the horizon; gives a `Pyramid`, or None without any.
+
+    Work of its own: its filter takes longer than reading the bands, which need not wait for it.
+    """
+
+    def work(progress: Progress, should_stop: ShouldStop) -> Pyramid | None:
+        # Below the horizon the canvas lays its own veil, which moves with the line.
+        end = round(proposal.bands.horizon * proposal.sky.shape[0])
+        if proposal.sky[:end].all():
+            return None
         soft = soft_mask(proposal.sky, photo.pixels)
         soft[round(proposal.bands.horizon * soft.shape[0]) :] = 1.0
-        veil = Pyramid.of(veil_of(soft, WALL, VEIL_SHARE))
-    return Proposed(proposal, BandStats(photo, proposal.sky), veil)
+        return Pyramid.of(veil_of(soft, WALL, VEIL_SHARE))
+
+    return work

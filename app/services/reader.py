@@ -17,6 +17,7 @@ from app.services.photo_jobs import (
     Proposed,
     proposing,
     reading_with_care,
+    veiling,
 )
 from app.state.document import Document
 from app.state.tasks import Latest
@@ -80,6 +81,7 @@ class Reader(QObject):
         self._proposed: Proposed | None = None
         self._proposing = self._place(lambda: translate("reader", "Looking for the bands"))
         self._careful = self._place(lambda: translate("reader", "Reading the bands"))
+        self._veil = Latest(self)
         self._rest = QTimer(self, singleShot=True, interval=REST_MS)
         self._rest.timeout.connect(self._read_with_care)
         document.study_changed.connect(self._on_study)
@@ -101,7 +103,7 @@ class Reader(QObject):
 
     def put_away(self) -> None:
         """Stop reading and forget the photo: another study takes its place."""
-        for place in (self._proposing, self._careful):
+        for place in (self._proposing, self._careful, self._veil):
             place.cancel()
         self._rest.stop()
         self.opened, self._proposed, self.sky = None, None, None
@@ -189,12 +191,18 @@ class Reader(QObject):
         self._read_fast(self._document.study.bands)  # also when the lines came out the same
 
     def _take(self, proposed: Proposed) -> None:
-        self._proposed = proposed
-        self.sky_changed.emit(proposed.veil)
+        self._put(proposed)
         self.rivals_changed.emit(proposed.proposal.rivals)
         proposal = proposed.proposal
         said = proposal.remarks if proposal.reason is None else (proposal.reason,)
         self.doubt_changed.emit(said[0] if said else "")
+
+    def _put(self, proposed: Proposed) -> None:
+        """What counts as sky from now on; the veil follows when it is made."""
+        self._proposed = proposed
+        if self.opened is not None:
+            work = veiling(self.opened.photo, proposed.proposal)
+            self._veil.run(work, self.sky_changed.emit, self._notices.failed)
 
     def _on_study(self, before: object, after: object) -> None:
         bands = self._document.study.bands
@@ -219,7 +227,6 @@ class Reader(QObject):
 
     def _show_careful(self, read: CarefulReading) -> None:
         if read.proposed is not self._proposed:
-            self._proposed = read.proposed
-            self.sky_changed.emit(read.proposed.veil)
+            self._put(read.proposed)
         self.sky = read.sky
         self.readings_changed.emit(self.readings)
