@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QMimeData, QPoint, QSize, Qt
+from PySide6.QtCore import QMimeData, QPoint, QSize, Qt, QTimer
 from PySide6.QtGui import QAction, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QMenu, QStackedLayout, QWidget
 
@@ -237,6 +237,8 @@ class MixPage(Page):
         self._show_painted(plan)
         self._show_rows()
         self._place()
+        if plan is not None and fresh:
+            self._reveal_soon()
         self.box_edits.look_ahead_soon()
 
     def _show_painted(self, plan: MixPlan | None) -> None:
@@ -296,6 +298,11 @@ class MixPage(Page):
         if self.focusWidget() is None:
             self.rows.focus_chosen(Qt.FocusReason.OtherFocusReason)
         self.box_edits.look_ahead_soon()
+        self._reveal_soon()
+
+    def _reveal_soon(self) -> None:
+        """Once everything has its place: the first band that is open is seen whole."""
+        QTimer.singleShot(0, self, self.rows.reveal)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
