@@ -30,7 +30,7 @@ OF_TWO = AMOUNTS[:5]
 MOST_GROWN = 3.0
 """A puddle is never made more than so many times what it was."""
 
-PAINT_PRICE, SECOND_PRICE, PART_PRICE = 0.06, 0.3, 0.06
+PAINT_PRICE, SECOND_PRICE, PART_PRICE = 0.04, 0.12, 0.04
 """What a paint, a second one, and a part more have to gain (CIEDE2000): few paints, small touches.
 The prototype's 0.35 a paint and 0.12 a part guarded against a single guess of the puddle; here an
 addition is judged on all that it may hold, and lower prices halve the median error without doing

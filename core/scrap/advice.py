@@ -12,7 +12,7 @@ from core.colour import delta_E_2000
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix, Triple
 from core.scrap.additions import Judged, as_it_is, judge_additions
-from core.scrap.paints import paints_for
+from core.scrap.paints import FILM_ERROR, paints_for
 from core.scrap.puddle import Puddle, Stroke, estimate
 
 Deed = Literal["serves", "water", "stronger", "add", "begin again"]
@@ -22,14 +22,16 @@ BEYOND = 4.7
 """Expected CIEDE2000 after the best addition from which a fresh mix is nearer: below 5, so that of
 the puddles nothing brings within 5 few are mended in vain (benchmarks/scrap.py)."""
 
-SEEN = 0.65
-"""Expected CIEDE2000 up to which nobody sees what an addition would gain."""
+SEEN = 0.7
+"""Expected CIEDE2000 up to which nobody sees what an addition would gain; this, too, grows with the
+film's error: of what is not known nothing can be mended."""
 
 NAMED_FROM = 0.55
 """Chance from which the paint that got in is named."""
 
 ALIKE = 0.3
-"""Expected CIEDE2000 within which two additions cannot be told apart."""
+"""Expected CIEDE2000 within which two additions cannot be told apart, with paints that were
+measured; with others it grows with the film's error."""
 
 SERVES_BAND_WITHIN = 4.0
 
@@ -130,7 +132,8 @@ def advise(
     target = np.array(target_Lab)
     judged = judge_additions(puddle, target)
     best = int(judged.price.argmin())
-    if judged.expected[0] <= SEEN:
+    doubt = paints.error / FILM_ERROR
+    if judged.expected[0] <= SEEN * doubt:
         best = 0
     load = float(np.exp(puddle.weight @ np.log(puddle.load_ml)))
     chosen, none = _addition(puddle, judged, best, load), _addition(puddle, judged, 0, load)
@@ -148,7 +151,7 @@ def advise(
         deed = "serves"
     other = None
     if deed == "add":
-        rival = _rival(judged, best)
+        rival = _rival(judged, best, ALIKE * doubt)
         other = None if rival is None else _addition(puddle, judged, rival, load)
     return Advice(
         deed=deed,
@@ -184,11 +187,11 @@ def _intruder(puddle: Puddle) -> tuple[str | None, float]:
     return puddle.paints.keys[likeliest], chance
 
 
-def _rival(judged: Judged, best: int) -> int | None:
+def _rival(judged: Judged, best: int, alike: float) -> int | None:
     """An addition of other paints that does as well, as far as can be told."""
     chosen, main = judged.added[best] > 0, int(judged.added[best].argmax())
     for row in np.argsort(judged.price, kind="stable"):
-        if judged.price[row] > judged.price[best] + ALIKE:
+        if judged.price[row] > judged.price[best] + alike:
             return None
         # Another touch beside the same paint is no other way.
         if row != 0 and not judged.added[row][main] and not chosen[judged.added[row].argmax()]:

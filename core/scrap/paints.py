@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix
+from core.paint.own.known import mix_known
 from core.paint.pigment.card_paint import Trust
 from core.paint.pigment.fast_film import coarse_Lab
 from core.paint.pigment.paint import Paint
@@ -21,6 +22,10 @@ Floats = NDArray[np.float64]
 STRENGTH_SPREAD = 0.3
 """Standard deviation of the natural log of a paint's strength against the one measured: what a
 class buys is another maker's (assumed, as in the design's simulator)."""
+
+
+FILM_ERROR = 0.7
+"""What the film is off by in washes of measured paints, CIEDE2000 (DEVELOPERS.md)."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -38,6 +43,9 @@ class Paints:
         What a unit load of each is to the box's pigments.
     spread : ndarray, shape (paints,)
         Standard deviation of the log of each one's strength.
+    error : float
+        What the film's colour of the mix may be off by (CIEDE2000): more with paints known from
+        a card alone.
     """
 
     box: Box
@@ -45,6 +53,7 @@ class Paints:
     mixed: int
     units: Floats
     spread: Floats
+    error: float
 
     def Lab(self, loads: Floats) -> Floats:
         """CIELAB, shape (..., 3), of loads, shape (..., paints), in millilitres."""
@@ -86,7 +95,13 @@ def paints_for(box: Box, mix: Mix) -> Paints:
         mixed=len(mix.keys),
         units=np.stack([box.load_vector({key: 1.0}) for key in keys]),
         spread=np.array([strength_spread(box.paint(key)) for key in keys]),
+        error=_film_error(box, mix),
     )
+
+
+def _film_error(box: Box, mix: Mix) -> float:
+    known = mix_known(box, mix.loads_ml)
+    return FILM_ERROR if known is None else max(known.error, FILM_ERROR)
 
 
 def strength_spread(paint: Paint) -> float:

@@ -26,9 +26,9 @@ MISCOUNTED = 0.4
 LOAD_SPREAD = 0.5
 """The same of a stroke's strength against the planned one."""
 
-CAMERA_AND_MODEL = 1.2
-"""Standard deviation of a reading against the model's colour, in CIELAB. In a and b it grows with
-chroma, as a phone's does: see `_sigma`."""
+CAMERA = 1.0
+"""Standard deviation of a reading, in CIELAB, besides the film's own error. In a and b it grows
+with chroma, as a phone's does: see `_sigma`."""
 
 GOT_IN = 0.25
 """Chance that another paint is in the puddle: one in four (assumed)."""
@@ -178,7 +178,7 @@ class _Model:
         self.first_load = self.mixed + 1 + len(self.tried)
         self.unknowns = self.first_load + len(strokes)
         self.seen = np.array([stroke.Lab for stroke in strokes])
-        self.sigma = _sigma(self.seen)
+        self.sigma = _sigma(self.seen, paints.error)
         self.factor = np.hypot(MISCOUNTED, paints.spread[: self.mixed])
         # Of a factor seen, how much is the paint's strength: that part goes for what is added too.
         self.ours = (paints.spread[: self.mixed] / self.factor) ** 2
@@ -281,10 +281,11 @@ class _Model:
         return self.base(unknowns, which) + self.added[-1] * unit, unit
 
 
-def _sigma(Lab: Floats) -> Floats:
+def _sigma(Lab: Floats, film_error: float) -> Floats:
     chroma = np.hypot(Lab[:, 1], Lab[:, 2])
     wider = 1 + 0.015 * chroma
-    return CAMERA_AND_MODEL * np.stack([np.ones_like(wider), wider, wider], -1)
+    both = float(np.hypot(CAMERA, film_error))
+    return np.asarray(both * np.stack([np.ones_like(wider), wider, wider], -1))
 
 
 def _allot(chance: Floats, total: int) -> NDArray[np.int_]:

@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from simulator.puddles import CASES, Wrong
 
 from core.colour import delta_E_2000
-from core.paint.box.box import TWELVE_PAN
+from core.paint.box.box import TWELVE_PAN, Box
 from core.paint.mixture.mix import Mix, make_mix
+from core.paint.pigment.card_paint import CardPaint
+from core.paint.pigment.catalogue import CATALOGUE
+from core.paint.pigment.measured import measured_paints
 from core.scrap.additions import MOST_GROWN, judge_additions
 from core.scrap.advice import Advice, advise
 from core.scrap.paints import paints_for
@@ -171,3 +176,22 @@ def test_the_film_of_the_simulator_paints_single_paints_as_measured() -> None:
     assert np.median(off) < 1.5
     mixed = np.random.default_rng(3).dirichlet(np.ones(13), 40) * 0.02
     assert np.median(delta_E_2000(nature_Lab(mixed), load_Lab(mixed))) > 0.2
+
+
+def test_paints_that_are_hardly_known_leave_more_open() -> None:
+    """An own paint's uncertainty is carried through: it is measured ultramarine, doubted."""
+    data = measured_paints()
+    row = data.index("ultramarine")
+    box_of = {}
+    for trust, size in (("known well", 0.02), ("stands in", 0.4)):
+        ways = tuple(tuple(size * np.cos(k * np.linspace(0, 3, 82))) for k in range(4))
+        card = CardPaint(tuple(data.K[row]), tuple(data.S[row]), ways, 0.0, trust, "window", 0)
+        own = replace(CATALOGUE["ultramarine"], key="our_blue", name="our blue", card=card)
+        box_of[trust] = Box("ours", (own, CATALOGUE["crimson"], CATALOGUE["sap_green"]))
+    spreads = []
+    for box in box_of.values():
+        mix = make_mix(box, {"our_blue": 2, "crimson": 3}, 0.006)
+        paints = paints_for(box, mix)
+        spreads.append(_spread(estimate(paints, [2, 3], 0.006, [Stroke(mix.Lab)])))
+        assert advise(box, mix, mix.Lab, [Stroke(mix.Lab)]).deed == "serves"
+    assert spreads[1] > 1.5 * spreads[0]
