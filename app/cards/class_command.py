@@ -15,9 +15,11 @@ from core.class_set.folder import read_class_set, read_picture
 from core.class_set.hard import found_hard
 from core.class_set.kept_checks import found_checks
 from core.class_set.model import ClassSet
+from core.class_set.page_crop import Box
 from core.class_set.prints import shown_students, sky_of
 from core.class_set.questions import sort_pictures
 from core.class_set.spread import spreads_of
+from core.class_set.ticket import PAGE_KINDS
 
 CLASS_KINDS = ("tickets", "worksheets", "contact", "slips", "hard", "kit")
 
@@ -66,6 +68,40 @@ def class_pdf(
     else:
         pages = _prints(folder, class_set, kind, paper, language)
     return pdf_of(pages, class_set.title or class_set.exercise.title)
+
+
+def answer_boxes(folder: Path, class_set: ClassSet, paper_name: str) -> tuple[Box, Box]:
+    """Where the lines for the student's own words are printed, on either worksheet page, in mm."""
+    # deferred: start-up time
+    from app.cards.class_pages import lay_out_worksheets
+    from app.cards.paper import MM, PAPERS
+    from app.drawing.cards.marks import paint_writing
+
+    data = _data(folder, class_set, "worksheet")
+    class_list = class_set.class_list
+    pages = lay_out_worksheets(data, class_list.tag, class_list.students[:1], PAPERS[paper_name])
+
+    def box(page: Page) -> Box:
+        rect = next(piece.rect for piece in page.pieces if piece.paint is paint_writing)
+        return Box(rect.x() / MM, rect.y() / MM, rect.width() / MM, rect.height() / MM)
+
+    return box(pages[0]), box(pages[1])
+
+
+def code_boxes(paper_name: str) -> dict[str, Box]:
+    """Where a worksheet's codes are printed, by a ticket's kind, in mm."""
+    # deferred: start-up time
+    from app.cards.class_pages import INSET, PAGE_CODE
+    from app.cards.paper import MM, PAPERS
+
+    paper, inset, side = PAPERS[paper_name], INSET / MM, PAGE_CODE / MM
+    right, bottom = paper.width_mm - inset - side, paper.height_mm - inset - side
+    corners = ((inset, inset), (right, inset), (right, bottom), (inset, bottom))
+    return {
+        kind: Box(x, y, side, side)
+        for kinds in PAGE_KINDS
+        for kind, (x, y) in zip(kinds, corners, strict=True)
+    }
 
 
 def _data(folder: Path, class_set: ClassSet, kind: Kind) -> CardData:

@@ -21,6 +21,7 @@ from app.classset.draft_field import DraftField, GrowingText
 from app.classset.marking_view import MarkingView
 from app.drawing.classset.scores import ScoresView, paint_scores, scores_height
 from app.drawing.classset.wall import PairView, paint_pair, pair_height
+from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
@@ -109,6 +110,37 @@ class ScoreTable(QWidget):
         painter.end()
 
 
+class WordsCrop(QWidget):
+    """The student's lines as a picture, as wide as the column."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.picture: Pyramid | None = None
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def set_picture(self, picture: Pyramid | None) -> None:
+        """Show another crop."""
+        if picture is not self.picture:
+            self.picture = picture
+            self._fit()
+            self.update()
+
+    def _fit(self) -> None:
+        if self.picture is not None:
+            image = self.picture.levels[0]
+            self.setFixedHeight(max(1, round(self.width() * image.height() / image.width())))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        if self.picture is not None:
+            painter = QPainter(self)
+            self.picture.draw(painter, QRectF(self.rect()), self.devicePixelRatioF())
+            painter.end()
+
+
 class MarkingColumn(QWidget):
     """Shows a `MarkingView`.
 
@@ -153,6 +185,7 @@ class MarkingColumn(QWidget):
         self.change = QLabel(self)
         self.words_title = QLabel(self)
         self.words = QLabel(self)
+        self.crop = WordsCrop(self)
         self.remark = GrowingText(self, least=1)
         self.mark = QLineEdit(self)
         self.go_on: EdgeButton = InkButton(
@@ -182,8 +215,11 @@ class MarkingColumn(QWidget):
         self.change.setVisible(bool(view.change))
         self.words_title.setText(view.words_title)
         self.words.setText(view.words)
-        for label in (self.words_title, self.words):
-            label.setVisible(bool(view.words))
+        self.words.setVisible(bool(view.words))
+        self.words_title.setVisible(bool(view.words_title))
+        self.crop.set_picture(view.crop)
+        self.crop.setVisible(view.crop is not None)
+        self.crop.setAccessibleName(view.words_title)
         self.remark.set_text(view.remark)
         if self.mark.text() != view.mark:
             with QSignalBlocker(self.mark):
@@ -277,6 +313,7 @@ class MarkingColumn(QWidget):
         column.addWidget(self.change)
         column.addWidget(self.words_title)
         column.addWidget(self.words)
+        column.addWidget(self.crop)
         remark = QLabel(translate("class set page", "Remark"), middle)
         remark.setProperty("role", "strong")
         remark.setBuddy(self.remark)

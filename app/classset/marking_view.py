@@ -8,6 +8,7 @@ from app.classset import headline
 from app.classset.views import tile_of
 from app.drawing.classset.scores import ScoresView
 from app.drawing.classset.wall import PairView
+from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.services.class_set.desk import ClassDesk
 from core.class_set.drafts import next_steps, strengths
@@ -67,6 +68,7 @@ class MarkingView:
     change: str = ""
     words_title: str = ""
     words: str = ""
+    crop: Pyramid | None = None
     remark: str = ""
     mark: str = ""
 
@@ -91,6 +93,7 @@ def marking_view(
     drafts: Drafts,
     *,
     cleared: frozenset[str] = frozenset(),
+    crop: tuple[int, Pyramid] | None = None,
 ) -> MarkingView:
     """The column for the student at a place of the list.
 
@@ -98,6 +101,8 @@ def marking_view(
     ----------
     cleared : set of str
         Fields the teacher emptied: no draft comes back into them.
+    crop : (int, Pyramid), optional
+        Which sheet's page is cropped, and its lines of writing.
     """
     student, scale = class_set.students[place], look().type
     entry = class_set.entry(student.number)
@@ -109,6 +114,8 @@ def marking_view(
         for slot in slots
     ]
     answered = [index for index in (1, 0) if pages[index].answer]
+    if not answered and crop is not None:
+        answered = [crop[0]]
     top = None if desk.sky is None else desk.sky.levels[0]
     title = translate("class set page", "Student {code}").format(code=student.code)
     said = ""
@@ -133,6 +140,7 @@ def marking_view(
         _change(drafts.change),
         said,
         pages[answered[0]].answer if answered else "",
+        None if crop is None or not answered or pages[answered[0]].answer else crop[1],
         marking.remark,
         marking.mark,
     )

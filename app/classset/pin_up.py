@@ -17,6 +17,7 @@ from app.classset.marking_view import (
     marking_view,
     with_words,
 )
+from app.classset.own_words import OwnWords
 from app.classset.part import ClassPart
 from app.classset.views import WHOLE, letters_of, wall_view
 from app.classset.wall import PinUpWall
@@ -43,6 +44,7 @@ class PinUpPart(ClassPart):
         self._gesture: Gesture | None = None
         self._cleared: frozenset[str] = frozenset()
         self._drafts, self._drafts_of = Drafts(), object()
+        self._own_words = OwnWords(self.desk, workspace.preferences.settings.card_paper)
         self.wall = PinUpWall(self)
         self.marking = MarkingColumn(self)
         self.show_row = QWidget(self)
@@ -136,6 +138,8 @@ class PinUpPart(ClassPart):
     # A part
 
     def begin(self) -> None:
+        paper = self.workspace.preferences.settings.card_paper
+        self._own_words = OwnWords(self.desk, paper)
         self._place, self._shown, self._cleared = 0, WHOLE, frozenset()
 
     def take_focus(self) -> None:
@@ -155,7 +159,13 @@ class PinUpPart(ClassPart):
             self._drafts_of = basis
         self.marking.show_marking(
             marking_view(
-                self.desk, class_set, found, self._place, self._drafts, cleared=self._cleared
+                self.desk,
+                class_set,
+                found,
+                self._place,
+                self._drafts,
+                cleared=self._cleared,
+                crop=self._own_words.crop(class_set, found, number),
             )
         )
 

@@ -151,6 +151,11 @@ class ClassDesk(QObject):
             return None
         return self.pictures.photo(folder.picture_path(digest))
 
+    def picture_path(self, digest: str) -> Path | None:
+        """Where a picture's bytes are; None while no class set is open."""
+        folder = self._keeper.folder
+        return None if folder is None else folder.picture_path(digest)
+
     # Opening and closing
 
     def open(self, path: Path) -> None:

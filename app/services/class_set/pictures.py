@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import OrderedDict
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QSize, Qt, Signal
@@ -18,6 +19,8 @@ WIDTH = 480
 """Pixels across: what the marking column shows on a wide screen."""
 
 _SMALLER = (280, 180, 124)
+
+Make = Callable[[], Pyramid | None]
 
 MOST = 300
 """Images kept: both sheets of a class, with their worksheets, at half a megabyte each."""
@@ -39,8 +42,8 @@ class ClassPictures(QObject):
         self._pool = own_pool()
         self.destroyed.connect(lambda *_, pool=self._pool: give_back(pool))
         self._work = Latest(self, self._pool)
-        self._made: OrderedDict[Path, Pyramid | None] = OrderedDict()
-        self._wanted: OrderedDict[Path, bool] = OrderedDict()
+        self._made: OrderedDict[str, Pyramid | None] = OrderedDict()
+        self._wanted: OrderedDict[str, Make] = OrderedDict()
 
     @property
     def working(self) -> bool:
@@ -55,33 +58,34 @@ class ClassPictures(QObject):
 
     def painting(self, path: Path) -> Pyramid | None:
         """A straightened painting, a JPEG of ours; None while it is not there."""
-        return self._get(path, whole=False)
+        return self.made(str(path), lambda: _of_jpeg(path))
 
     def photo(self, path: Path) -> Pyramid | None:
         """A picture as it was brought in; None while it is not there."""
-        return self._get(path, whole=True)
+        return self.made(str(path), lambda: _of_any_kind(path))
 
-    def _get(self, path: Path, *, whole: bool) -> Pyramid | None:
-        if path in self._made:
-            self._made.move_to_end(path)
-            return self._made[path]
-        self._wanted[path] = whole
+    def made(self, key: str, make: Make) -> Pyramid | None:
+        """Any other image, which `make` gives in the worker; None while it is not there."""
+        if key in self._made:
+            self._made.move_to_end(key)
+            return self._made[key]
+        self._wanted[key] = make
         self._next()
         return None
 
     def _next(self) -> None:
         if self._work.running or not self._wanted:
             return
-        path, whole = next(iter(self._wanted.items()))
+        key, make = next(iter(self._wanted.items()))
 
         def work(progress: Progress, should_stop: ShouldStop) -> Pyramid | None:
-            return _of_any_kind(path) if whole else _of_jpeg(path)
+            return make()
 
-        self._work.run(work, lambda image: self._keep(path, image))
+        self._work.run(work, lambda image: self._keep(key, image))
 
-    def _keep(self, path: Path, image: Pyramid | None) -> None:
-        self._wanted.pop(path, None)
-        self._made[path] = image
+    def _keep(self, key: str, image: Pyramid | None) -> None:
+        self._wanted.pop(key, None)
+        self._made[key] = image
         while len(self._made) > MOST:
             self._made.popitem(last=False)
         self.ready.emit()

@@ -440,3 +440,45 @@ def test_a_class_set_opens_from_the_recent_files(page, window, qtbot, tmp_path) 
     window.opener.open_path(window.opener.recent.paths()[0])
     qtbot.waitUntil(lambda: window.desk.class_set is not None)
     assert len(window.desk.class_set.brought) == 4
+
+
+def test_the_students_words_are_a_crop_of_the_worksheet_page(page, window, qtbot, tmp_path) -> None:
+    """A page as it is printed, painted and brought in: the crop holds its writing lines alone."""
+    from PySide6.QtGui import QImage, QPainter
+
+    from app.cards.class_command import _data
+    from app.cards.class_pages import lay_out_worksheets
+    from app.cards.page import paint_page
+    from app.cards.paper import MM, PAPERS
+
+    class_set = page.desk.class_set
+    class_list = class_set.class_list
+    data = _data(page.desk.path, class_set, "worksheet")
+    paper = window.preferences.settings.card_paper
+    printed = lay_out_worksheets(data, class_list.tag, class_list.students[:1], PAPERS[paper])[1]
+    per_mm = 7.0
+    image = QImage(
+        round(printed.paper.width_mm * per_mm),
+        round(printed.paper.height_mm * per_mm),
+        QImage.Format.Format_RGB32,
+    )
+    image.fill(0xFFFFFFFF)
+    painter = QPainter(image)
+    painter.scale(per_mm / MM, per_mm / MM)
+    paint_page(painter, printed)
+    painter.end()
+    image.save(str(tmp_path / "IMG_20.png"))
+    part = page.show_part("pin_up")
+    page.desk.add((tmp_path / "IMG_20.png",))
+    settle(window, qtbot)
+    assert page.desk.sorted.placement.digest_at(Slot(1, 1, "page")) is not None
+    part.choose(0)
+    qtbot.waitUntil(lambda: part.marking.crop.picture is not None, timeout=20_000)
+    assert "sheet 2" in part.marking.words_title.text()
+    crop = part.marking.crop.picture.levels[0]
+    assert crop.width() > 2 * crop.height()
+    dark = [
+        y for y in range(crop.height()) if crop.pixelColor(crop.width() // 2, y).lightness() < 225
+    ]
+    assert len(dark) >= 3  # lines to write on
+    assert len(dark) < crop.height() / 3  # and white paper between
