@@ -22,6 +22,7 @@ from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
+from app.widgets.layouts import layout_of
 from core.class_set.folder import holds_class_set
 from core.class_set.students import ClassList, class_list_of, codes_from, looks_like_name
 from core.errors import GradewashError
@@ -201,7 +202,10 @@ class NewClassDialog(QDialog):
     def _tell(self, sentence: str) -> None:
         self.problem.setText(sentence)
         self.problem.setVisible(bool(sentence))
-        self.adjustSize()
+        # Wrapped lines need their height told: a dialog of a fixed width asks for none.
+        layout = layout_of(self)
+        layout.invalidate()
+        self.setFixedHeight(layout.totalHeightForWidth(self.width()))
 
     def _named_somebody(self) -> bool:
         try:
