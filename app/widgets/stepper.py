@@ -103,6 +103,7 @@ class Stepper(QWidget):
 
     def _refresh(self) -> None:
         self._number.setFixedWidth(look().type.grow(26 if self._close else 38))
+        self._number.clear()  # or the label would remember the width it had
         self._number.setText(str(self._value))
         spoken = translate("stepper", "{label}: {number}")
         self._number.setAccessibleName(spoken.format(label=self._label.text(), number=self._value))
