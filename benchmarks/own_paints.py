@@ -32,10 +32,12 @@ from simulator.swatch_photos import LOADS, Stroke, drawn_shot, painted, photogra
 from core.colour import delta_E_2000
 from core.errors import SwatchCardError
 from core.paint.box.box import TWELVE_PAN
+from core.paint.own import fit as fit_module
 from core.paint.own.doubts import doubts_of
-from core.paint.own.fit import PaintedField, fit_card
+from core.paint.own.fit import PaintedField
 from core.paint.own.known import CAUTIOUS, FLOOR, LAMPS, YELLOW_FLOOR, _matched
 from core.paint.own.layer import Lab_slopes, film_slopes
+from core.paint.own.prior import prior_of
 from core.paint.own.problem import Spreads
 from core.paint.pigment.film import film_reflectance, paper_inside
 from core.paint.search.metric import local_metric
@@ -73,6 +75,17 @@ class World:
         from own_refits import fit_without
 
         return without(unknown, *fit_without(self.args.wheel, tuple(unknown), self.args.cache))
+
+
+def seeing_only(known):
+    """The prior made of the known paints alone: the unknown one must not be in it."""
+    fit_module.prior_of = lambda: prior_of(known)
+
+
+def fit_card(fields, known, light="window"):
+    """The program's own fit, with nothing known of the unknown paints."""
+    seeing_only(known)
+    return fit_module.fit_card(fields, known, light)
 
 
 def partners_of(key, box=KEYS):
@@ -349,6 +362,7 @@ def fit_known_loads(fields, loads, known):
     from core.paint.own.fit import card_problem
     from core.paint.own.solve import solve
 
+    seeing_only(known)
     problem = card_problem(fields, known, "scan", Spreads(1.0, 0.05, 0.05))
     samples = problem.samples
     for number, load in enumerate(loads):
@@ -406,6 +420,7 @@ def measure_cards(world, args):
             off.append(np.linalg.norm(quad - marks, axis=1).max() / mm)
             wrong += off[-1] > 1.0
             try:
+                seeing_only(world.known(tuple(row.like for row in swatches.rows)))
                 reading = read_card(picture, corners, len(swatches.rows), code)
                 fit = fit_reading(swatches, reading, TWELVE_PAN, "window")
             except SwatchCardError as error:

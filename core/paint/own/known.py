@@ -32,8 +32,8 @@ FLOOR, YELLOW_FLOOR = 1.0, 2.0
 """What the film itself is off by; a yellow's spread promises too much."""
 
 CAUTIOUS = 0.85
-"""Of the posterior's own spread: with it 91 to 96% of mixes lie within twice the stated error, by
-a window, under lamps and with six paints unknown; without it up to 99%."""
+"""Of the posterior's own spread: with it 91 to 95% of mixes lie within twice the stated error, by
+a window, under lamps and with six paints unknown."""
 
 LAMPS = 1.4
 """Under lamps the true error is so much wider."""
