@@ -200,9 +200,18 @@ def _children() -> list[int]:
             fields = path.read_text().rpartition(")")[2].split()
         except OSError:
             continue
-        if int(fields[1]) == own:
+        # Python's own watcher of shared things stays to the end.
+        if int(fields[1]) == own and b"resource_tracker" not in _command(path.parent):
             found.append(int(path.parent.name))
     return found
+
+
+def _command(process: Path) -> bytes:
+    """What a process was started as."""
+    try:
+        return (process / "cmdline").read_bytes()
+    except OSError:
+        return b""
 
 
 def _alive(pids: list[int]) -> bool:
