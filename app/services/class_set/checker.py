@@ -6,6 +6,7 @@ loses nothing.
 
 from __future__ import annotations
 
+from collections.abc import Set
 from functools import partial
 from time import monotonic
 
@@ -15,9 +16,9 @@ from app.services.class_set.underway import Underway
 from app.state.language import speak_without_window
 from app.state.tasks import Task, give_back, own_pool
 from core.class_set.check_one import Outcome
-from core.class_set.checking import check_folder, still_to_check
+from core.class_set.checking import check_folder, still_to_check, to_check
 from core.class_set.folder import ClassFolder
-from core.class_set.kept_checks import Kept, KeptChecks
+from core.class_set.kept_checks import Kept, KeptChecks, check_key
 from core.class_set.pool import CheckingPool
 from core.progress import Progress, ShouldStop
 
@@ -26,6 +27,7 @@ class _Relay(QObject):
     """Carries results from the worker's thread to the window's."""
 
     begun = Signal(int)
+    found = Signal(str, object)
     came = Signal(str, object)
 
 
@@ -57,14 +59,21 @@ class ClassChecker(QObject):
         self._begun = 0.0
         self.underway: Underway | None = None
 
-    def begin(self, folder: ClassFolder, language: str) -> None:
-        """Check what has not been checked, with the sentences in a language."""
+    def begin(self, folder: ClassFolder, language: str, known: Set[str]) -> None:
+        """Check what has not been checked, with the sentences in a language.
+
+        Parameters
+        ----------
+        known : set of str
+            Digests whose checks are shown: one that was kept while Stop was pressed is told now.
+        """
         if self.underway is not None:
             return
         stop = self._stop = []
         relay = self._relay = _Relay(self)
         queued = Qt.ConnectionType.QueuedConnection
         relay.begun.connect(partial(self._on_begun, relay), queued)
+        relay.found.connect(partial(self._on_found, relay), queued)
         relay.came.connect(partial(self._on_result, relay), queued)
         self.underway = Underway("checking", 0, 0)
 
@@ -74,9 +83,14 @@ class ClassChecker(QObject):
 
             undone = still_to_check(folder, language)
             relay.begun.emit(len(undone))
+            kept = KeptChecks(folder.path)
+            waiting = {each.digest for _, each in undone} | known
+            for each in to_check(folder.class_set):
+                if each.digest not in waiting:
+                    key = check_key(each, folder.class_set.exercise, language)
+                    relay.found.emit(each.digest, kept.find(key))
             if not undone:
                 return
-            kept = KeptChecks(folder.path)
             begin = None if language == "en" else partial(speak_without_window, language)
             with CheckingPool(begin=begin) as pool:
                 outcomes = check_folder(
@@ -110,6 +124,10 @@ class ClassChecker(QObject):
             self._begun = monotonic()
             self.underway = Underway("checking", 0, count)
             self.changed.emit()
+
+    def _on_found(self, relay: _Relay, digest: str, kept: Kept | None) -> None:
+        if relay is self._relay and kept is not None:
+            self.checked.emit(digest, kept)
 
     def _on_result(self, relay: _Relay, digest: str, kept: Kept | None) -> None:
         if relay is not self._relay or self.underway is None:

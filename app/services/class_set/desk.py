@@ -345,7 +345,7 @@ class ClassDesk(QObject):
         if self._keeper.folder is not folder:
             return
         if self._checker.underway is None:
-            self._checker.begin(folder, language_in_use())
+            self._checker.begin(folder, language_in_use(), frozenset(self.checks))
         else:
             self._again = True  # brought in while the rest is checked
 
