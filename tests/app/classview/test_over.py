@@ -6,8 +6,10 @@ from itertools import product
 
 import pytest
 from class_tools import SCREENS, SKY, readings_of, texts_of
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
 from app.classview import content
 from app.drawing.classview import layout as layouts
@@ -82,6 +84,17 @@ def test_the_wheel_is_dragged_and_sized_by_mouse(make_view):
     assert view._spot.size > spot.size
 
 
+def rest(view, at: QPoint) -> None:
+    """The mouse over a place; sent, since a pointer that is there already does not move."""
+    button = Qt.MouseButton.NoButton
+    everywhere = view.mapToGlobal(QPointF(at))
+    kind = QEvent.Type.MouseMove
+    event = QMouseEvent(
+        kind, QPointF(at), everywhere, button, button, Qt.KeyboardModifier.NoModifier
+    )
+    QApplication.sendEvent(view, event)
+
+
 def test_a_point_is_only_shown_once_the_intensity_is_told(make_view):
     view = make_view()
     view.run("over")
@@ -89,14 +102,14 @@ def test_a_point_is_only_shown_once_the_intensity_is_told(make_view):
     seen = []
     view.pointed.connect(seen.append)
     spot = view._layout().photo.center().toPoint()
-    QTest.mouseMove(view, spot)
+    rest(view, spot)
     assert seen[-1] is None
     for _ in range(4):
         view.run("answer")
-    QTest.mouseMove(view, spot + QPointF(3, 0).toPoint())
+    rest(view, spot + QPointF(3, 0).toPoint())
     assert seen[-1] == pytest.approx((0.5, 0.5), abs=0.02)
     on_wheel = QPointF(view._spot.x, view._spot.y).toPoint()
-    QTest.mouseMove(view, on_wheel)
+    rest(view, on_wheel)
     assert seen[-1] is None
 
 

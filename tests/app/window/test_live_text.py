@@ -32,6 +32,12 @@ def sizes(window: Window, key: str) -> dict[str, tuple[int, int]]:
     }
 
 
+def wait_for_plan(window: Window, qtbot) -> None:
+    """Until the Mix page has its mixes."""
+    planner = window.planner
+    qtbot.waitUntil(lambda: planner.plan is not None and not planner.working, timeout=20_000)
+
+
 @pytest.mark.parametrize("key", [kind.key for kind in PAGES])
 def test_large_text_set_while_running_is_large_everywhere(qtbot, tmp_path, key) -> None:
     sky = draw_sky(tmp_path / "sky.png")
@@ -45,6 +51,7 @@ def test_large_text_set_while_running_is_large_everywhere(qtbot, tmp_path, key) 
         with qtbot.waitExposed(window):
             window.show()
         open_and_wait(window, sky, qtbot)
+        wait_for_plan(window, qtbot)
         if live:
             for kind in PAGES:
                 sizes(window, kind.key)
