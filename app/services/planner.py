@@ -127,7 +127,7 @@ class Planner(QObject):
         def work(progress: Progress, should_stop: ShouldStop) -> None:
             for study in likely:
                 with suppress(BoxError):  # said when it is asked for
-                    plan_sky(sky, study.box, study.mix, transitions, progress, should_stop)
+                    plan_sky(sky, study.box, study.mix, transitions, None, should_stop)
 
         self._ahead.run(work, lambda nothing: None, _log_ahead)
 

@@ -26,20 +26,20 @@ SHOW_PROGRESS_AFTER_MS = 300
 """Work that ends sooner shows no progress: a flash would only disturb."""
 
 
-TELL_EACH_SHARE, TELL_EACH_S = 0.05, 0.05
-"""Progress reaches the window when it has moved so far or so long ago: every message is a turn of
-the event loop, and a plan of some milliseconds would send hundreds."""
+TELL_EACH_S = 0.05
+"""Progress reaches the window at most so often: every message is a turn of the event loop, and
+plans of some milliseconds, one after the other, would send hundreds."""
 
 
 def _sparing(tell: Progress) -> Progress:
     """Progress that is told in steps worth showing."""
-    told, when = -1.0, 0.0
+    when = 0.0
 
     def progress(share: float) -> None:
-        nonlocal told, when
+        nonlocal when
         now = monotonic()
-        if abs(share - told) >= TELL_EACH_SHARE or now - when >= TELL_EACH_S:
-            told, when = share, now
+        if now - when >= TELL_EACH_S:
+            when = now
             tell(share)
 
     return progress
