@@ -7,6 +7,7 @@ Views receive `study_changed(before, after)` and redraw what differs. What is no
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import Any
 
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QUndoCommand, QUndoStack
@@ -107,7 +108,7 @@ class Document(QObject):
         """
         if after == self._study:
             return
-        self.stack.push(_Edit(self, text, self._study, after, gesture))
+        self.stack.push(Edit(text, self._set, self._study, after, gesture))
 
     def mark_saved(self) -> None:
         """The study as it is now is on disk."""
@@ -124,14 +125,20 @@ class Document(QObject):
         self.study_changed.emit(before, study)
 
 
-class _Edit(QUndoCommand):
-    """The study before and after one edit."""
+class Edit(QUndoCommand):
+    """A value before and after one edit; steps of one gesture become one."""
 
     def __init__(
-        self, document: Document, text: str, before: Study, after: Study, gesture: Gesture | None
+        self,
+        text: str,
+        put: Callable[[Any], object],
+        before: Any,
+        after: Any,
+        gesture: Gesture | None,
     ) -> None:
+        """`put` takes the value that holds from now on."""
         super().__init__(text)
-        self._document = document
+        self._put = put
         self._before = before
         self._after = after
         self._gesture = gesture
@@ -140,14 +147,14 @@ class _Edit(QUndoCommand):
         return -1 if self._gesture is None else _GESTURE_COMMAND_ID
 
     def mergeWith(self, other: QUndoCommand) -> bool:
-        if not isinstance(other, _Edit) or other._gesture is not self._gesture:
+        if not isinstance(other, Edit) or other._gesture is not self._gesture:
             return False
         self._after = other._after
         self.setObsolete(self._after == self._before)
         return True
 
     def redo(self) -> None:
-        self._document._set(self._after)
+        self._put(self._after)
 
     def undo(self) -> None:
-        self._document._set(self._before)
+        self._put(self._before)

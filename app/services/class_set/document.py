@@ -7,13 +7,11 @@ edit: it is put into every state that undo brings back.
 from __future__ import annotations
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtGui import QUndoCommand, QUndoStack
+from PySide6.QtGui import QUndoStack
 
-from app.state.document import Gesture
+from app.state.document import Edit, Gesture
 from core.class_set.arrivals import Arrival, with_arrival
 from core.class_set.model import ClassSet
-
-_GESTURE_COMMAND_ID = 2
 
 
 class ClassDocument(QObject):
@@ -75,7 +73,7 @@ class ClassDocument(QObject):
         """
         if self._class_set is None or after == self._class_set:
             return
-        self.stack.push(_Edit(self, text, self._class_set, after, gesture))
+        self.stack.push(Edit(text, self._set, self._class_set, after, gesture))
 
     def arrive(self, arrival: Arrival) -> None:
         """Take in what was brought: it is there whatever is undone."""
@@ -90,35 +88,3 @@ class ClassDocument(QObject):
         before, self._class_set = self._class_set, class_set
         if before != class_set:
             self.changed.emit(before, class_set)
-
-
-class _Edit(QUndoCommand):
-    """The class set before and after one edit."""
-
-    def __init__(
-        self,
-        document: ClassDocument,
-        text: str,
-        before: ClassSet,
-        after: ClassSet,
-        gesture: Gesture | None,
-    ) -> None:
-        super().__init__(text)
-        self._document, self._before, self._after = document, before, after
-        self._gesture = gesture
-
-    def id(self) -> int:
-        return -1 if self._gesture is None else _GESTURE_COMMAND_ID
-
-    def mergeWith(self, other: QUndoCommand) -> bool:
-        if not isinstance(other, _Edit) or other._gesture is not self._gesture:
-            return False
-        self._after = other._after
-        self.setObsolete(self._after == self._before)
-        return True
-
-    def redo(self) -> None:
-        self._document._set(self._after)
-
-    def undo(self) -> None:
-        self._document._set(self._before)
