@@ -27,7 +27,7 @@ from app.widgets.buttons import EdgeButton
 from app.widgets.focus import FocusRing
 from core.choosing.look import SkyLook
 from core.choosing.through import SORTINGS, Looked, in_order, photos_in
-from core.choosing.words import against, sky_sentences, sorting_word
+from core.choosing.words import against, refusal_text, sky_sentences, sorting_word
 from core.colour.contrast import ink_on
 from core.errors import UsageError
 from core.file_sentences import shown_name
@@ -192,7 +192,7 @@ class SkyChoice(QWidget):
             one = translate("choosing", "1 photo")
             several = translate("choosing", "{n} photos").format(n=shown)
             self.count.setText(one if shown == 1 else several)
-        self.refused.setText(" ".join(map(_named, self._refused)))
+        self.refused.setText(" ".join(map(refusal_text, self._refused)))
         self.refused.setVisible(bool(self._refused))
 
     def _ask_for_other(self) -> None:
@@ -251,11 +251,6 @@ def _on(fill: str | None) -> tuple[str, str]:
     """A colour, and what is legible on it; white where there is none."""
     ground = fill or "#ffffff"
     return ground, ink_on(ground)
-
-
-def _named(looked: Looked) -> str:
-    name = shown_name(looked.path)
-    return looked.sentence if name in looked.sentence else f"{name}: {looked.sentence}"
 
 
 def ask_and_show(

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from typing import assert_never
 
 from core.choosing.look import SkyLook
-from core.choosing.through import Sorting
+from core.choosing.through import Looked, Sorting
+from core.file_sentences import shown_name
 from core.i18n import translate
 from core.reading.wording import Wording
 from core.words.lists import listed
@@ -38,6 +39,12 @@ def sky_sentences(look: SkyLook, wording: Wording) -> tuple[str, ...]:
     if not look.families:  # greys are as dull as can be
         return (_bands(look, wording), _reach(look))
     return (_bands(look, wording), _dull(look), _reach(look))
+
+
+def refusal_text(looked: Looked) -> str:
+    """Why a file could not be looked at, with its name."""
+    name = shown_name(looked.path)
+    return looked.sentence if name in looked.sentence else f"{name}: {looked.sentence}"
 
 
 def against(look: SkyLook) -> tuple[str, ...]:

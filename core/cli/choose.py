@@ -8,8 +8,8 @@ from pathlib import Path
 from typing import Any
 
 from core.choosing.look import SkyLook
-from core.choosing.through import Looked, look_through, photos_in
-from core.choosing.words import against, look_text
+from core.choosing.through import look_through, photos_in
+from core.choosing.words import against, look_text, refusal_text
 from core.cli.layout import complain, fold, say, terminal_width
 from core.cli.mix import find_box
 from core.file_sentences import shown_name
@@ -49,7 +49,7 @@ def run(args: argparse.Namespace) -> int:
     for looked in look_through(paths, box):
         if looked.look is None:
             refused.append(looked)
-            complain(_named(looked))
+            complain(refusal_text(looked))
             continue
         read.append(looked.look)
         if not args.json:
@@ -62,11 +62,6 @@ def run(args: argparse.Namespace) -> int:
         }
         print(json.dumps(found, indent=2, ensure_ascii=False))
     return 0 if read else 1
-
-
-def _named(looked: Looked) -> str:
-    name = shown_name(looked.path)
-    return looked.sentence if name in looked.sentence else f"{name}: {looked.sentence}"
 
 
 def _as_json(look: SkyLook) -> dict[str, Any]:
