@@ -31,11 +31,11 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 
 from simulator import Scene, cases, measure, scene
 
-from core.colour import srgb8_to_linear
 from core.photo import open_photo
 from core.sheet.find import corners
 from core.sheet.find.evidence import terms_of
 from core.sheet.find.quads import candidates
+from core.sheet.find.sight import Sight
 from core.sheet.light.straighten import aspect_of, straighten
 from core.sheet.light.tape import shows_tape
 from tools.logistic import balanced_weights
@@ -52,9 +52,10 @@ BOUNDS = [(None, None), (0, None), (None, 0), (None, -0.1), (None, -1), (None, 0
 
 def rows_of(one: Scene) -> list[list[float]]:
     """Right or wrong, then the terms, of each proposal checked."""
-    linear = srgb8_to_linear(open_photo(one.jpeg, name="sheet.jpg").pixels)
+    sight = Sight.of(open_photo(one.jpeg, name="sheet.jpg"))
+    linear = sight.linear
     truth = one.corners * (linear.shape[1] / one.shot.size[0])
-    found = corners.propose_all(linear, *candidates(linear))
+    found = corners.propose_all(sight, *candidates(sight))
     if one.shot.tape is not None:
         found = [each for each in found if not known_as_tape(linear, each, one.shot.scan)]
     return [

@@ -8,18 +8,18 @@ The log-odds of the winner, beside the best different one, give the confidence.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour import srgb8_to_linear
 from core.colour.working_space import Floats
-from core.photo import Photo
 from core.progress import Progress, ShouldStop, part_of, step
 from core.sheet.find.evidence import evidence_of, log_odds
 from core.sheet.find.quads import candidates, judge
 from core.sheet.find.refine import refine
+from core.sheet.find.sight import Sight
 from core.sheet.find.within import paint_near, paint_on_papers
 from core.sheet.result import Corners
 
@@ -59,7 +59,7 @@ class Proposal:
 
 
 def find_corners(
-    photo: Photo, progress: Progress | None = None, should_stop: ShouldStop | None = None
+    sight: Sight, progress: Progress | None = None, should_stop: ShouldStop | None = None
 ) -> FoundCorners:
     """Propose the painted rectangle.
 
@@ -68,55 +68,58 @@ def find_corners(
     FoundCorners
         Confidence 0 and the whole picture when nothing like a sheet is there.
     """
-    linear = srgb8_to_linear(photo.pixels)
     step(0.1, progress, should_stop)
-    quads, features = candidates(linear)
+    quads, features = candidates(sight)
     step(0.4, progress, should_stop)
-    proposals = propose(linear, quads, features, 1)
+    proposals = propose(sight, quads, features, 1)
     step(0.5, progress, should_stop)
     if not proposals or proposals[0].log_odds < _CLEAR:
         share = part_of(progress, 0.5, 1.0)
-        proposals = propose_all(linear, quads, features, share, should_stop)
+        proposals = propose_all(sight, quads, features, share, should_stop, proposals)
     step(1.0, progress, should_stop)
     if not proposals:
         return FoundCorners(((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0)), 0.0)
     best, confidence = choose(proposals)
-    size = np.array([photo.pixels.shape[1], photo.pixels.shape[0]])
+    size = np.array(sight.linear.shape[1::-1])
     a, b, c, d = ((float(x), float(y)) for x, y in best.quad / size)
     return FoundCorners((a, b, c, d), confidence)
 
 
 def propose_all(
-    linear: NDArray[np.float32],
+    sight: Sight,
     quads: Floats,
     features: Floats,
     progress: Progress | None = None,
     should_stop: ShouldStop | None = None,
+    first: Sequence[Proposal] = (),
 ) -> list[Proposal]:
-    """What every look at a picture proposes: `candidates` as given, those on the bright paper,
-    those inside a paper's outline, and those beside the likeliest so far."""
-    proposals = propose(linear, quads, features, _CHECKED)
+    """What every look at a picture proposes: `candidates` as given, the `first` of which may be
+    known, those on the bright paper, those inside a paper's outline, and those beside the
+    likeliest so far."""
+    proposals = propose(sight, quads, features, _CHECKED, known=first)
     step(0.3, progress, should_stop)
-    proposals += propose(linear, *candidates(linear, on_paper=True), _CHECKED)
+    proposals += propose(sight, *candidates(sight, on_paper=True), _CHECKED)
     step(0.6, progress, should_stop)
-    proposals += propose(linear, *paint_on_papers(linear), _CHECKED, apart=_CLOSE)
+    proposals += propose(sight, *paint_on_papers(sight), _CHECKED, apart=_CLOSE)
     step(0.8, progress, should_stop)
     # Should a side of the likeliest lie on the paper's edge, the paint's is close by.
     likeliest = sorted(proposals, key=lambda each: -each.log_odds)[:_POLISHED]
-    near = paint_near(linear, [each.quad for each in likeliest])
-    proposals += propose(linear, *near, _CHECKED, apart=_CLOSE)
+    near = paint_near(sight, [each.quad for each in likeliest])
+    proposals += propose(sight, *near, _CHECKED, apart=_CLOSE)
     step(1.0, progress, should_stop)
     return proposals
 
 
 def propose(
-    linear: NDArray[np.float32],
+    sight: Sight,
     quads: Floats,
     features: Floats,
     count: int,
     apart: float = _APART,
+    known: Sequence[Proposal] = (),
 ) -> list[Proposal]:
-    """The best `count` quadrilaterals that are so much apart, refined and checked."""
+    """The best `count` quadrilaterals that are so much apart, refined and checked; the first of
+    them may be `known`."""
     if len(quads) == 0:
         return []
     score = judge(features)
@@ -124,8 +127,11 @@ def propose(
     found: list[Proposal] = []
     while len(found) < count and np.isfinite(left).any():
         k = int(left.argmax())
-        quad = refine(linear, quads[k])
-        found.append(Proposal(quad, float(score[k]), evidence_of(linear, quad)))
+        if len(found) < len(known):
+            found.append(known[len(found)])
+        else:
+            quad = refine(sight.linear, quads[k])
+            found.append(Proposal(quad, float(score[k]), evidence_of(sight.linear, quad)))
         left[~_differ(quads, quads[k], apart)] = -np.inf
     return found
 

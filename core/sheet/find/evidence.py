@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.working_space import Floats, linear_to_W
+from core.sheet.sampling import sampled
 
 EVIDENCE = (
     "tints differ", "uneven", "darker outside", "no edge", "out of sight", "beyond", "darker side",
@@ -59,14 +60,14 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
     def strip(places: Floats, distances: Floats) -> Floats:
         """Colours at distances (m,), or (4, m) of each side's own, from places (4, n, 2)."""
         far = np.broadcast_to(distances, (4, distances.shape[-1]))[:, None, :, None] * size
-        return _sampled(linear, places[:, :, None] + outward[:, None, None] * far)
+        return _seen(linear, places[:, :, None] + outward[:, None, None] * far)
 
     def cells(distances: Floats) -> Floats:
-        return np.asarray(np.nanmedian(strip(line, distances).reshape(4, _CELLS, -1, 3), axis=2))
+        return _median(strip(line, distances).reshape(4, _CELLS, -1, 3), 2)
 
     def patches(corners: Floats, way: Floats, far: Floats, distances: Floats) -> Floats:
         places = corners[:, None] + way[:, None] * (far[:, :, None] * size)
-        return np.asarray(np.nanmedian(strip(places, distances).reshape(4, -1, 3), axis=1))
+        return _median(strip(places, distances).reshape(4, -1, 3), 1)
 
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", RuntimeWarning)  # what is outside the photo is NaN
@@ -142,20 +143,21 @@ def log_odds(score: float, evidence: Floats) -> float:
     return fitted - _IMPOSSIBLE * wrong_way - _UNSEEN * hidden
 
 
+def _median(values: Floats, axis: int) -> Floats:
+    """`np.nanmedian`, which is slow, only where something is out of sight."""
+    median = np.nanmedian if np.isnan(values).any() else np.median
+    return np.asarray(median(values, axis=axis))
+
+
 def _brightness(cells: Floats) -> Floats:
     """Log of the median brightness of each side (4,) of cells (4, n, 3)."""
     return np.asarray(np.log(np.maximum(np.nanmedian(cells.mean(axis=-1), axis=1), 1e-3)))
 
 
-def _sampled(linear: NDArray[np.float32], at: Floats) -> Floats:
+def _seen(linear: NDArray[np.float32], at: Floats) -> Floats:
     """Colours (..., 3) at pixel places (..., 2), NaN outside the picture."""
-    from scipy.ndimage import map_coordinates  # deferred: start-up time
-
     h, w = linear.shape[:2]
     x, y = at[..., 0], at[..., 1]
-    where = np.stack([y - 0.5, x - 0.5])
-    got = np.stack(
-        [map_coordinates(linear[..., c], where, order=1, mode="nearest") for c in range(3)], -1
-    ).astype(np.float64)
+    got = sampled(linear, at - 0.5).astype(np.float64)
     got[(x < 0) | (x > w) | (y < 0) | (y > h)] = np.nan
     return np.asarray(got)

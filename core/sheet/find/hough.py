@@ -8,16 +8,19 @@ line is a steep one of the transposed picture, so there is one routine.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats, linear_to_W
+from core.colour.working_space import Floats
 
 MAX_LINES = 16
 _SLOPES = np.linspace(-0.6, 0.6, 81)
 _SPREAD = 4  # a pixel votes for slopes this many steps around its own direction
 _CROWD = 0.8
+_SMOOTH = (0.7, 1.0)  # deviations, slopes and columns, over which votes are spread
+_BLURS = 5  # columns a vote reaches then
 _CAP = 2.5  # gradient (working units a pixel) beyond which an edge counts no more
 
 
@@ -38,16 +41,33 @@ class Gradient:
     bx: Floats
     by: Floats
 
+    @cached_property
     def turned(self) -> Gradient:
         """Of the transposed picture."""
         return Gradient(self.gy.swapaxes(0, 1), self.gx.swapaxes(0, 1), self.by.T, self.bx.T)
 
+    @cached_property
+    def edges(self) -> tuple[Floats, Floats]:
+        """How strong an edge each pixel is on (h, w), and its slope; see `find_lines`."""
+        from scipy.ndimage import uniform_filter  # deferred: start-up time
 
-def gradient_of(linear: NDArray[np.float32]) -> Gradient:
-    """Gradients of a picture in linear light (h, w, 3), slightly smoothed."""
+        gx, gy = self.gx, self.gy
+        Jxx, Jyy, Jxy = (gx**2).sum(-1), (gy**2).sum(-1), (gx * gy).sum(-1)
+        strength = np.sqrt(0.5 * (Jxx + Jyy + np.hypot(Jxx - Jyy, 2 * Jxy)))
+        theta = 0.5 * np.arctan2(2 * Jxy, Jxx - Jyy)
+        slope = -np.tan(np.clip(theta, -1.2, 1.2))
+        # In wood grain and cloth everything is an edge: only what stands out from around it
+        # counts. Clipped, so that the strong edge of the paper nearby does not drown the paint's
+        # faint one.
+        around = uniform_filter(np.minimum(strength, _CROWD), 25)
+        return strength * np.minimum(1.0, strength / (2.0 * around + 0.05)), slope
+
+
+def gradient_of(linear: NDArray[np.float32], W: Floats) -> Gradient:
+    """Gradients of a picture, slightly smoothed, in linear light and in working colours, both
+    (h, w, 3)."""
     from scipy.ndimage import gaussian_filter  # deferred: start-up time
 
-    W = linear_to_W(linear.astype(np.float64))
     smooth = gaussian_filter(W, (0.8, 0.8, 0), mode="nearest")
     bright = gaussian_filter(np.sqrt(np.clip(linear, 0, None)).mean(-1), 0.8, mode="nearest")
     bright = bright.astype(np.float64)
@@ -84,18 +104,10 @@ class LineSet:
 
 def find_lines(gradient: Gradient, sign: int) -> LineSet:
     """The strongest steep lines where the picture gets brighter (1) or darker (-1) rightwards."""
-    from scipy.ndimage import gaussian_filter, uniform_filter  # deferred: start-up time
+    from scipy.ndimage import gaussian_filter  # deferred: start-up time
 
-    gx, gy = gradient.gx, gradient.gy
-    h, w = gx.shape[:2]
-    Jxx, Jyy, Jxy = (gx**2).sum(-1), (gy**2).sum(-1), (gx * gy).sum(-1)
-    strength = np.sqrt(0.5 * (Jxx + Jyy + np.hypot(Jxx - Jyy, 2 * Jxy)))
-    theta = 0.5 * np.arctan2(2 * Jxy, Jxx - Jyy)
-    slope = -np.tan(np.clip(theta, -1.2, 1.2))
-    # In wood grain and cloth everything is an edge: only what stands out from around it counts.
-    # Clipped, so that the strong edge of the paper nearby does not drown the paint's faint one.
-    around = uniform_filter(np.minimum(strength, _CROWD), 25)
-    strength = strength * np.minimum(1.0, strength / (2.0 * around + 0.05))
+    h, w = gradient.bx.shape
+    strength, slope = gradient.edges
     keep = (strength > 0.25) & (np.abs(slope) < 0.68) & (sign * gradient.bx > 0)
     y, x = np.nonzero(keep)
     weight = np.minimum(strength[keep], _CAP) / _CAP
@@ -105,21 +117,23 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
     bins = w + 2 * margin
     middle = y - h / 2
 
-    def votes_of(part: NDArray[np.bool_]) -> Floats:
-        votes = np.zeros((len(_SLOPES), bins))
-        for shift in range(-_SPREAD, _SPREAD + 1):
-            index = nearest[part] + shift
-            ok = (index >= 0) & (index < len(_SLOPES))
-            at = x[part][ok] - _SLOPES[index[ok]] * middle[part][ok] + margin
-            flat = index[ok] * bins + np.clip(np.rint(at), 0, bins - 1).astype(int)
-            votes += np.bincount(flat, weight[part][ok], votes.size).reshape(votes.shape)
-        return votes
+    # Where each pixel votes, shifts by pixels: slopes that are none count nothing.
+    index = nearest + np.arange(-_SPREAD, _SPREAD + 1)[:, None]
+    ok = (index >= 0) & (index < len(_SLOPES))
+    at = x - _SLOPES[np.clip(index, 0, len(_SLOPES) - 1)] * middle + margin
+    columns = np.clip(np.rint(at), 0, bins - 1).astype(int)
+    places, counted = np.where(ok, index * bins + columns, 0), weight * ok
 
-    votes = votes_of(np.ones(len(x), dtype=bool))
-    found_p, found_s = [], []
+    def votes_of(part: NDArray[np.bool_]) -> Floats:
+        size = len(_SLOPES) * bins
+        votes = np.bincount(places[:, part].ravel(), counted[:, part].ravel(), size)
+        return np.asarray(votes, dtype=np.float64).reshape(len(_SLOPES), bins)
+
     left = np.ones(len(x), dtype=bool)
+    votes = votes_of(left)
+    smooth = gaussian_filter(votes, _SMOOTH)
+    found_p, found_s = [], []
     for _ in range(MAX_LINES):
-        smooth = gaussian_filter(votes, (0.7, 1.0))
         i, j = divmod(int(smooth.argmax()), bins)
         if smooth[i, j] < 0.03 * h:
             break
@@ -130,6 +144,11 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
         near = left & (np.abs(x - place - slope_here * middle) < 3.5)
         votes = votes - votes_of(near)
         left &= ~near
+        low, high = columns[:, near].min(initial=j), columns[:, near].max(initial=j)
+        # Only near what was taken away is there anything to smooth anew.
+        first, last = max(0, low - _BLURS), min(bins, high + _BLURS + 1)
+        a, b = max(0, first - _BLURS), min(bins, last + _BLURS)
+        smooth[:, first:last] = gaussian_filter(votes[:, a:b], _SMOOTH)[:, first - a : last - a]
     p, s = np.asarray(found_p, dtype=np.float64), np.asarray(found_s, dtype=np.float64)
     return line_set(gradient, sign, p, s)
 

@@ -10,12 +10,12 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats, linear_to_W, shrunk
-from core.sheet.find.hough import Gradient, LineSet, find_lines, gradient_of
+from core.colour.working_space import Floats
+from core.sheet.find.hough import Gradient, LineSet, find_lines
 from core.sheet.find.otsu import otsu_threshold
+from core.sheet.find.sight import Sight
+from core.sheet.sampling import sampled
 
-SEARCH = 480
-"""Pixels of the longer side of the picture that is searched."""
 _SHORTLIST = 80
 FEATURES = (
     "mean support", "weakest support", "goes on", "brighter outside", "contrast",
@@ -47,36 +47,32 @@ def judge(features: Floats) -> Floats:
     return np.asarray(np.stack(terms, axis=-1) @ _WEIGHTS + _BIAS)
 
 
-def candidates(linear: NDArray[np.float32], *, on_paper: bool = False) -> tuple[Floats, Floats]:
-    """Quadrilaterals (n, 4, 2) in pixels of `linear`, and their features (n, 9).
+def candidates(sight: Sight, *, on_paper: bool = False) -> tuple[Floats, Floats]:
+    """Quadrilaterals (n, 4, 2) in pixels of the picture, and their features (n, 9).
 
     With `on_paper`, only edges inside the largest bright area count: wood grain and cloth around
     the sheet then leave room for the paint's fainter ones.
     """
-    small, block = shrunk(linear, SEARCH)
-    h, w = small.shape[:2]
-    if min(h, w) < 24:
+    if sight.too_small:
         return np.empty((0, 4, 2)), np.empty((0, len(FEATURES)))
-    W = linear_to_W(small.astype(np.float64))
-    across = gradient_of(small)
+    across = sight.gradient
     if on_paper:
-        paper = bright_area(small)
+        paper = bright_area(sight.small)
         if paper is None:
             return np.empty((0, 4, 2)), np.empty((0, len(FEATURES)))
         each = paper[..., None]
         across = Gradient(across.gx * each, across.gy * each, across.bx * paper, across.by * paper)
-    down = across.turned()
-    lines = [find_lines(gradient, sign) for gradient in (across, down) for sign in (-1, 1)]
-    quads, features = with_ring(small, W, *shortlist(lines, (h, w)))
-    return (quads + 0.5) * block, features
+    lines = [find_lines(gradient, sign) for gradient in (across, across.turned) for sign in (-1, 1)]
+    h, w = sight.small.shape[:2]
+    quads, features = with_ring(sight, *shortlist(lines, (h, w)))
+    return (quads + 0.5) * sight.block, features
 
 
-def with_ring(
-    small: NDArray[np.float32], W: Floats, quads: Floats, features: Floats
-) -> tuple[Floats, Floats]:
-    """Quadrilaterals and all their features, of the shortlist's first three."""
+def with_ring(sight: Sight, quads: Floats, features: Floats) -> tuple[Floats, Floats]:
+    """Quadrilaterals in pixels of the small picture and all their features, of the shortlist's
+    first three."""
     if len(quads):
-        features = np.concatenate([features, _ring_features(small, W, quads)], axis=1)
+        features = np.concatenate([features, _ring_features(sight, quads)], axis=1)
     return quads, features
 
 
@@ -179,33 +175,26 @@ def _plausible(quads: Floats, shape: tuple[int, int]) -> NDArray[np.bool_]:
     return np.asarray(good)
 
 
-def _ring_features(small: NDArray[np.float32], W: Floats, quads: Floats) -> Floats:
+def _ring_features(sight: Sight, quads: Floats) -> Floats:
     """Of a strip just outside each quadrilateral, beside one just inside."""
-    from scipy.ndimage import map_coordinates  # deferred: start-up time
-
-    _n, samples = len(quads), 40
+    samples = 40
     t = np.linspace(0.04, 0.96, samples)[:, None]
     start, end = quads, np.roll(quads, -1, axis=1)
     line = start[:, :, None] * (1 - t) + end[:, :, None] * t
     direction = (end - start) / np.linalg.norm(end - start, axis=-1, keepdims=True)
     outward = np.stack([direction[..., 1], -direction[..., 0]], -1)[:, :, None]
     size = np.linalg.norm(end - start, axis=-1).mean(1)[:, None, None, None]
-    log_small = np.log(small.astype(np.float64) + 0.004)
-    stack = np.concatenate([W, log_small], axis=-1)
 
-    def sampled(offsets: tuple[float, ...]) -> Floats:
+    def strip(offsets: tuple[float, ...]) -> Floats:
         got = []
         for offset in offsets:
             at = line + outward * np.maximum(offset * size, np.copysign(2.5, offset))
-            coords = np.stack([at[..., 1], at[..., 0]])
-            got.append(
-                [map_coordinates(stack[..., c], coords, order=1, mode="nearest") for c in range(6)]
-            )
-        return np.moveaxis(np.median(np.asarray(got), axis=0), 0, -1)
+            got.append(sampled(sight.colours, at))
+        return np.asarray(np.median(np.asarray(got), axis=0))
 
-    outer, inner = sampled((0.010, 0.017, 0.024)), sampled((-0.012, -0.022, -0.032))
+    outer, inner = strip((0.010, 0.017, 0.024)), strip((-0.012, -0.022, -0.032))
     # Where the paper ends soon, its border is close by, and brighter than what is beyond.
-    close = sampled((0.004,))
+    close = strip((0.004,))
     ends = np.median(close[..., 0] - outer[..., 0], axis=2) > _ENDS
     outer[ends] = close[ends]
     jump = outer[..., :3] - inner[..., :3]
@@ -220,7 +209,7 @@ def _ring_features(small: NDArray[np.float32], W: Floats, quads: Floats) -> Floa
     tint = np.median(light - light.mean(-1, keepdims=True), axis=2)
     differ = np.ptp(tint, axis=1).max(-1)
     grey = np.abs(tint).mean(axis=(1, 2))
-    area = np.linalg.norm(quads[:, 2] - quads[:, 0], axis=-1) / np.hypot(*small.shape[:2])
+    area = np.linalg.norm(quads[:, 2] - quads[:, 0], axis=-1) / np.hypot(*sight.small.shape[:2])
     return np.stack(
         [brighter, np.minimum(contrast, 20.0), np.minimum(uneven, 0.5), np.minimum(differ, 1.0),
          area, grey], -1,

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.working_space import Floats, linear_to_W
+from core.sheet.sampling import sampled
 
 _PLACES = 90  # profiles a side
 _STEPS = 49  # samples a profile
@@ -35,8 +36,6 @@ def _fit_side(
     linear: NDArray[np.float32], quad: Floats, k: int, reach: float
 ) -> tuple[Floats, Floats]:
     """A point and a direction of the line through the paint's edge along side `k`."""
-    from scipy.ndimage import map_coordinates  # deferred: start-up time
-
     a, b = quad[k], quad[(k + 1) % 4]
     length = float(np.linalg.norm(b - a))
     direction = (b - a) / length
@@ -45,11 +44,7 @@ def _fit_side(
     run = np.linspace(0.02, 0.98, _PLACES)
     offset = np.linspace(-1, 1, _STEPS) * max(reach * size, 3.0)
     at = a + (b - a) * run[:, None, None] + outward * offset[None, :, None]
-    coords = np.stack([at[..., 1] - 0.5, at[..., 0] - 0.5])
-    profile = np.stack(
-        [map_coordinates(linear[..., c], coords, order=1, mode="nearest") for c in range(3)], -1
-    )
-    W = linear_to_W(profile.astype(np.float64))
+    W = linear_to_W(sampled(linear, at - 0.5).astype(np.float64))
     seen = _before_the_paper_ends(W)
     W, offset = W[:, :seen], offset[:seen]
     # Neighbouring profiles share an edge: a running median calms paper grain and paint bleeds.
@@ -80,16 +75,20 @@ def _robust_line(
     run: Floats, crossing: Floats, weight: Floats, a: Floats, direction: Floats, outward: Floats
 ) -> tuple[Floats, Floats]:
     centre = run.mean()
-    design = np.stack([np.ones_like(run), run - centre], -1)
-    w = weight.copy()
-    fit: Floats = np.zeros(2)
+    away = run - centre
+    w = weight
+    height = slope = 0.0
     for _ in range(8):
-        fit = np.asarray(np.linalg.lstsq(design * w[:, None], crossing * w, rcond=None)[0])
-        rest = crossing - design @ fit
+        square = w * w
+        total = square.sum()
+        middle, level = (square @ away) / total, (square @ crossing) / total
+        slope = (square * (away - middle)) @ (crossing - level) / (square @ (away - middle) ** 2)
+        height = level - slope * middle
+        rest = crossing - height - slope * away
         spread = 1.4826 * np.median(np.abs(rest)) + 0.05
         w = weight / (1 + (rest / (1.5 * spread)) ** 2)
-    point = a + direction * centre + outward * fit[0]
-    way = direction + outward * fit[1]
+    point = a + direction * centre + outward * height
+    way = direction + outward * slope
     return point, way / np.linalg.norm(way)
 
 

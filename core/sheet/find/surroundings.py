@@ -9,11 +9,10 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour import srgb8_to_linear
 from core.colour.working_space import linear_to_W, shrunk
-from core.photo import Photo
 from core.progress import ShouldStop
 from core.sheet.find.corners import SURE, find_corners
+from core.sheet.find.sight import Sight
 from core.sheet.result import Corners
 
 WHOLE: Corners = ((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0))
@@ -27,12 +26,12 @@ _FILLED = 0.93  # share of the four corners' area that differs from the surround
 _LEAST, _MOST = 0.12, 0.97  # of the picture
 
 
-def other_sheet(photo: Photo, corners: Corners, should_stop: ShouldStop | None = None) -> bool:
+def other_sheet(sight: Sight, corners: Corners, should_stop: ShouldStop | None = None) -> bool:
     """Whether there is a second painting beside one that was found."""
     quad = np.asarray(corners)
     low, high = quad.min(axis=0), quad.max(axis=0)
     size = high - low
-    height, width = photo.pixels.shape[:2]
+    height, width = sight.linear.shape[:2]
     left, top = low - _PAPER * size
     right, bottom = high + _PAPER * size
     parts = (
@@ -48,20 +47,19 @@ def other_sheet(photo: Photo, corners: Corners, should_stop: ShouldStop | None =
             continue
         rows = slice(max(0, round(y0 * height)), min(height, round(y1 * height)))
         columns = slice(max(0, round(x0 * width)), min(width, round(x1 * width)))
-        part = np.ascontiguousarray(photo.pixels[rows, columns])
+        part = np.ascontiguousarray(sight.linear[rows, columns])
         if min(part.shape[:2]) < 40:
             continue
-        beside = Photo(part, None, part.shape[1], part.shape[0], photo.name)
-        if find_corners(beside, should_stop=should_stop).confidence >= SURE:
+        if find_corners(Sight(part), should_stop=should_stop).confidence >= SURE:
             return True
     return False
 
 
-def outline_of(photo: Photo) -> Corners | None:
+def outline_of(sight: Sight) -> Corners | None:
     """Corners of the one thing that stands out from its surroundings; None where none does."""
     from scipy.ndimage import binary_fill_holes, label  # deferred: start-up time
 
-    small, _ = shrunk(srgb8_to_linear(photo.pixels), _LOOKED_AT)
+    small, _ = shrunk(sight.linear, _LOOKED_AT)
     W = linear_to_W(small.astype(np.float64))
     h, w = W.shape[:2]
     strip = max(2, round(_STRIP * min(h, w)))

@@ -9,12 +9,13 @@ most of that length shares shows even where no one place of it would.
 from __future__ import annotations
 
 import numpy as np
-from numpy.typing import NDArray
 
-from core.colour.working_space import Floats, linear_to_W, shrunk
-from core.sheet.find.hough import Gradient, find_lines, gradient_of, line_set
-from core.sheet.find.quads import SEARCH, shortlist, with_ring
+from core.colour.working_space import Floats
+from core.sheet.find.hough import find_lines, line_set
+from core.sheet.find.quads import shortlist, with_ring
+from core.sheet.find.sight import Sight
 from core.sheet.perspective import homography
+from core.sheet.sampling import sampled
 
 _PAPERS = 3  # outlines looked into
 _APART = 0.02  # of the side: nearer ones are the same outline
@@ -29,45 +30,38 @@ _RIVAL, _AWAY = 0.6, 8  # a step outside of the clearest: share of its height, a
 _NONE = np.empty((0, 4, 2)), np.empty((0, 9))
 
 
-def paint_on_papers(linear: NDArray[np.float32]) -> tuple[Floats, Floats]:
-    """Quadrilaterals (n, 4, 2) in pixels of `linear`, each just inside the outline of a paper, and
-    their features (n, 9), as `quads.candidates` gives them."""
-    small, block = shrunk(linear, SEARCH)
-    if min(small.shape[:2]) < 24:
-        return _NONE
-    gradient = gradient_of(small)
-    return _inside(small, block, gradient, _papers(gradient, small.shape[:2]), _DEEP)
+def paint_on_papers(sight: Sight) -> tuple[Floats, Floats]:
+    """Quadrilaterals (n, 4, 2) in pixels of the picture, each just inside the outline of a paper,
+    and their features (n, 9), as `quads.candidates` gives them."""
+    return _NONE if sight.too_small else _inside(sight, _papers(sight), _DEEP)
 
 
-def paint_near(linear: NDArray[np.float32], quads: list[Floats]) -> tuple[Floats, Floats]:
+def paint_near(sight: Sight, quads: list[Floats]) -> tuple[Floats, Floats]:
     """The same beside the sides of quadrilaterals (4, 2) that may have one on the paper's edge."""
-    small, block = shrunk(linear, SEARCH)
-    if min(small.shape[:2]) < 24:
+    if sight.too_small:
         return _NONE
     outer = [quad.mean(axis=0) + (quad - quad.mean(axis=0)) * (1 + 2 * _NEAR) for quad in quads]
-    around = [quad / block - 0.5 for quad in outer]
-    return _inside(small, block, gradient_of(small), around, 2 * _NEAR)
+    around = [quad / sight.block - 0.5 for quad in outer]
+    return _inside(sight, around, 2 * _NEAR)
 
 
-def _inside(
-    small: NDArray[np.float32], block: int, gradient: Gradient, papers: list[Floats], deep: float
-) -> tuple[Floats, Floats]:
+def _inside(sight: Sight, papers: list[Floats], deep: float) -> tuple[Floats, Floats]:
     """The paintings' quadrilaterals inside these, in pixels of the large picture."""
-    W = linear_to_W(small.astype(np.float64))
-    found = [_on_one(small, W, gradient, paper, deep) for paper in papers]
+    found = [_on_one(sight, paper, deep) for paper in papers]
     found = [each for each in found if len(each[0])]
     if not found:
         return _NONE
     quads = np.concatenate([each[0] for each in found])
-    return (quads + 0.5) * block, np.concatenate([each[1] for each in found])
+    return (quads + 0.5) * sight.block, np.concatenate([each[1] for each in found])
 
 
-def _papers(gradient: Gradient, shape: tuple[int, int]) -> list[Floats]:
+def _papers(sight: Sight) -> list[Floats]:
     """Outlines (4, 2), in pixels of the small picture, of what is brighter than around it."""
-    turned = gradient.turned()
-    lines = [find_lines(each, sign) for each in (gradient, turned) for sign in (1, -1)]
+    both = (sight.gradient, sight.gradient.turned)
+    lines = [find_lines(each, sign) for each in both for sign in (1, -1)]
     kept: list[Floats] = []
-    for quad in shortlist(lines, shape)[0]:
+    h, w = sight.small.shape[:2]
+    for quad in shortlist(lines, (h, w))[0]:
         least = _APART * np.ptp(quad, axis=0).max()
         if all(np.abs(quad - other).max() > least for other in kept):
             kept.append(quad)
@@ -76,15 +70,13 @@ def _papers(gradient: Gradient, shape: tuple[int, int]) -> list[Floats]:
     return kept
 
 
-def _on_one(
-    small: NDArray[np.float32], W: Floats, gradient: Gradient, paper: Floats, deep: float
-) -> tuple[Floats, Floats]:
+def _on_one(sight: Sight, paper: Floats, deep: float) -> tuple[Floats, Floats]:
     """The painting's quadrilaterals on one paper, in pixels of the small picture."""
-    sides = [_lines_along(W, paper, side, deep) for side in range(4)]
+    sides = [_lines_along(sight.W, paper, side, deep) for side in range(4)]
     if not all(len(side) for side in sides):
         return _NONE
-    h, w = W.shape[:2]
-    turned = gradient.turned()
+    h, w = sight.small.shape[:2]
+    gradient, turned = sight.gradient, sight.gradient.turned
     top, right, bottom, left = sides
     lines = [
         line_set(gradient, -1, *_steep(left, h)),
@@ -92,7 +84,7 @@ def _on_one(
         line_set(turned, -1, *_steep(top[:, :, ::-1], w)),
         line_set(turned, 1, *_steep(bottom[:, :, ::-1], w)),
     ]
-    return with_ring(small, W, *shortlist(lines, (h, w)))
+    return with_ring(sight, *shortlist(lines, (h, w)))
 
 
 def _steep(ends: Floats, height: int) -> tuple[Floats, Floats]:
@@ -105,7 +97,7 @@ def _steep(ends: Floats, height: int) -> tuple[Floats, Floats]:
 def _lines_along(W: Floats, paper: Floats, side: int, deep: float) -> Floats:
     """Ends (n, 2, 2), in pixels, of the lines along a side of the paper where the paint may end:
     the clearest one, and one outside of it that is nearly as clear."""
-    from scipy.ndimage import gaussian_filter1d, map_coordinates  # deferred: start-up time
+    from scipy.ndimage import gaussian_filter1d  # deferred: start-up time
 
     unit = np.array([[0, 0], [1, 0], [1, 1], [0, 1]], dtype=np.float64)
     to_picture = homography(unit, np.roll(paper, -side, axis=0))  # this side is the upper one
@@ -113,11 +105,7 @@ def _lines_along(W: Floats, paper: Floats, side: int, deep: float) -> Floats:
     rows = round(deep / _PITCH)
     down = (np.arange(rows) + 0.5) * _PITCH
     at = np.stack([*np.meshgrid(across, down), np.ones((rows, len(across)))], -1) @ to_picture.T
-    x, y = at[..., 0] / at[..., 2], at[..., 1] / at[..., 2]
-    seen = np.stack(
-        [map_coordinates(W[..., c], np.stack([y, x]), order=1, mode="nearest") for c in range(3)],
-        -1,
-    )
+    seen = sampled(W, at[..., :2] / at[..., 2:])
     colours = np.median(seen.reshape(rows, _PARTS, _PART, 3), axis=2)
     sums = np.cumsum(gaussian_filter1d(colours, 1.0, axis=0), axis=0)
     sums = np.concatenate([np.zeros((1, _PARTS, 3)), sums])

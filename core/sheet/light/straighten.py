@@ -7,11 +7,12 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats
+from core.colour.working_space import Floats, averaged
 from core.errors import SheetError
 from core.i18n import translate
 from core.sheet.perspective import homography
 from core.sheet.result import Corners
+from core.sheet.sampling import sampled
 
 HEIGHT = 640
 """Rows of a straightened painted rectangle."""
@@ -90,11 +91,12 @@ def aspect_of(quad: Floats, width: int, height: int, scan: bool) -> float:
     return float(np.linalg.norm(H[:, 0]) / np.linalg.norm(H[:, 1]))
 
 
-def straighten(linear: NDArray[np.float32], quad: Floats, aspect: float) -> Flat:
-    """Straighten the rectangle with corners `quad` (4, 2), pixels of `linear` (h, w, 3)."""
-    from scipy.ndimage import map_coordinates  # deferred: start-up time
-
-    H = HEIGHT
+def straighten(
+    linear: NDArray[np.float32], quad: Floats, aspect: float, height: int = HEIGHT
+) -> Flat:
+    """Straighten the rectangle with corners `quad` (4, 2), pixels of `linear` (h, w, 3), to so many
+    rows."""
+    H = height
     W = int(np.clip(round(H * aspect), H // 4, H * 3))
     margin = round(MARGIN * H)
     box = np.array([[0, 0], [W, 0], [W, H], [0, H]], dtype=np.float64)
@@ -102,9 +104,7 @@ def straighten(linear: NDArray[np.float32], quad: Floats, aspect: float) -> Flat
     length = np.linalg.norm(np.roll(quad, -1, axis=0) - quad, axis=1).min() / min(H, W)
     block = int(max(1, length // 1.5))
     if block > 1:
-        h, w = linear.shape[0] // block, linear.shape[1] // block
-        cut = linear[: h * block, : w * block].reshape(h, block, w, block, 3)
-        linear = cut.mean(axis=(1, 3), dtype=np.float32)
+        linear = averaged(linear, block)
         quad = quad / block
     M = homography(box, quad)
     x = np.arange(W + 2 * margin) - margin + 0.5
@@ -113,10 +113,7 @@ def straighten(linear: NDArray[np.float32], quad: Floats, aspect: float) -> Flat
     depth = np.where(depth > 1e-6, depth, 1e-6)
     px = (M[0, 0] * x + M[0, 1] * y + M[0, 2]) / depth - 0.5
     py = (M[1, 0] * x + M[1, 1] * y + M[1, 2]) / depth - 0.5
-    coords = np.stack([py, px])
-    flat = np.stack(
-        [map_coordinates(linear[..., c], coords, order=1, mode="nearest") for c in range(3)], -1
-    )
+    flat = sampled(linear, np.stack([px, py], -1))
     h, w = linear.shape[:2]
     seen = (px > -0.5) & (px < w - 0.5) & (py > -0.5) & (py < h - 0.5)
-    return Flat(flat.astype(np.float32, copy=False), seen, margin, aspect)
+    return Flat(flat, seen, margin, aspect)

@@ -14,6 +14,7 @@ from core.sheet import check_sheet
 from core.sheet.find.corners import SURE, Proposal, choose, find_corners
 from core.sheet.find.evidence import EVIDENCE, evidence_of, log_odds
 from core.sheet.find.quads import bright_area
+from core.sheet.find.sight import Sight
 from core.sheet.find.within import paint_on_papers
 from core.sheet.options import SheetOptions
 
@@ -119,13 +120,12 @@ def test_paint_on_a_paper_is_found_however_restless_the_table(seed):
     band = np.clip(((down / half[1] + 1) / 2 * 3).astype(int), 0, 2)
     picture[painted] = (np.asarray(PAPER) * np.asarray(WASHES))[band[painted]]
     picture *= 1 + 0.01 * rng.standard_normal((720, 960, 1))
-    linear = srgb8_to_linear(photo_from(picture).pixels)
-    quads, features = paint_on_papers(linear)
+    quads, features = paint_on_papers(Sight.of(photo_from(picture)))
     assert len(quads) == len(features) > 0
     turn = np.array([[np.cos(tilt), np.sin(tilt)], [-np.sin(tilt), np.cos(tilt)]])
     true = (np.array([[-1, -1], [1, -1], [1, 1], [-1, 1]]) * half) @ turn + [480.5, 360.5]
     assert np.abs(quads - true).max(axis=(1, 2)).min() < 0.01 * 2 * half[1] + 2
-    found = find_corners(photo_from(picture))
+    found = find_corners(Sight.of(photo_from(picture)))
     assert np.abs(np.asarray(found.corners) * [960, 720] - true).max() < 0.02 * 2 * half[1]
 
 
@@ -141,7 +141,7 @@ def test_paper_is_the_bright_area_with_the_paint_in_it():
 def test_a_pale_painting_on_wood_is_found():
     # Grain all over the table takes up every line of the first look.
     one = scene(253)
-    found = find_corners(open_photo(one.jpeg, name="sheet.jpg"))
+    found = find_corners(Sight.of(open_photo(one.jpeg, name="sheet.jpg")))
     error = np.abs(np.asarray(found.corners) * one.shot.size - one.corners).max()
     assert error < 0.01 * one.shot.size[1]
     assert found.confidence > SURE

@@ -1,0 +1,185 @@
+"""Looking at a sheet straightened; and, in doubt, at what else in the picture may be the painting.
+
+What may be is looked at small first: only what is taken is worth a full look.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.colour import linear_to_srgb
+from core.colour.working_space import linear_to_W
+from core.progress import ShouldStop, step
+from core.sheet.find.corners import FoundCorners
+from core.sheet.find.sight import Sight
+from core.sheet.find.surroundings import WHOLE, outline_of, touches_no_edge
+from core.sheet.findings.notices import Scene, judge_light
+from core.sheet.light.light import Lit, undo_light
+from core.sheet.light.straighten import HEIGHT, Flat, aspect_of, straighten, upright_quad
+from core.sheet.match.likeness import likeness
+from core.sheet.match.order import profile_of
+from core.sheet.match.orientation import LIGHT_LEFT, OTHER_SKY
+from core.sheet.match.reference import Reference
+from core.sheet.match.washes import is_coloured, is_even
+from core.sheet.result import Corners, Light, SheetOptions, Washes
+
+_GLANCE = HEIGHT // 2  # rows of a first look
+_PROPOSED = 0.01  # confidence of corners that only the likeness to the photo speaks for
+_DESK = 0.85  # of the brightest paint: paper would be brighter than any
+_SIDE = 0.08  # of the width, at either side
+_CLEARLY = 0.8  # share of the distance: what shows so much more of the photo's sky is taken
+
+
+@dataclass(frozen=True, eq=False)
+class Seen:
+    """A sheet straightened and its light undone.
+
+    Attributes
+    ----------
+    flat : Flat
+    lit : Lit
+    light : Light
+        What is said of it.
+    corrected : bool
+        The border could undo it.
+    """
+
+    flat: Flat
+    lit: Lit
+    light: Light
+    corrected: bool
+
+    @cached_property
+    def picture(self) -> NDArray[np.uint8]:
+        """The painted rectangle (h, w, 3), sRGB."""
+        encoded = linear_to_srgb(np.clip(self.lit.painted, 0.0, 1.0))
+        picture = (encoded * 255 + 0.5).astype(np.uint8)
+        picture.setflags(write=False)
+        return picture
+
+
+def look(
+    sight: Sight,
+    found: FoundCorners,
+    options: SheetOptions,
+    should_stop: ShouldStop | None = None,
+    *,
+    bare: bool = False,
+) -> Seen:
+    """The sheet straightened; `bare` where no paper shows around it, so that nothing tells the
+    light.
+
+    Raises
+    ------
+    SheetError
+        The corners make no rectangle.
+    Cancelled
+        `should_stop` answered True.
+    """
+    step(0.45, None, should_stop)
+    flat = _straightened(sight, found.corners, options, HEIGHT)
+    step(0.5, None, should_stop)
+    lit = Lit(flat.painted, None, np.ones(3), np.empty((0, 3))) if bare else undo_light(flat)
+    light, corrected = judge_light(flat, lit, options.scan)
+    return Seen(flat, lit, light, corrected)
+
+
+def without_border(
+    sight: Sight,
+    reference: Reference,
+    options: SheetOptions,
+    found: FoundCorners,
+    seen: Seen,
+    should_stop: ShouldStop | None,
+) -> tuple[FoundCorners, Seen, Scene | None]:
+    """What was found unsurely, or the whole picture, or what stands out from the desk: whichever
+    shows most of the photo's sky."""
+    best = _apart(reference, seen.lit.painted)
+    if reaches_edge(seen):
+        found, best = FoundCorners(found.corners, min(found.confidence, _PROPOSED)), np.inf
+    taken: tuple[Corners, Scene] | None = None
+    tried: list[tuple[Corners, Scene]] = []
+    if found.corners != WHOLE and touches_no_edge(found.corners):
+        tried.append((found.corners, "paper edge"))
+    outline = outline_of(sight)
+    if outline is not None:
+        tried.append((outline, "paper edge"))
+    tried.append((WHOLE, "whole picture"))
+    for corners, kind in tried:
+        step(0.5, None, should_stop)
+        painted = _straightened(sight, corners, options, _GLANCE).painted
+        far = _apart(reference, painted, sides=kind == "whole picture")
+        same = corners == found.corners == WHOLE
+        near = OTHER_SKY * (LIGHT_LEFT if same else 1.0)
+        if far < near and (same or far < _CLEARLY * best) and not is_even(painted):
+            taken, best = (corners, kind), far
+    if taken is None:
+        return found, seen, None
+    corners, kind = taken
+    at = FoundCorners(corners, min(found.confidence, _PROPOSED))
+    return at, look(sight, at, options, should_stop, bare=True), kind
+
+
+def of_one_colour(
+    sight: Sight,
+    options: SheetOptions,
+    found: FoundCorners,
+    seen: Seen,
+    should_stop: ShouldStop | None,
+) -> tuple[FoundCorners, Seen, Scene | None, Washes | None]:
+    """A picture in which nothing was painted, or a single wash to the paper's edge: what it is,
+    and where the wash is. As it was, and None, of any other."""
+    outline = outline_of(sight)
+    kinds: tuple[tuple[Corners | None, Scene], ...] = (
+        (outline, "paper edge"),
+        (WHOLE, "whole picture"),
+    )
+    for corners, kind in kinds:
+        if corners is None:
+            continue
+        painted = _straightened(sight, corners, options, _GLANCE).painted
+        if not is_even(painted):
+            continue
+        if is_coloured(painted):
+            at = FoundCorners(corners, min(found.confidence, _PROPOSED))
+            return at, look(sight, at, options, should_stop, bare=True), kind, Washes("one")
+        return found, seen, None, Washes("blank")
+    return found, seen, None, None
+
+
+def reaches_edge(seen: Seen) -> bool:
+    """Whether what is round the paint is darker than the paint itself: no paper, but a desk."""
+    flat = seen.flat
+    height, width = flat.painted.shape[:2]
+    near, far = round(0.01 * height), round(0.03 * height)
+    m = flat.margin
+    sides = (
+        flat.linear[m - far : m - near, m : m + width],
+        flat.linear[m + height + near : m + height + far, m : m + width],
+        flat.linear[m : m + height, m - far : m - near],
+        flat.linear[m : m + height, m + width + near : m + width + far],
+    )
+    around = [float(np.median(side.mean(axis=2))) for side in sides if side.size]
+    bright = float(np.quantile(flat.painted.mean(axis=2), 0.95))
+    return bool(around) and max(around) < _DESK * bright
+
+
+def _straightened(sight: Sight, corners: Corners, options: SheetOptions, rows: int) -> Flat:
+    height, width = sight.linear.shape[:2]
+    quad = upright_quad(corners, options.turned, width, height)
+    return straighten(sight.linear, quad, aspect_of(quad, width, height, options.scan), rows)
+
+
+def _apart(reference: Reference, painted: NDArray[np.float32], *, sides: bool = False) -> float:
+    """How far a painting is from the photo's sky; with `sides`, its left and right edges too,
+    which a picture with a desk around the sheet fails."""
+    W = linear_to_W(painted.astype(np.float64))
+    parts = [W]
+    if sides:
+        width = max(1, round(_SIDE * W.shape[1]))
+        parts += [W[:, :width], W[:, -width:]]
+    return max(likeness(reference.profile, profile_of(part)).apart for part in parts)
