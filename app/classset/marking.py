@@ -26,6 +26,7 @@ from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
 from app.widgets.layouts import widgets_in
+from app.widgets.strip import SheetStrip
 from core.class_set.model import MOST_MARK, State
 from core.class_set.standing import state_word
 from core.i18n import translate
@@ -156,6 +157,8 @@ class MarkingColumn(QWidget):
         To the student before (-1) or after (1), nothing marked.
     go_on_asked()
         This student is marked; on to the next.
+    corners_asked(index: int), corners_kept(index: int)
+        The corners of a sheet are to be set; are right as they were found.
     """
 
     edited = Signal(str, str)
@@ -164,6 +167,8 @@ class MarkingColumn(QWidget):
     state_chosen = Signal(int, str)
     step_asked = Signal(int)
     go_on_asked = Signal()
+    corners_asked = Signal(int)
+    corners_kept = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -177,6 +182,8 @@ class MarkingColumn(QWidget):
         self.after = IconButton("chevron_right", translate("class set page", "Next student"))
         self.pair = SheetPair(self)
         self.states = tuple(self._state_box(index) for index in (0, 1))
+        self.corners = tuple(self._corner_button(index) for index in (0, 1))
+        self.doubts = tuple(SheetStrip(index, self) for index in (0, 1))
         self.strength = DraftField(translate("class set page", "One strength"), "check", self)
         self.next_step = DraftField(
             translate("class set page", "One next step"), "arrow_right", self
@@ -207,6 +214,9 @@ class MarkingColumn(QWidget):
             with QSignalBlocker(box):
                 box.setItemText(0, state_word("in") if state.placed else state_word(""))
                 box.setCurrentIndex(_OFFERED.index(state.state or "in"))
+        for index, state in enumerate(view.states):
+            self.corners[index].setVisible(state.placed)
+            self.doubts[index].set_view(view.doubts[index])
         nothing = translate("class set page", "Write one, if you like.")
         for field, draft in ((self.strength, view.strength), (self.next_step, view.next_step)):
             field.show_text(draft.text, draft=draft.is_draft, more=draft.more, nothing=nothing)
@@ -244,6 +254,13 @@ class MarkingColumn(QWidget):
         box.activated.connect(lambda at, index=index: self.state_chosen.emit(index, _OFFERED[at]))
         box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         return box
+
+    def _corner_button(self, index: int) -> IconButton:
+        text = translate("sheets page", "Corners of sheet {number}").format(number=index + 1)
+        button = IconButton("corners", text, self)
+        button.setToolTip(f"{text} (Ctrl+Shift+{index + 1})")
+        button.clicked.connect(lambda: self.corners_asked.emit(index))
+        return button
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -291,7 +308,11 @@ class MarkingColumn(QWidget):
             half.addWidget(box)
             half.addStretch(1)
             self._halves.append(half)
-            row.addLayout(half, 1)
+            side = QHBoxLayout()
+            side.setSpacing(WITHIN)
+            side.addLayout(half, 1)
+            side.addWidget(self.corners[index], 0, Qt.AlignmentFlag.AlignTop)
+            row.addLayout(side, 1)
         column.addLayout(row)
         column.addWidget(self.pair)
         return wall
@@ -302,6 +323,8 @@ class MarkingColumn(QWidget):
         column = QVBoxLayout(middle)
         column.setContentsMargins(INSIDE, 12, INSIDE, 12)
         column.setSpacing(10)
+        for strip in self.doubts:
+            column.addWidget(strip)
         column.addWidget(self.strength)
         column.addWidget(self.next_step)
         column.addWidget(self.scores)
@@ -356,6 +379,11 @@ class MarkingColumn(QWidget):
         self.before.clicked.connect(lambda: self.step_asked.emit(-1))
         self.after.clicked.connect(lambda: self.step_asked.emit(1))
         self.go_on.clicked.connect(self.go_on_asked)
+        for strip in self.doubts:
+            strip.asked.connect(self._answer)
+
+    def _answer(self, index: int, key: str) -> None:
+        (self.corners_asked if key == "corners" else self.corners_kept).emit(index)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -372,6 +400,7 @@ class MarkingColumn(QWidget):
     def _turn_halves(self) -> None:
         """With large text the state stands below its sheet's name."""
         room = (self.width() - 2 * INSIDE - WITHIN) / 2
+        room -= self.corners[0].sizeHint().width() + WITHIN
         beside, below = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
         for half in self._halves:
             wanted = sum(each.sizeHint().width() for each in widgets_in(half)) + WITHIN

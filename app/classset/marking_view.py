@@ -11,6 +11,7 @@ from app.drawing.classset.wall import PairView
 from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.services.class_set.desk import ClassDesk
+from app.widgets.strip import StripView
 from core.class_set.drafts import next_steps, strengths
 from core.class_set.model import ClassSet, Marking, State
 from core.class_set.questions import Sorted
@@ -71,6 +72,7 @@ class MarkingView:
     crop: Pyramid | None = None
     remark: str = ""
     mark: str = ""
+    doubts: tuple[StripView | None, StripView | None] = (None, None)
 
 
 def drafts_of(desk: ClassDesk, class_set: ClassSet, found: Sorted, number: int) -> Drafts:
@@ -143,7 +145,34 @@ def marking_view(
         None if crop is None or not answered or pages[answered[0]].answer else crop[1],
         marking.remark,
         marking.mark,
+        (_doubt(desk, class_set, found, slots[0]), _doubt(desk, class_set, found, slots[1])),
     )
+
+
+def _doubt(desk: ClassDesk, class_set: ClassSet, found: Sorted, slot: Slot) -> StripView | None:
+    """What is not sure of a sheet's corners, with the ways to settle it; None where they are."""
+    digest = found.placement.digest_at(slot)
+    kept = desk.checks.get(digest or "")
+    if digest is None or kept is None:
+        return None
+    if class_set.picture(digest).options.corners is not None:
+        if desk.checking(digest):
+            text = translate("class set page", "{sheet} is being checked again.")
+            return StripView(text.format(sheet=sheet_title(slot.index)))
+        if kept.check is not None:
+            return None
+    set_them = ("corners", translate("class set page", "Set the corners"))
+    if kept.check is None:
+        text = translate("class set page", "{sheet} could not be checked.")
+        return StripView(text.format(sheet=sheet_title(slot.index)), (set_them,))
+    if any(notice.key == "corners not found" for notice in kept.check.notices):
+        text = translate("class set page", "{sheet}: no painting was found in it.")
+        return StripView(text.format(sheet=sheet_title(slot.index)), (set_them,))
+    if kept.check.provisional:
+        text = translate("class set page", "{sheet}: its corners are not sure.")
+        right = ("keep", translate("class set page", "They are right"))
+        return StripView(text.format(sheet=sheet_title(slot.index)), (set_them, right))
+    return None
 
 
 def draft(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import Literal, assert_never
 
 from PySide6.QtCore import QMimeData, QSize, Qt, QTimer
@@ -11,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, 
 
 from app.classset import headline
 from app.classset.actions import ClassActions
+from app.classset.corners import ClassCorners
 from app.classset.exports import TABLES
 from app.classset.found_hard import FoundHardPart
 from app.classset.mark_list import MarkListPart
@@ -89,13 +91,26 @@ class ClassSetPage(Page):
         self.stack = QStackedWidget(self)
         self.empty = EmptyState("", "", "", "plus", self.stack)
         self.stack.addWidget(self.empty)
+        self.corners = ClassCorners(workspace, self.stack)
+        self.stack.addWidget(self.corners.editor)
         self._key: PartKey = "sort"
         self._seen: tuple[ClassSet | None, Sorted | None] = (None, None)
         self._actions = {
             "view": tuple(
                 make_action(self, part_title(key), self._showing(key), f"Alt+{number}")
                 for number, key in enumerate(keys, 1)
-            )
+            ),
+            "edit": tuple(
+                make_action(
+                    self,
+                    translate("sheets page", "Corners of sheet {number}...").format(
+                        number=index + 1
+                    ),
+                    partial(self._set_corners_of, index),
+                    f"Ctrl+Shift+{index + 1}",
+                )
+                for index in (0, 1)
+            ),
         }
         self._lay_out()
         self._connect()
@@ -107,12 +122,20 @@ class ClassSetPage(Page):
         now = self.stack.currentWidget()
         return now if isinstance(now, ClassPart) else None
 
+    def set_corners(self, digest: str) -> None:
+        """Show a picture whole with its corners; Enter or Escape comes back."""
+        self.stack.setCurrentWidget(self.corners.editor)
+        self.corners.begin(digest)
+
     def show_part(self, key: PartKey) -> ClassPart:
         """Show a part; it is made when it is first shown."""
         self._key = key
+        if self._sets_corners:
+            self.corners.put_away()
         self.choice.set_chosen(key)
         if key not in self._parts:
             self._parts[key] = part = PARTS[key](self._workspace, self.stack)
+            part.corners_asked.connect(self.set_corners)
             if isinstance(part, MarkListPart):
                 part.save_asked.connect(self._save_table)
             self.stack.addWidget(self._parts[key])
@@ -186,6 +209,7 @@ class ClassSetPage(Page):
         self.progress.stop_asked.connect(desk.stop)
         self.progress.go_on_asked.connect(desk.check)
         self.empty.asked.connect(self._begin_or_bring)
+        self.corners.closed.connect(self._close_corners)
         desk.opened.connect(self._on_opened)
         desk.changed.connect(lambda before, after: self._follow())
         desk.sorted_changed.connect(self._follow)
@@ -206,6 +230,25 @@ class ClassSetPage(Page):
                 self.show_part(key).take_focus()
 
         return show
+
+    def _set_corners_of(self, index: int) -> None:
+        if self.part is None:
+            return
+        digest = self.part.sheet_meant(index)
+        if digest is not None:
+            self.set_corners(digest)
+        elif self.desk.class_set is not None:
+            self._workspace.notices.note(
+                translate("class set page", "There is no picture of this sheet.")
+            )
+
+    def _close_corners(self) -> None:
+        if self._sets_corners:
+            self.show_part(self._key).take_focus()
+
+    @property
+    def _sets_corners(self) -> bool:
+        return self.stack.currentWidget() is self.corners.editor
 
     def _on_opened(self) -> None:
         for part in self._parts.values():
@@ -246,7 +289,7 @@ class ClassSetPage(Page):
             self.line.clear()
             self.second.clear()
             return
-        if self._holds_something and self.part is None:
+        if self._holds_something and self.part is None and not self._sets_corners:
             self.show_part(self._key)
             return
         asked = len(found.questions)

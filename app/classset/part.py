@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QWidget
 
 from app.services.class_set.desk import ClassDesk
@@ -20,9 +20,15 @@ class ClassPart(QWidget):
     ----------
     ready : bool
         Of the class: whether the part is built. One that is not is not offered.
+
+    Signals
+    -------
+    corners_asked(digest: str)
+        The corners of a picture are to be set.
     """
 
     ready = True
+    corners_asked = Signal(str)
 
     def __init__(self, workspace: Workspace, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -35,6 +41,10 @@ class ClassPart(QWidget):
 
     def begin(self) -> None:
         """Another class set is here: forget what was chosen."""
+
+    def sheet_meant(self, index: int) -> str | None:
+        """The picture whose corners the menu means; None where the part shows none."""
+        return None
 
     def show_to_class(self) -> bool:
         """Show what there is for the class (F5); False where there is nothing."""

@@ -28,6 +28,8 @@ from app.widgets.segmented import SegmentedControl
 from app.workspace import Workspace
 from core.class_set import edits
 from core.class_set.model import STATES, ClassSet, Marking
+from core.class_set.questions import found_options, shown_slot
+from core.class_set.ticket import Slot
 from core.i18n import translate
 
 _SHARE, _LEAST, _MOST = 0.3, 408, 560
@@ -135,7 +137,30 @@ class PinUpPart(ClassPart):
         after = edits.with_state(class_set, number, index, known)
         self.desk.change(translate("undo", "state of a sheet"), after)
 
+    def set_corners(self, index: int) -> None:
+        """Set the corners of a sheet by hand."""
+        digest = self.sheet_meant(index)
+        if digest is not None:
+            self.corners_asked.emit(digest)
+
+    def keep_corners(self, index: int) -> None:
+        """The corners that were found for a sheet are right."""
+        class_set, digest = self.desk.class_set, self.sheet_meant(index)
+        kept = self.desk.checks.get(digest or "")
+        if class_set is None or digest is None or kept is None or kept.check is None:
+            return
+        options = found_options(class_set.picture(digest), kept.check)
+        where = shown_slot(self._slot(class_set, index), class_set)
+        text = translate("undo", "corners of {where}").format(where=where)
+        self.desk.change(text, edits.with_options(class_set, digest, options))
+
     # A part
+
+    def sheet_meant(self, index: int) -> str | None:
+        class_set, found = self.desk.class_set, self.desk.sorted
+        if class_set is None or found is None:
+            return None
+        return found.placement.digest_at(self._slot(class_set, index))
 
     def begin(self) -> None:
         paper = self.workspace.preferences.settings.card_paper
@@ -170,6 +195,9 @@ class PinUpPart(ClassPart):
         )
 
     # Within
+
+    def _slot(self, class_set: ClassSet, index: int) -> Slot:
+        return Slot(class_set.students[self._place].number, index)
 
     def _marking(self, class_set: ClassSet) -> Marking:
         return class_set.entry(class_set.students[self._place].number).marking
@@ -238,6 +266,8 @@ class PinUpPart(ClassPart):
         marking.state_chosen.connect(self.set_state)
         marking.step_asked.connect(lambda way: self.choose(self._place + way))
         marking.go_on_asked.connect(self.go_on)
+        marking.corners_asked.connect(self.set_corners)
+        marking.corners_kept.connect(self.keep_corners)
         for keys in ("Ctrl+Return", "Ctrl+Enter"):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)

@@ -107,6 +107,9 @@ class SortPart(ClassPart):
         if known == "elsewhere":
             self.field.setFocus(Qt.FocusReason.OtherFocusReason)
             return
+        if known == "corners":
+            self.corners_asked.emit(digest)
+            return
         self._change(answered(class_set, question, known))
 
     def put(self, digest: str, slot: Slot) -> None:
@@ -134,6 +137,16 @@ class SortPart(ClassPart):
         self._at = max(0, min(self._at, len(asked) - 1))
         self._show_cards(class_set, asked)
         self.places.set_view(places_view(self.desk, class_set, found), digests_in(class_set, found))
+
+    def sheet_meant(self, index: int) -> str | None:
+        """The picture that is asked about, or the other sheet of its student."""
+        question, found = self.current, self.desk.sorted
+        if question is None or found is None:
+            return None
+        slot = question.proposal or question.place
+        if slot is None or (slot.what == "sheet" and slot.index == index):
+            return question.digest
+        return found.placement.digest_at(Slot(slot.number, index))
 
     # Within
 

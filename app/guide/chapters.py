@@ -317,6 +317,11 @@ def _class_set() -> Chapter:
                     ),
                     translate(
                         "guide",
+                        "Where corners are not sure, say that they are right, or set them: in "
+                        "Sort, and in Pin-up beside each sheet.",
+                    ),
+                    translate(
+                        "guide",
                         "Pin-up: look across the class, light one band with its letter, then mark "
                         "one student after the other. Ctrl+Enter goes on.",
                     ),

@@ -135,6 +135,10 @@ def keys() -> Chapter:
                         translate("keys", "In a place: lay its picture aside"),
                     ),
                     (
+                        "Ctrl+Shift+1, Ctrl+Shift+2",
+                        translate("keys", "Set the corners of sheet 1, sheet 2"),
+                    ),
+                    (
                         "Ctrl+Enter",
                         translate("keys", "This student is marked, on to the next"),
                     ),

@@ -8,7 +8,7 @@ from app.sheets.findings import CHANGE, FindingsView
 from app.sheets.place import PlaceView
 from app.sheets.scores import score_cells
 from app.sheets.sentences import Sentence
-from app.sheets.strip import StripView
+from app.widgets.strip import StripView
 from core.i18n import translate
 from core.sheet.findings.findings import CAUSES, in_plan_terms
 from core.sheet.findings.planned import Planned

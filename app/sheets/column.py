@@ -11,7 +11,7 @@ from app.look.icons import pixmap
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.sheets.asking import strip_view
 from app.sheets.bands import SheetBands
-from app.sheets.strip import SheetStrip
+from app.widgets.strip import SheetStrip
 from core.i18n import translate
 from core.sheet.result import SheetCheck
 

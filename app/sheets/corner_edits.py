@@ -7,13 +7,12 @@ from dataclasses import replace
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
+from app.corners.editor import CornerEditor, EditorView
+from app.corners.standing import corners_shown, corners_status
 from app.sheets.asking import strip_view
-from app.sheets.corner_editor import CornerEditor, EditorView
-from app.sheets.corner_geometry import WHOLE
 from app.state.document import Gesture
 from app.workspace import Workspace
 from core.i18n import translate
-from core.sheet.find.corners import SURE
 from core.sheet.result import Corners, SheetOptions
 from core.study import Study, with_sheet
 
@@ -128,29 +127,15 @@ class CornerEdits(QObject):
         height, width = opened.photo.pixels.shape[:2]
         canvas = self.editor.canvas
         canvas.set_photo(opened.picture, (width, height), options.turned)
-        if options.corners is not None:
-            canvas.set_corners(options.corners)
-        elif check is None:
-            canvas.set_corners(WHOLE)
-        else:
-            canvas.set_corners(check.corners)
-        by_hand = options.corners is not None
-        if by_hand:
-            status = translate("sheets page", "These corners are set by hand.")
-        elif check is None:
-            status = ""
-        elif any(notice.key == "corners not found" for notice in check.notices):
-            status = translate("sheets page", "Not found: drag each ring to its corner.")
-        elif check.corner_confidence >= SURE:
-            status = translate("sheets page", "Proposed, and fairly sure.")
-        else:
-            status = translate("sheets page", "Proposed, but not sure: look at each of them.")
+        canvas.set_corners(corners_shown(options, check))
         self.editor.set_view(
             EditorView(
-                self._index,
-                status,
+                translate("sheets page", "Corners of sheet {number}").format(
+                    number=self._index + 1
+                ),
+                corners_status(options, check),
                 options.scan,
-                by_hand,
+                options.corners is not None,
                 strip_view(check, buttons_for_corners=False),
                 checker.pictures[self._index],
             )

@@ -1433,6 +1433,14 @@
         <translation>Está bien</translation>
     </message>
     <message>
+        <source>The corners are right</source>
+        <translation>Las esquinas están bien</translation>
+    </message>
+    <message>
+        <source>Set the corners</source>
+        <translation>Poner las esquinas</translation>
+    </message>
+    <message>
         <source>Lay aside</source>
         <translation>Apartar</translation>
     </message>
@@ -1728,6 +1736,10 @@
         <translation>Imprimir</translation>
     </message>
     <message>
+        <source>There is no picture of this sheet.</source>
+        <translation>No hay imagen de esta lámina.</translation>
+    </message>
+    <message>
         <source>No class set is open.</source>
         <translation>No hay ninguna carpeta de clase abierta.</translation>
     </message>
@@ -1894,6 +1906,26 @@
     <message>
         <source>In the student&apos;s own words, {sheet}</source>
         <translation>Con sus propias palabras, {sheet}</translation>
+    </message>
+    <message>
+        <source>{sheet} is being checked again.</source>
+        <translation>{sheet}: se está revisando de nuevo.</translation>
+    </message>
+    <message>
+        <source>Set the corners</source>
+        <translation>Poner las esquinas</translation>
+    </message>
+    <message>
+        <source>{sheet} could not be checked.</source>
+        <translation>{sheet}: no se pudo revisar.</translation>
+    </message>
+    <message>
+        <source>{sheet}: no painting was found in it.</source>
+        <translation>{sheet}: no se encontró ninguna pintura en ella.</translation>
+    </message>
+    <message>
+        <source>{sheet}: its corners are not sure.</source>
+        <translation>{sheet}: sus esquinas no son seguras.</translation>
     </message>
     <message>
         <source>Own</source>
@@ -2098,6 +2130,22 @@
     <message>
         <source>by its picture</source>
         <translation>según su imagen</translation>
+    </message>
+    <message>
+        <source>Set by hand; the sheet is being checked again.</source>
+        <translation>Puestas a mano; la lámina se está revisando de nuevo.</translation>
+    </message>
+    <message>
+        <source>Corners of {where}</source>
+        <translation>Esquinas de {where}</translation>
+    </message>
+    <message>
+        <source>Do they lie where paint meets bare paper?</source>
+        <translation>¿Están donde la pintura toca el papel sin pintar?</translation>
+    </message>
+    <message>
+        <source>They are right</source>
+        <translation>Están bien</translation>
     </message>
 </context>
 <context>
@@ -3074,6 +3122,22 @@
         <translation>revisa en las máquinas de un planificador dask.distributed, por ejemplo tcp://host:8786</translation>
     </message>
     <message>
+        <source>one picture alone, by its name or file, with --corners of its own</source>
+        <translation>una sola imagen, por su nombre o su archivo, con sus propias --corners</translation>
+    </message>
+    <message>
+        <source>its painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; right keeps those that were found, auto looks again</source>
+        <translation>las esquinas de su pintura a mano, ocho números en píxeles: arriba izquierda, arriba derecha, abajo derecha, abajo izquierda; right conserva las halladas, auto las busca de nuevo</translation>
+    </message>
+    <message>
+        <source>quarter turns clockwise that bring it upright, 0 to 3; without it, it turns itself</source>
+        <translation>cuartos de vuelta a la derecha que la ponen derecha, de 0 a 3; sin ello, se gira sola</translation>
+    </message>
+    <message>
+        <source>--picture and --corners belong together: say which picture, and where its painting&apos;s corners are.</source>
+        <translation>--picture y --corners van juntos: di qué imagen es y dónde están las esquinas de su pintura.</translation>
+    </message>
+    <message>
         <source>{n} sheet was checked.</source>
         <translation>Se revisó {n} lámina.</translation>
     </message>
@@ -3436,6 +3500,14 @@
     <message>
         <source>the paints: school (a set of twelve), primary (six), measured (thirteen), or a box file; otherwise school</source>
         <translation>las pinturas: school (un juego de doce), primary (seis), measured (trece) o un archivo de caja; si no, school</translation>
+    </message>
+    <message>
+        <source>No corners were found in {name} yet: check it first, or give eight numbers.</source>
+        <translation>Aún no se hallaron esquinas en {name}: revísala primero o da ocho números.</translation>
+    </message>
+    <message>
+        <source>{where} was checked with these corners.</source>
+        <translation>{where} se revisó con estas esquinas.</translation>
     </message>
 </context>
 <context>
@@ -4004,6 +4076,10 @@
     <message>
         <source>Sort: press Enter where the proposal is right, or type 14 1 for the first sheet of student 14, or drag the picture to its place.</source>
         <translation>Ordenar: pulsa Intro si la propuesta es buena, o escribe 14 1 para la primera lámina de 14, o arrastra la imagen a su sitio.</translation>
+    </message>
+    <message>
+        <source>Where corners are not sure, say that they are right, or set them: in Sort, and in Pin-up beside each sheet.</source>
+        <translation>Donde las esquinas no son seguras, di que están bien o ponlas tú: en Ordenar, y en el Mural junto a cada lámina.</translation>
     </message>
     <message>
         <source>Pin-up: look across the class, light one band with its letter, then mark one student after the other. Ctrl+Enter goes on.</source>
@@ -9440,6 +9516,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>put paints into the box</source>
         <translation>poner pinturas en la caja</translation>
+    </message>
+    <message>
+        <source>corners of {where}</source>
+        <translation>esquinas de {where}</translation>
     </message>
 </context>
 <context>

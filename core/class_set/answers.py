@@ -9,21 +9,27 @@ from core.class_set.model import ClassSet
 from core.class_set.questions import Question
 from core.i18n import translate
 
-Reply = Literal["yes", "this", "other", "both", "right", "aside", "elsewhere"]
-"""What the teacher says; "elsewhere" names a place by hand and does nothing by itself."""
+Reply = Literal["yes", "this", "other", "both", "right", "keep", "corners", "aside", "elsewhere"]
+"""What the teacher says; "keep" the corners that were found. "elsewhere" names a place by hand and
+"corners" sets them by hand: both do nothing by themselves."""
 
 
 def replies(question: Question) -> tuple[Reply, ...]:
     """The ways to answer; Enter gives the first."""
     if question.reason == "place taken" and question.proposal and question.there_now:
         return ("this", "other", "elsewhere")
+    corners: tuple[Reply, ...] = ("corners",) if question.corners else ()
     if question.proposal is not None:
-        return ("yes", "elsewhere", "aside")
+        return ("yes", *corners, "elsewhere", "aside")
     if question.reason == "same sheet" and question.place is not None:
         return ("both", "aside", "elsewhere")
+    if question.reason == "corners unsure" and question.found is not None:
+        return ("keep", *corners, "elsewhere", "aside")
+    if question.reason == "not found":
+        return (*corners, "right", "elsewhere", "aside")
     if question.place is not None:
-        return ("right", "elsewhere", "aside")
-    return ("elsewhere", "aside")
+        return ("right", *corners, "elsewhere", "aside")
+    return (*corners, "elsewhere", "aside")
 
 
 def reply_word(reply: Reply) -> str:
@@ -39,6 +45,10 @@ def reply_word(reply: Reply) -> str:
             return translate("class set", "Keep both")
         case "right":
             return translate("class set", "It is right")
+        case "keep":
+            return translate("class set", "The corners are right")
+        case "corners":
+            return translate("class set", "Set the corners")
         case "aside":
             return translate("class set", "Lay aside")
         case "elsewhere":
@@ -67,9 +77,12 @@ def answered(class_set: ClassSet, question: Question, reply: Reply) -> ClassSet:
         case "both" | "right":
             assert question.place is not None
             return edits.place(class_set, question.digest, question.place)
+        case "keep":
+            assert question.found is not None
+            return edits.with_options(class_set, question.digest, question.found)
         case "other" | "aside":
             return edits.lay_aside(class_set, question.digest)
-        case "elsewhere":
+        case "elsewhere" | "corners":
             return class_set
         case _:
             assert_never(reply)

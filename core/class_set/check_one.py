@@ -114,7 +114,8 @@ def failed() -> str:
 
 def _turned(photo: Photo, reference: Reference, options: SheetOptions) -> SheetCheck:
     check = check_sheet(photo, reference, options)
-    if check.better_turn is None:
+    # With the corners the teacher has said which way up it is, too.
+    if check.better_turn is None or options.corners is not None:
         return check
     again = check_sheet(photo, reference, replace(options, turned=check.better_turn))
     return again if again.better_turn is None else check

@@ -67,10 +67,19 @@ def exercise_reference(exercise: Study, photo: bytes) -> Reference:
     return slim_reference(reference_of(sky))
 
 
-def still_to_check(folder: ClassFolder, language: str = "en") -> tuple[tuple[str, Brought], ...]:
-    """The pictures whose check is not kept yet, each with the key it will be kept under."""
+def still_to_check(
+    folder: ClassFolder, language: str = "en", only: str | None = None
+) -> tuple[tuple[str, Brought], ...]:
+    """The pictures whose check is not kept yet, each with the key it will be kept under.
+
+    Parameters
+    ----------
+    only : str, optional
+        The digest of the one picture that is wanted.
+    """
     class_set, kept = folder.class_set, KeptChecks(folder.path)
-    keyed = ((check_key(each, class_set.exercise, language), each) for each in to_check(class_set))
+    wanted = (each for each in to_check(class_set) if only in (None, each.digest))
+    keyed = ((check_key(each, class_set.exercise, language), each) for each in wanted)
     return tuple((key, each) for key, each in keyed if kept.find(key) is None)
 
 
@@ -82,6 +91,7 @@ def check_folder(
     renew: Callable[[], Executor] | None = None,
     ahead: int = AHEAD,
     carry: bool = False,
+    only: str | None = None,
     should_stop: ShouldStop | None = None,
 ) -> Iterator[Outcome]:
     """Check what has not been checked, keep each outcome, then hand it on.
@@ -95,6 +105,8 @@ def check_folder(
         As `check_all`.
     carry : bool
         Each job carries its picture, for workers that do not see this folder.
+    only : str, optional
+        The digest of the one picture that is wanted.
 
     Raises
     ------
@@ -105,7 +117,7 @@ def check_folder(
     PhotoError, SheetError
         The exercise's photo cannot be read.
     """
-    undone = still_to_check(folder, language)
+    undone = still_to_check(folder, language, only)
     if not undone:
         return
     class_set, kept = folder.class_set, KeptChecks(folder.path)

@@ -9,11 +9,13 @@ from typing import Literal, assert_never
 from core.class_set.checking import shows_sheet
 from core.class_set.grain import same_grains
 from core.class_set.kept_checks import Kept
-from core.class_set.model import ClassSet
+from core.class_set.model import Brought, ClassSet
 from core.class_set.placing import Placement, Reason, place_all
 from core.class_set.ticket import Slot
 from core.i18n import translate
 from core.sheet.find.corners import SURE
+from core.sheet.options import SheetOptions
+from core.sheet.result import SheetCheck
 
 Doubt = Literal["same sheet", "other sky", "corners unsure", "not found", "not checked"]
 """What speaks against a picture although it has its place."""
@@ -43,6 +45,10 @@ class Question:
         A picture that shows the same painting.
     sentence : str
         All of it in plain words.
+    found : SheetOptions or None
+        The painting as it was found, to be kept as it is.
+    corners : bool
+        Setting its corners may settle it.
     """
 
     digest: str
@@ -52,6 +58,8 @@ class Question:
     there_now: str | None = None
     same_as: str | None = None
     sentence: str = ""
+    found: SheetOptions | None = None
+    corners: bool = False
 
 
 @dataclass(frozen=True)
@@ -91,7 +99,7 @@ def sort_pictures(
         for each in class_set.brought
         if each.digest in checks
         and shows_sheet(each)
-        and (doubt := _doubt(checks[each.digest])) is not None
+        and (doubt := _doubt(each, checks[each.digest])) is not None
     }
     strong = frozenset(digest for digest, doubt in doubts.items() if doubt != "corners unsure")
     placement = place_all(class_set, strong)
@@ -111,11 +119,18 @@ def sort_pictures(
             by_hand = place is not None and place.how == "hand"
             if twin is not None and not by_hand:
                 found = Question(each.digest, "same sheet", slot, same_as=twin)
-            elif slot is not None and each.digest in doubts and not by_hand:
+            elif slot is not None and _is_asked(doubts.get(each.digest), by_hand=by_hand):
                 found = Question(each.digest, doubts[each.digest], slot)
             else:
                 continue
-        questions.append(replace(found, sentence=_sentence(found, class_set)))
+        questions.append(
+            replace(
+                found,
+                sentence=_sentence(found, class_set),
+                found=_as_found(each, checks.get(each.digest)),
+                corners=_corners_may_help(each, doubts.get(each.digest)),
+            )
+        )
     return Sorted(placement, tuple(questions))
 
 
@@ -129,14 +144,38 @@ def same_sheets(class_set: ClassSet, checks: Mapping[str, Kept]) -> dict[str, st
     return same_grains(grains)
 
 
-def _doubt(kept: Kept) -> Doubt | None:
+def _doubt(brought: Brought, kept: Kept) -> Doubt | None:
     if kept.check is None:
         return "not checked"
+    by_hand = brought.options.corners is not None
     keys = {notice.key for notice in kept.check.notices}
     for key, doubt in _NOTICED:
-        if key in keys:
+        # Corners set by hand are right, also while the check with them is still to come.
+        if key in keys and not (by_hand and doubt == "not found"):
             return doubt
-    return "corners unsure" if kept.check.corner_confidence < SURE else None
+    return "corners unsure" if kept.check.corner_confidence < SURE and not by_hand else None
+
+
+def _is_asked(doubt: Doubt | None, *, by_hand: bool) -> bool:
+    """Whoever placed a picture has seen what it shows, but not where its corners were found."""
+    return doubt is not None and (not by_hand or doubt == "corners unsure")
+
+
+def _as_found(brought: Brought, kept: Kept | None) -> SheetOptions | None:
+    if kept is None or kept.check is None:
+        return None
+    return found_options(brought, kept.check)
+
+
+def found_options(brought: Brought, check: SheetCheck) -> SheetOptions:
+    """How a picture is looked at where what was found in it is kept as it is."""
+    return replace(brought.options, corners=check.corners, turned=check.turned)
+
+
+def _corners_may_help(brought: Brought, doubt: Doubt | None) -> bool:
+    if doubt == "not checked":
+        return brought.options.corners is not None
+    return doubt is not None
 
 
 def shown_slot(slot: Slot, class_set: ClassSet) -> str:

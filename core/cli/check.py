@@ -11,6 +11,7 @@ from core.cli import read
 from core.cli.check_json import checks_as_json
 from core.cli.check_report import CheckReport, checks_in_words
 from core.cli.check_terminal import AS_FOUND, for_terminal
+from core.cli.corners import corners_from, turned_from
 from core.cli.layout import say, terminal_width
 from core.cli.mix import find_box, sheet_name
 from core.cli.opening import naming
@@ -27,10 +28,7 @@ from core.reading.units import Units
 from core.sheet import check_sheet
 from core.sheet.findings.findings import in_plan_terms
 from core.sheet.findings.planned import Planned
-from core.sheet.result import Corners, SheetOptions
-
-_NEAR = (-2.0, 3.0)
-"""A corner may be outside the photo by so many of its sides, as in a study."""
+from core.sheet.options import SheetOptions
 
 _INCHES = ("letter", "quarter imperial")
 """Papers whose lengths are told in inches."""
@@ -136,8 +134,8 @@ def run(args: argparse.Namespace) -> int:
     checks = []
     for number, (photo, at, turn) in enumerate(zip(photos, corners, turns, strict=True), 1):
         options = SheetOptions(
-            corners=None if at in (None, AS_FOUND) else _corners(at, photo.width, photo.height),
-            turned=0 if turn is None else _turned(turn),
+            corners=None if at in (None, AS_FOUND) else corners_from(at, photo.width, photo.height),
+            turned=0 if turn is None else turned_from(turn),
             scan=args.scan,
         )
         with naming(photo.name):
@@ -186,38 +184,6 @@ def _each(given: list[str] | None, count: int, option: str) -> list[str | None]:
             ).format(option=option)
         )
     return values + [None] * (count - len(values))
-
-
-def _corners(text: str, width: int, height: int) -> Corners:
-    try:
-        numbers = [float(piece) for piece in text.replace(";", ",").split(",")]
-    except ValueError:
-        numbers = []
-    sides = (width, height) * 4
-    near = all(
-        _NEAR[0] * side <= number <= _NEAR[1] * side
-        for number, side in zip(numbers, sides, strict=False)
-    )
-    if len(numbers) != 8 or not near:
-        raise UsageError(
-            translate(
-                "command line",
-                "--corners {text} does not list four corners: give eight numbers with commas "
-                "between, x and y in pixels from the top left corner clockwise, near the photo.",
-            ).format(text=text)
-        )
-    a, b, c, d = ((x / width, y / height) for x, y in zip(numbers[::2], numbers[1::2], strict=True))
-    return (a, b, c, d)
-
-
-def _turned(text: str) -> int:
-    if text not in ("0", "1", "2", "3"):
-        raise UsageError(
-            translate(
-                "command line", "--turned {text} is not a number of quarter turns: give 0 to 3."
-            ).format(text=text)
-        )
-    return int(text)
 
 
 def _intended(args: argparse.Namespace) -> ChangeFirst | None:

@@ -22,6 +22,9 @@ from core.class_set.kept_checks import Kept, KeptChecks, check_key
 from core.class_set.pool import CheckingPool
 from core.progress import Progress, ShouldStop
 
+HERE = 1
+"""So many sheets are checked by the worker itself: processes take longer to begin than that."""
+
 
 class _Relay(QObject):
     """Carries results from the worker's thread to the window's."""
@@ -90,6 +93,10 @@ class ClassChecker(QObject):
                     key = check_key(each, folder.class_set.exercise, language)
                     relay.found.emit(each.digest, kept.find(key))
             if not undone:
+                return
+            if len(undone) <= HERE:
+                for outcome in check_folder(folder, language, should_stop=stopped):
+                    _tell(relay, kept, outcome)
                 return
             begin = None if language == "en" else partial(speak_without_window, language)
             with CheckingPool(begin=begin) as pool:

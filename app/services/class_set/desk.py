@@ -23,7 +23,7 @@ from core.class_set.bringing import Told
 from core.class_set.checking import to_check
 from core.class_set.deleting import Ours, delete_class_set
 from core.class_set.folder import ClassFolder, create_folder, open_folder
-from core.class_set.kept_checks import Kept, KeptChecks, found_checks
+from core.class_set.kept_checks import Kept, KeptChecks, check_key, found_checks
 from core.class_set.model import ClassSet
 from core.class_set.prints import sky_of
 from core.class_set.questions import Sorted, same_sheets, sort_pictures
@@ -31,6 +31,9 @@ from core.class_set.tidying import Tidied, tidy
 from core.errors import GradewashError
 from core.i18n import translate
 from core.progress import Progress, ShouldStop
+
+REST_MS = 250
+"""Corners that have not moved for so long are checked with."""
 
 _SETTLE_MS = 150
 """Results that come faster are sorted together."""
@@ -95,6 +98,8 @@ class ClassDesk(QObject):
         self.sky: Pyramid | None = None
         self._settle = QTimer(self, singleShot=True, interval=_SETTLE_MS)
         self._settle.timeout.connect(self._compare)
+        self._rest = QTimer(self, singleShot=True, interval=REST_MS)
+        self._rest.timeout.connect(self._check_again)
         self.document.changed.connect(self._on_changed)
         self._keeper.failed.connect(notices.failed)
         self._bringer.changed.connect(self.underway_changed)
@@ -127,15 +132,21 @@ class ClassDesk(QObject):
     def working(self) -> bool:
         """Whether anything is still to come."""
         opening = self._opening.running or self._comparing.running or self._settle.isActive()
+        opening = opening or self._rest.isActive()
         return bool(self.underway) or opening or self.pictures.working or self._keeper.unsaved
 
     @property
     def unchecked(self) -> int:
-        """Sheets without a check."""
+        """Sheets without a check, or with one of other corners, lines or photo."""
         class_set = self.class_set
         if class_set is None:
             return 0
-        return sum(each.digest not in self.checks for each in to_check(class_set))
+        fresh = self._fresh()
+        return sum(each.digest not in fresh for each in to_check(class_set))
+
+    def checking(self, digest: str) -> bool:
+        """Whether a sheet's check is still to come."""
+        return digest not in self._fresh()
 
     def painting(self, digest: str | None) -> Pyramid | None:
         """A sheet's painting straightened; None while it is not checked, or not there yet."""
@@ -319,6 +330,7 @@ class ClassDesk(QObject):
         self._checker.stop()
         self._comparing.cancel()
         self._settle.stop()
+        self._rest.stop()
         self.pictures.forget()
         self._keeper.let_go()
         self.checks, self._same, self.sorted, self.sky = {}, {}, None, None
@@ -345,7 +357,7 @@ class ClassDesk(QObject):
         if self._keeper.folder is not folder:
             return
         if self._checker.underway is None:
-            self._checker.begin(folder, language_in_use(), frozenset(self.checks))
+            self._checker.begin(folder, language_in_use(), self._fresh())
         else:
             self._again = True  # brought in while the rest is checked
 
@@ -359,7 +371,25 @@ class ClassDesk(QObject):
             )
             if told:
                 self._sort()
+            if before is not None and _looks_otherwise(before, after):
+                self._rest.start()
         self.changed.emit(before, after)
+
+    def _check_again(self) -> None:
+        if self.unchecked:
+            self.check()
+
+    def _fresh(self) -> frozenset[str]:
+        """The pictures whose check is of the corners, the lines and the photo there are now."""
+        class_set, checks, language = self.class_set, self.checks, language_in_use()
+        if class_set is None:
+            return frozenset()
+        return frozenset(
+            each.digest
+            for each in class_set.brought
+            if (kept := checks.get(each.digest)) is not None
+            and kept.key == check_key(each, class_set.exercise, language)
+        )
 
     def _sort(self) -> None:
         class_set = self.class_set
@@ -408,6 +438,16 @@ class ClassDesk(QObject):
             self.stopped.emit()
         elif again:
             self.check()
+
+
+def _looks_otherwise(before: ClassSet, after: ClassSet) -> bool:
+    """Whether a picture that was there is to be looked at in another way."""
+    if before.exercise != after.exercise:
+        return True
+    if before.brought is after.brought:
+        return False
+    had = {each.digest: each.options for each in before.brought}
+    return any(had.get(each.digest, each.options) != each.options for each in after.brought)
 
 
 def _look_into(folder: ClassFolder, language: str) -> _Opened:

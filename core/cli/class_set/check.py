@@ -23,6 +23,7 @@ from core.cli.class_set.common import (
     say_questions,
     sorted_now,
 )
+from core.cli.class_set.corners import set_corners
 from core.cli.layout import say
 from core.errors import UsageError
 from core.i18n import translate
@@ -51,10 +52,47 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         ),
     )
 
+    parser.add_argument(
+        "--picture",
+        metavar="PICTURE",
+        help=translate(
+            "command line",
+            "one picture alone, by its name or file, with --corners of its own",
+        ),
+    )
+    parser.add_argument(
+        "--corners",
+        metavar="X,Y,...|right|auto",
+        help=translate(
+            "command line",
+            "its painting's corners by hand, eight numbers in pixels: top left, top right, "
+            "bottom right, bottom left; right keeps those that were found, auto looks again",
+        ),
+    )
+    parser.add_argument(
+        "--turned",
+        metavar="N",
+        help=translate(
+            "command line",
+            "quarter turns clockwise that bring it upright, 0 to 3; without it, it turns itself",
+        ),
+    )
+
 
 def run(args: argparse.Namespace) -> int:
     """Check, tell how far it is, then what is to be looked at."""
     jobs = _jobs(args.jobs)
+    if args.picture is not None or args.corners is not None or args.turned is not None:
+        if args.picture is None or args.corners is None:
+            raise UsageError(
+                translate(
+                    "command line",
+                    "--picture and --corners belong together: say which picture, and where its "
+                    "painting's corners are.",
+                )
+            )
+        with opened(args) as folder:
+            return set_corners(folder, args.picture, args.corners, args.turned)
     with opened(args) as folder:
         say_missing(folder)
         undone = len(still_to_check(folder))

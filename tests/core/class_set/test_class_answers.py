@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from types import SimpleNamespace
 
 import pytest
 from class_set_tools import class_list, plain_class_set
@@ -18,9 +19,11 @@ from core.class_set.questions import Question, sort_pictures
 from core.class_set.ticket import Slot, Ticket
 from core.errors import ClassSetError
 from core.pictures import Picture
+from core.sheet.options import SheetOptions
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
 TAG = class_list().tag
+FOUND = ((0.2, 0.2), (0.8, 0.2), (0.8, 0.8), (0.2, 0.8))
 
 
 def brought(k: int, *tickets: Ticket, order: tuple[int, int] | None = None) -> Brought:
@@ -127,6 +130,51 @@ def test_a_picture_that_stays_where_it_is_is_not_asked_again() -> None:
     assert (question.reason, replies(question)[0]) == ("same sheet", "both")
     after = answered(class_set, question, "both")
     assert sort_pictures(after, {}, same).questions == ()
+
+
+def unsure(*, corners: bool = False) -> tuple[ClassSet, Question]:
+    """A sheet at its place whose corners were found, but not surely."""
+    options = SheetOptions(corners=FOUND) if corners else SheetOptions()
+    class_set = with_pictures(replace(brought(1, Ticket(TAG, 1, "1")), options=options))
+    question = Question(
+        f"{1:064x}", "corners unsure", Slot(1, 0), found=SheetOptions(FOUND, 2), corners=True
+    )
+    return class_set, question
+
+
+def test_unsure_corners_are_kept_or_set_by_hand() -> None:
+    class_set, question = unsure()
+    assert replies(question) == ("keep", "corners", "elsewhere", "aside")
+    after = answered(class_set, question, "keep")
+    assert after.picture(question.digest).options == SheetOptions(FOUND, 2)
+    assert answered(class_set, question, "corners") == class_set  # the editor does it
+
+
+@pytest.mark.parametrize(("reason", "first"), [("not found", "corners"), ("other sky", "right")])
+def test_where_corners_may_be_wrong_they_can_be_set(reason, first: str) -> None:
+    question = Question(f"{1:064x}", reason, Slot(1, 0), corners=True)
+    assert replies(question)[0] == first
+    assert "corners" in replies(question)
+    # Also where such a picture has lost the place that followed from the order.
+    lost = Question(f"{1:064x}", "no ticket", proposal=Slot(1, 0), corners=True)
+    assert replies(lost) == ("yes", "corners", "elsewhere", "aside")
+
+
+@pytest.mark.parametrize("by_hand", [False, True])
+def test_corners_are_asked_until_they_are_set_though_the_place_is_by_hand(by_hand: bool) -> None:
+    check = SimpleNamespace(
+        notices=(), corner_confidence=0.1, corners=FOUND, turned=0, provisional=True
+    )
+    for corners, count in ((False, 1), (True, 0)):
+        class_set, question = unsure(corners=corners)
+        if by_hand:
+            class_set = edits.place(class_set, question.digest, Slot(1, 0))
+        found = sort_pictures(class_set, {question.digest: SimpleNamespace(check=check)}, {})
+        assert len(found.questions) == count
+        assert found.placement.digest_at(Slot(1, 0)) == question.digest
+        if count:
+            assert found.questions[0].found == SheetOptions(FOUND)
+            assert found.questions[0].corners
 
 
 def test_an_answer_that_was_not_offered_is_a_mistake_of_ours() -> None:

@@ -7,8 +7,10 @@ import io
 import json
 from pathlib import Path
 
+import numpy as np
 import pytest
-from class_set_tools import phone_exif, sheet_jpeg, sky_photo
+from class_set_tools import cut_sheet_jpeg, phone_exif, sheet_jpeg, sky_photo
+from PIL import Image
 
 import core.cli
 from core.class_set import edits
@@ -126,6 +128,9 @@ def test_tickets_serve_again_in_the_next_lesson(made, tmp_path: Path, say) -> No
         (("add", "{made}", "{top}", "--order", "size"), "--order size"),
         (("place", "{made}", "IMG_1.jpg", "1/1"), "no picture IMG_1.jpg"),
         (("check", "{made}", "--jobs", "0"), "--jobs 0"),
+        (("check", "{made}", "--corners", "right"), "belong together"),
+        (("check", "{made}", "--picture", "IMG_1.jpg"), "belong together"),
+        (("check", "{made}", "--picture", "IMG_1.jpg", "--corners", "auto"), "no picture IMG_1"),
         (("table", "{made}", "-o", "{top}/marks.ods"), ".csv or .xlsx"),
         (("table", "{made}", "-o", "{top}/m.csv", "--columns", "code,grade"), "no column grade"),
         (("table", "{made}", "-o", "{top}/m.csv", "--key", "{top}/none.csv"), "none.csv"),
@@ -154,6 +159,63 @@ def test_a_place_is_told_as_people_write_it(made, tmp_path: Path, say) -> None:
     assert "04, worksheet page 1" in say("place", folder, "IMG_1.jpg", "04/w1")[1]
     assert "no student 9" in say("place", folder, "IMG_1.jpg", "9/1")[2]
     assert "is not a place" in say("place", folder, "IMG_1.jpg", "somewhere")[2]
+
+
+def test_corners_are_given_for_one_picture_and_it_alone_is_checked(
+    made, tmp_path: Path, say
+) -> None:
+    folder, tag = made
+    (tmp_path / "in").mkdir()
+    for name, number in (("IMG_1.jpg", 1), ("IMG_2.jpg", 2)):
+        ticket = Ticket(tag, number, "1")
+        (tmp_path / "in" / name).write_bytes(cut_sheet_jpeg(ticket, seed=number))
+    say("add", folder, tmp_path / "in")
+
+    def options():
+        return read_class_set(folder).brought[0].options
+
+    check = ("check", folder, "--picture", "IMG_1.jpg", "--corners")
+    assert "No corners were found in IMG_1.jpg yet" in say(*check, "right")[2]
+    status, out, err = say(*check, "260,190,1016,190,1016,700,260,700")
+    assert (status, err) == (0, "")
+    assert out == "01, sheet 1 was checked with these corners.\n"
+    assert options().corners == pytest.approx(
+        np.array([[260, 190], [1016, 190], [1016, 700], [260, 700]]) / (1280, 720)
+    )
+    shown = json.loads(say("show", folder, "--json")[1])
+    first, second = (student["sheets"][0] for student in shown["students"][:2])
+    assert first["findings"]
+    assert not second["findings"]  # the other picture was left alone
+    status, out, _ = say(*check, "auto")
+    assert (status, options().corners) == (0, None)
+    assert "Look at the painting's corners." in out
+    status, out, _ = say(*check, "right", "--turned", "2")
+    assert status == 0
+    assert options().turned == 2
+    assert options().corners is not None
+    for wrong in ("1,2,3", "12,x,1,1,1,1,1,1", "0,0,99999,0,5,5,0,5"):
+        before = options()
+        status, out, err = say(*check, wrong)
+        assert (status, out) == (2, "")
+        assert "does not list four corners" in err
+        assert options() == before
+    # Four corners that make no rectangle are kept as told, and said to be none.
+    status, _, err = say(*check, "10,10,11,10,10,11,600,11")
+    assert status == 2
+
+
+def test_a_sheet_whose_corners_are_given_turns_itself(made, tmp_path: Path, say) -> None:
+    folder, tag = made
+    (tmp_path / "in").mkdir()
+    with Image.open(io.BytesIO(cut_sheet_jpeg(Ticket(tag, 1, "1")))) as upright:
+        upright.transpose(Image.Transpose.ROTATE_180).save(tmp_path / "in" / "IMG_1.jpg")
+    say("add", folder, tmp_path / "in")
+    status, _, _ = say(
+        "check", folder, "--picture", "IMG_1.jpg",
+        "--corners", "264,20,1020,20,1020,530,264,530",
+    )  # fmt: skip
+    assert status == 0
+    assert read_class_set(folder).brought[0].options.turned == 2
 
 
 def test_no_scheduler_is_one_clear_line(made, tmp_path: Path, say, monkeypatch) -> None:

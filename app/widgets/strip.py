@@ -1,4 +1,4 @@
-"""A strip over a sheet's bands: one question or doubt, and buttons that settle it."""
+"""A strip with one question or doubt about a sheet, and buttons that settle it."""
 
 from __future__ import annotations
 

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.sheets.corner_geometry import (
+from app.corners.geometry import (
     WHOLE,
     PhotoOnScreen,
     lens_place,

@@ -16,13 +16,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.corners.canvas import CornerCanvas
 from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.look.theme import WALL
-from app.sheets.corners import CornerCanvas
-from app.sheets.strip import SheetStrip, StripView
 from app.widgets.buttons import EdgeButton, InkButton
+from app.widgets.strip import SheetStrip, StripView
 from core.i18n import translate
 
 _PANEL = 348
@@ -34,8 +34,8 @@ class EditorView:
 
     Attributes
     ----------
-    index : int
-        Of the sheet.
+    heading : str
+        Whose corners they are.
     status : str
         Where the corners come from.
     scan : bool
@@ -46,7 +46,7 @@ class EditorView:
         The sheet as it is seen with these corners.
     """
 
-    index: int
+    heading: str
     status: str
     scan: bool
     by_hand: bool
@@ -86,6 +86,7 @@ class CornerEditor(QWidget):
         self._panel.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._heading = QLabel(self._panel)
         self._heading.setProperty("role", "line")
+        self._heading.setWordWrap(True)
         self._how = self._label(
             translate(
                 "sheets page",
@@ -130,9 +131,7 @@ class CornerEditor(QWidget):
 
     def set_view(self, view: EditorView) -> None:
         """Show other words beside the photo."""
-        self._heading.setText(
-            translate("sheets page", "Corners of sheet {number}").format(number=view.index + 1)
-        )
+        self._heading.setText(view.heading)
         self._status.setText(view.status)
         self._status.setVisible(bool(view.status))
         self.scan.setChecked(view.scan)

@@ -11,6 +11,15 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.corners.geometry import (
+    WHOLE,
+    PhotoOnScreen,
+    lens_place,
+    screen_order,
+    with_corner,
+)
+from app.corners.handle import CornerHandle
+from app.corners.lens import Lens
 from app.drawing.pyramid import Pyramid
 from app.drawing.sheets.corners import (
     LensView,
@@ -19,15 +28,6 @@ from app.drawing.sheets.corners import (
 )
 from app.look import look
 from app.look.theme import WALL
-from app.sheets.corner_geometry import (
-    WHOLE,
-    PhotoOnScreen,
-    lens_place,
-    screen_order,
-    with_corner,
-)
-from app.sheets.corner_handle import CornerHandle
-from app.sheets.corner_lens import Lens
 from app.state.document import Gesture
 from core.i18n import translate
 from core.sheet.result import Corners, Point
