@@ -3,7 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import (
+    QFocusEvent,
+    QFontMetrics,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QAbstractButton, QDoubleSpinBox, QWidget
 
 from app.canvas.painting import paint_focus_ring
@@ -115,10 +123,18 @@ class Grip(QDoubleSpinBox):
         """Height of the tag alone, in pixels; its middle is on the line's row."""
         return float(look().type.grow(_OPEN_HEIGHT if self.opened else GRIP_HEIGHT))
 
+    @property
+    def below(self) -> float:
+        """Height of the words under the tag, in pixels."""
+        return float(look().type.grow(_WORD_HEIGHT) * len(self._words_below()))
+
     def sizeHint(self) -> QSize:
         width = round(grip_width(self._view(), self.tag_height))
-        below = look().type.grow(_WORD_HEIGHT) if self.opened and self._horizon else 0
-        return QSize(width + 2 * PAD, round(self.tag_height) + 2 * PAD + below)
+        words = self._words_below()
+        if words:
+            metrics = QFontMetrics(look().type.font("note", CHOSEN))
+            width = max(width, *(metrics.horizontalAdvance(word) + 2 for word in words))
+        return QSize(width + 2 * PAD, round(self.tag_height + self.below) + 2 * PAD)
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
@@ -213,16 +229,24 @@ class Grip(QDoubleSpinBox):
             # The editor draws the number.
             view = GripView(view.kind, "") if view.kind == "open" else view
         paint_grip(painter, tag, view)
-        if self.opened and self._horizon:
-            painter.setFont(look().type.font("note", CHOSEN))
-            painter.setPen(BLACK)
-            word = QRectF(tag.left(), tag.bottom() + 3, tag.width(), look().type.grow(18))
-            painter.drawText(word, Qt.AlignmentFlag.AlignCenter, _horizon_word())
+        painter.setFont(look().type.font("note", CHOSEN))
+        painter.setPen(BLACK)
+        high = look().type.grow(_WORD_HEIGHT)
+        for number, text in enumerate(self._words_below()):
+            word = QRectF(tag.left(), tag.bottom() + 3 + number * high, tag.width(), high)
+            painter.drawText(word, Qt.AlignmentFlag.AlignCenter, text)
 
     def _view(self) -> GripView:
         if self.opened:
             return GripView("open", self.text())
         return GripView("named", _horizon_word()) if self._horizon else GripView("plain")
+
+    def _words_below(self) -> tuple[str, ...]:
+        """What the number is, under the opened tag: a bare share says nothing."""
+        if not self.opened:
+            return ()
+        from_top = translate("canvas", "from the top")
+        return (_horizon_word(), from_top) if self._horizon else (from_top,)
 
     def _tag(self) -> QRectF:
         return QRectF(PAD, PAD, self.width() - 2 * PAD, self.tag_height)
@@ -264,6 +288,11 @@ class RivalTag(QAbstractButton):
     def tag_height(self) -> float:
         """Height of the tag alone, in pixels."""
         return float(look().type.grow(GRIP_HEIGHT))
+
+    @property
+    def below(self) -> float:
+        """Nothing stands under it."""
+        return 0.0
 
     def sizeHint(self) -> QSize:
         width = round(grip_width(self._view(), self.tag_height))

@@ -101,7 +101,9 @@ class Grips(QObject):
         """Put everything beside the photo, apart from each other; hide what is out of view."""
         widgets: tuple[Grip | RivalTag, ...] = (*self.grips, *self.tags)
         places = (*(bands.edges[1:] if bands else ()), *self._rivals)
-        rows = grip_rows(viewport, places, [w.tag_height for w in widgets], height)
+        tags = [w.tag_height for w in widgets]
+        below = [w.below for w in widgets]
+        rows = grip_rows(viewport, places, tags, height, below)
         moved = any(
             row is not None and abs(row - viewport.y_px(y)) > 1
             for row, y in zip(rows, places, strict=True)

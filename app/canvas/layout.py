@@ -64,7 +64,11 @@ def letter_rows(
 
 
 def grip_rows(
-    viewport: Viewport, places: Sequence[float], sizes: Sequence[float], height: float
+    viewport: Viewport,
+    places: Sequence[float],
+    sizes: Sequence[float],
+    height: float,
+    below: Sequence[float] = (),
 ) -> tuple[float | None, ...]:
     """Rows of the grips' middles; None for those whose line is out of view.
 
@@ -76,16 +80,23 @@ def grip_rows(
         Heights of the grips, pixels.
     height : float
         Of the canvas, pixels.
+    below : sequence of float
+        Room for words under each grip, pixels.
     """
     _, top, _, bottom = viewport.visible
+    under = below or (0.0,) * len(places)
     rows = [viewport.y_px(y) for y in places]
     order = sorted(
         (i for i, row in enumerate(rows) if top - 1 <= row <= bottom + 1), key=rows.__getitem__
     )
     middles = spread_within(
-        [rows[i] for i in order], [sizes[i] for i in order], GAP, _EDGE, height - _EDGE
+        [rows[i] + under[i] / 2 for i in order],
+        [sizes[i] + under[i] for i in order],
+        GAP,
+        _EDGE,
+        height - _EDGE,
     )
     result: list[float | None] = [None] * len(rows)
     for i, middle in zip(order, middles, strict=True):
-        result[i] = middle
+        result[i] = middle - under[i] / 2
     return tuple(result)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import time
+from dataclasses import replace
 
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QEnterEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QWheelEvent
@@ -12,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 from app.drawing.wheel.layout import wheel_hit
 from app.drawing.wheel.over import Spot, on_rim, on_wheel, paint_over_wheel
 from app.drawing.wheel.shape import WheelGeometry, WheelMarker, WheelView
+from app.look import look
 from app.state.document import Gesture
 from core.i18n import translate
 
@@ -71,7 +73,7 @@ class OverWheel(QWidget):
 
     def set_view(self, view: WheelView | None) -> None:
         """What it shows."""
-        self._view = view
+        self._view = None if view is None else replace(view, text=look().type.scale)
         self.update()
 
     def set_point(self, point: WheelMarker | None) -> None:
@@ -90,6 +92,11 @@ class OverWheel(QWidget):
             side = math.ceil(spot.size) + 2
             self.setGeometry(left, top, side, side)
             self.update()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange:
+            self.set_view(self._view)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         spot = self._inside()

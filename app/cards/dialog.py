@@ -23,6 +23,7 @@ from app.files.files_ask import file_name_for
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.state.tasks import Latest
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
 from app.widgets.focus import FocusRing
 from core.cards import CardData, Kind
@@ -227,8 +228,15 @@ class CardDialog(QDialog):
         left.addWidget(self.choices)
         left.addWidget(self.status)
         left.addStretch(1)
-        for button in (self.save_button, self.print_button, self.close_button):
-            left.addWidget(button)
+        left.addWidget(
+            Answers(
+                self,
+                (self.save_button,),
+                self.close_button,
+                others=(self.print_button,),
+                orientation=Qt.Orientation.Vertical,
+            )
+        )
         turn = QHBoxLayout()
         turn.setContentsMargins(GROUP, WITHIN, GROUP, WITHIN)
         turn.addStretch(1)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from app.files.file_dialogs import ask_for_folder
 from app.look import look
 from app.look.space import INSIDE, WITHIN
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.layouts import layout_of
@@ -91,7 +92,6 @@ class NewClassDialog(QDialog):
         self.problem.setWordWrap(True)
         self.problem.setProperty("role", "strong")
         self.button: EdgeButton = InkButton(translate("class set page", "Make it"), parent=self)
-        self.button.setDefault(True)
         self._lay_out(about)
         self.title.textChanged.connect(self._follow)
         self.codes.textChanged.connect(self._follow)
@@ -157,15 +157,9 @@ class NewClassDialog(QDialog):
         column.addLayout(place)
         column.addWidget(self.problem)
         column.addSpacing(WITHIN)
-        row = QHBoxLayout()
-        row.setSpacing(WITHIN + 4)
         cancel = EdgeButton(translate("question", "Cancel"), parent=self)
-        cancel.setAutoDefault(False)
         cancel.clicked.connect(self.reject)
-        row.addWidget(self.button)
-        row.addWidget(cancel)
-        row.addStretch(1)
-        column.addLayout(row)
+        column.addWidget(Answers(self, (self.button,), cancel))
 
     def _named(self, text: str, field: QLineEdit) -> QLabel:
         label = QLabel(text, self)

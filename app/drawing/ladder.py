@@ -70,6 +70,8 @@ class LadderView:
         Size of a letter as a fraction of its disc's radius.
     tag_text : float
         Size of the end words of a standing ladder on ink tags; 0 writes them on the wall.
+    scale : float
+        The reader's factor on the text of a standing ladder: from 1, as far as there is room.
     """
 
     marks: tuple[LadderMark, ...]
@@ -82,6 +84,7 @@ class LadderView:
     letter_px: float = 0.0
     letter: float = 1.02
     tag_text: float = 0.0
+    scale: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -116,7 +119,7 @@ def ladder_hit(geometry: LadderGeometry, point: QPointF, slack: float = 4.0) -> 
 
 def _standing(rect: QRectF, view: LadderView) -> LadderGeometry:
     px = view.px
-    text = min(max(0.15 * rect.width(), 12 * px), 16 * px)
+    text = min(max(0.15 * rect.width(), 12 * px * view.scale), 16 * px * view.scale)
     text = view.tag_text or text
     widest = max(text_size(words, text)[0] for words in view.ends)
     if view.tag_text:
@@ -247,7 +250,8 @@ def _paint_bar(painter: QPainter, view: LadderView, geometry: LadderGeometry) ->
     painter.drawRect(bar)
     if geometry.across or not view.numbers:
         return
-    size = min(geometry.text, 0.62 * bar.height() / STEPS)
+    share = 0.62 if view.scale == 1.0 else 0.8
+    size = min(geometry.text, share * bar.height() / STEPS)
     for value in range(1, STEPS):
         shown = value if view.white_is == 10 else STEPS - value
         spot = QPointF(bar.center().x(), bar.bottom() - bar.height() * value / STEPS)

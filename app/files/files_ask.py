@@ -54,7 +54,7 @@ def ask_unsaved(parent: QWidget, title: str, save: Act, discard: Act) -> None:
         translate("files", "Save your changes first?"),
         translate("files", "{title} has changes that are not saved yet.").format(title=title),
         Answer(translate("files", "&Save"), save),
-        Answer(translate("files", "&Don't save"), discard),
+        Answer(translate("files", "&Don't save"), discard, loses=True),
         Answer(translate("files", "Cancel")),
     )
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from core.file_sentences import shown_name
@@ -104,9 +105,8 @@ class RecoveryDialog(QDialog):
             row.open_button.clicked.connect(lambda checked=False, at=number: self._choose(at))
         column.addSpacing(GROUP)
         self.later = EdgeButton(translate("recovery", "Decide &later"), parent=self)
-        self.later.setAutoDefault(True)
         self.later.clicked.connect(self.reject)
-        column.addWidget(self.later, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(Answers(self, (), self.later))
         width = max(look().type.grow(WIDTH), self.sizeHint().width())
         self.setFixedSize(width, column.totalHeightForWidth(width))
         self.setAccessibleName(line.text())

@@ -14,10 +14,26 @@ class Text:
 
 
 @dataclass(frozen=True)
+class Lead:
+    """The first words of the guide, larger than a paragraph."""
+
+    text: str
+
+
+@dataclass(frozen=True)
 class Steps:
-    """Numbered steps."""
+    """Numbered steps.
+
+    Attributes
+    ----------
+    texts : tuple of str
+        Words before a colon that are few are set bold: they name what the step is about.
+    chapters : tuple of str
+        For each text the key of the chapter its first words lead to; "" leads nowhere.
+    """
 
     texts: tuple[str, ...]
+    chapters: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -49,7 +65,7 @@ class Figure:
     caption: str
 
 
-Block = Text | Steps | Points | Terms | Heading | Figure
+Block = Text | Lead | Steps | Points | Terms | Heading | Figure
 
 
 @dataclass(frozen=True)
@@ -71,7 +87,8 @@ class Chapter:
 
 def html_of(chapter: Chapter) -> str:
     """The chapter for a QTextDocument; figures are images named "figure:NAME"."""
-    parts = [f"<h1>{escape(chapter.title)}</h1>"]
+    # Qt has sizes of its own for headings: only a span's are taken as they are given.
+    parts = [f'<h1><span class="title">{escape(chapter.title)}</span></h1>']
     parts += [_html(block) for block in chapter.blocks]
     return "\n".join(parts)
 
@@ -80,18 +97,45 @@ def _html(block: Block) -> str:
     if isinstance(block, Text):
         return f"<p>{escape(block.text)}</p>"
     if isinstance(block, Heading):
-        return f"<h2>{escape(block.text)}</h2>"
-    if isinstance(block, Steps | Points):
-        tag = "ol" if isinstance(block, Steps) else "ul"
-        items = "".join(f"<li>{escape(text)}</li>" for text in block.texts)
-        return f"<{tag}>{items}</{tag}>"
+        return f'<h2><span class="heading">{escape(block.text)}</span></h2>'
+    if isinstance(block, Lead):
+        return f'<p class="lead">{escape(block.text)}</p>'
+    if isinstance(block, Steps):
+        return _steps(block)
+    if isinstance(block, Points):
+        return f"<ul>{''.join(f'<li>{_named(text, _POINT)}</li>' for text in block.texts)}</ul>"
     if isinstance(block, Terms):
         rows = "".join(
             f'<tr><td class="term">{escape(term)}</td><td>{escape(meaning)}</td></tr>'
             for term, meaning in block.rows
         )
-        return f'<table cellspacing="0" cellpadding="6">{rows}</table>'
+        return f'<table class="terms" cellspacing="0" cellpadding="6">{rows}</table>'
     return (
-        f'<p><img src="figure:{escape(block.name)}"></p>'
+        f'<p class="figure"><img src="figure:{escape(block.name)}"></p>'
         f'<p class="caption">{escape(block.caption)}</p>'
     )
+
+
+# What a step or a point may call itself by, in words.
+_STEP, _POINT = 3, 2
+
+
+def _named(text: str, most: int, chapter: str = "") -> str:
+    """A text with the few words before its colon bold, or leading to a chapter."""
+    name, colon, rest = text.partition(": ")
+    if not colon or len(name.split()) > most:
+        return escape(text)
+    words = f"<b>{escape(name)}</b>"
+    if chapter:
+        words = f'<a href="chapter:{escape(chapter)}">{words}</a>'
+    return f"{words}: {escape(rest)}"
+
+
+def _steps(block: Steps) -> str:
+    """Numbers in a column of their own: a list's would hang outside the text."""
+    chapters = block.chapters or ("",) * len(block.texts)
+    rows = "".join(
+        f'<tr><td class="number">{number}</td><td>{_named(text, _STEP, chapter)}</td></tr>'
+        for number, (text, chapter) in enumerate(zip(block.texts, chapters, strict=True), 1)
+    )
+    return f'<table class="steps" cellspacing="0" cellpadding="5">{rows}</table>'

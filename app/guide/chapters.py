@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from app.guide.blocks import Chapter, Figure, Heading, Points, Steps, Text
+from app.guide.blocks import Chapter, Figure, Heading, Lead, Points, Steps, Text
 from app.guide.glossary import glossary
 from app.guide.keys import keys
 from app.guide.reference import cautions, licences, numbers
@@ -33,7 +33,7 @@ def _the_job() -> Chapter:
         "job",
         translate("guide", "The whole job"),
         (
-            Text(
+            Lead(
                 translate(
                     "guide",
                     "You choose a photo of a sky. Your class sees it as a few bands, names each "
@@ -41,6 +41,14 @@ def _the_job() -> Chapter:
                     "the sheets are dry you hold them against the photo, and everybody paints "
                     "again. Gradewash does the measuring and the arithmetic; the eye decides.",
                 )
+            ),
+            Figure(
+                "sky",
+                translate(
+                    "guide",
+                    "The sample sky as the Read page shows it: lines between the bands, a letter "
+                    "and a hue for each, and the horizon line that ends the sky.",
+                ),
             ),
             Steps(
                 (
@@ -52,7 +60,8 @@ def _the_job() -> Chapter:
                     translate("guide", "Worksheet: the student scores the sheet first."),
                     translate("guide", "Sheets: see what was measured, and one thing to try."),
                     translate("guide", "Paint sheet 2, and see whether the change helped."),
-                )
+                ),
+                ("read", "mix", "", "class view", "", "worksheet", "sheets", ""),
             ),
         ),
     )
@@ -79,18 +88,13 @@ def _read() -> Chapter:
                 )
             ),
             Figure(
-                "wheel",
+                "charts",
                 translate(
                     "guide",
-                    "The painter's wheel. A letter's direction is its hue; the nearer the middle, "
-                    "the duller. Where a band is toned down, the arrow shows where that leads; the "
-                    "dashes go on to the complement.",
-                ),
-            ),
-            Figure(
-                "ladder",
-                translate(
-                    "guide", "The value ladder. Both ends are named, since classes count both ways."
+                    "On the painter's wheel a letter's direction is its hue; the nearer the "
+                    "middle, the duller. Where a band is toned down, the arrow shows where that "
+                    "leads, the dashes go on to the complement. On the value ladder both ends are "
+                    "named, since classes count both ways.",
                 ),
             ),
             Points(
@@ -200,13 +204,20 @@ def _sheets() -> Chapter:
                     translate("guide", "Read the findings: what works first, then what to try."),
                 )
             ),
+            Figure(
+                "board",
+                translate(
+                    "guide",
+                    "The sky and a sheet, level. Dashes show where a line should be, an arrow "
+                    "points from where it is to where it should be.",
+                ),
+            ),
             Text(
                 translate(
                     "guide",
-                    "Dashes show where a line should be, the solid line where it is. The white "
-                    "border tells what the light did to the picture; without a border less can be "
-                    "said, and it is said so. A photo cannot show small differences of colour: "
-                    "they are not mentioned.",
+                    "The white border tells what the light did to the picture; without a border "
+                    "less can be said, and it is said so. A photo cannot show small differences "
+                    "of colour: they are not mentioned.",
                 )
             ),
         ),
@@ -226,6 +237,14 @@ def _worksheet() -> Chapter:
                     "page says in which direction the eye and the measurement differ. It gives no "
                     "mark and no ranking.",
                 )
+            ),
+            Figure(
+                "scale",
+                translate(
+                    "guide",
+                    "One stroke along the strip, or one key, is a score. The triangle comes "
+                    "afterwards: it shows what was measured.",
+                ),
             ),
             Text(
                 translate(
@@ -249,6 +268,14 @@ def _class_view() -> Chapter:
                     "questions; Space shows one answer at a time. Nothing on the screen tells an "
                     "answer early.",
                 )
+            ),
+            Figure(
+                "viewfinder",
+                translate(
+                    "guide",
+                    "The viewfinder: the class judges the pure colour, before its neighbours "
+                    "change how it looks.",
+                ),
             ),
             Points(
                 (

@@ -133,6 +133,12 @@ QListView, QTreeView, QTableView { background: $raised; color: $ink; border: 1px
   selection-color: $on_ink; }
 QListView::item { padding: ${p6}px 8px; border: none; }
 QListView::item:selected { background: $ink; color: $on_ink; }
+QListView[role="chapters"] { background: transparent; border: none; border-radius: 0; }
+QListView[role="chapters"]::item { padding: ${p8}px ${p20}px ${p8}px ${p14}px;
+  border-left: 6px solid $bar; }
+QListView[role="chapters"]::item:hover { background: $paper; }
+QListView[role="chapters"]::item:selected { background: $paper; color: $ink;
+  border-left: 6px solid $ink; }
 QTableView { gridline-color: $rule; }
 QTableView::item { padding: 2px 8px; border: none; }
 QTableView::item:selected { background: $ink; color: $on_ink; }
@@ -143,7 +149,7 @@ QHeaderView::section { background: $paper; color: $second; border: none;
 QHeaderView::section:vertical { color: $ink; font-size: ${control}px; font-weight: 600;
   border-right: 1px solid $rule; padding: 4px 8px; }
 QTableCornerButton::section { background: $paper; border: none; }
-QTextBrowser { background: $paper; border: none; padding: ${p24}px; }
+QTextBrowser { background: $paper; border: none; padding: 0; }
 QSplitter::handle { background: $rule; }
 """)
 

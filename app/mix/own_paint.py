@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
     QFormLayout,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QVBoxLayout,
@@ -21,6 +20,7 @@ from app.drawing.mix.swatch import SwatchView, paint_swatch
 from app.look import look
 from app.look.space import CONTROL, INSIDE, WITHIN
 from app.look.theme import WALL
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from core.i18n import translate
@@ -65,9 +65,7 @@ class OwnPaintDialog(QDialog):
             self.like.addItem(sentence_case(paint_name(paint)), paint.key)
         self._swatch = _Swatch(self)
         self.button = InkButton(translate("mix page", "Put it into the box"), parent=self)
-        self.button.setDefault(True)
         cancel = EdgeButton(translate("question", "Cancel"), parent=self)
-        cancel.setAutoDefault(True)
         form = QFormLayout()
         form.setSpacing(WITHIN)
         form.setHorizontalSpacing(2 * WITHIN)
@@ -75,11 +73,6 @@ class OwnPaintDialog(QDialog):
         form.addRow(translate("mix page", "Its name"), self.name)
         form.addRow(translate("mix page", "It behaves like"), self.like)
         form.addRow("", self._swatch)
-        buttons = QHBoxLayout()
-        buttons.setSpacing(WITHIN + 4)
-        buttons.addWidget(self.button)
-        buttons.addWidget(cancel)
-        buttons.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(INSIDE, INSIDE, INSIDE, INSIDE)
         column.setSpacing(WITHIN)
@@ -88,7 +81,7 @@ class OwnPaintDialog(QDialog):
         column.addSpacing(WITHIN)
         column.addLayout(form)
         column.addSpacing(2 * WITHIN)
-        column.addLayout(buttons)
+        column.addWidget(Answers(self, (self.button,), cancel))
         self.setFixedWidth(look().type.grow(WIDTH))
         self.name.textChanged.connect(self._follow)
         self.like.currentIndexChanged.connect(lambda index: self._show_like())

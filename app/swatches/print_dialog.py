@@ -29,6 +29,7 @@ from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.state.tasks import Latest
 from app.swatches.jobs import printing
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.segmented import SegmentedControl
@@ -220,14 +221,12 @@ class PrintCardDialog(QDialog):
         self.paper.set_chosen(self._paper.name)
         self.paper.chosen.connect(self._choose_paper)
         self.button = InkButton(translate("cards", "Save as PDF"), parent=self)
-        self.button.setDefault(True)
         self.button.clicked.connect(self.save)
         self.printer = EdgeButton(translate("cards", "Print"), parent=self)
         self.printer.clicked.connect(self.print)
         self.cancel = EdgeButton(translate("question", "Cancel"), parent=self)
         self.cancel.clicked.connect(self.reject)
-        for button in (self.another, self.printer, self.cancel):
-            button.setAutoDefault(False)
+        self.another.setAutoDefault(False)
 
     def _choose_paper(self, name: str) -> None:
         self._paper = next(paper for key, paper in PAPERS.items() if key == name)
@@ -264,12 +263,6 @@ class PrintCardDialog(QDialog):
         tools.addWidget(self.another)
         tools.addStretch(1)
         tools.addWidget(self.paper)
-        buttons = QHBoxLayout()
-        buttons.setSpacing(WITHIN + 4)
-        buttons.addWidget(self.button)
-        buttons.addWidget(self.printer)
-        buttons.addWidget(self.cancel)
-        buttons.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(INSIDE, INSIDE, INSIDE, INSIDE)
         column.setSpacing(WITHIN)
@@ -278,6 +271,6 @@ class PrintCardDialog(QDialog):
         column.addWidget(scroll, 1)
         column.addLayout(tools)
         column.addWidget(self._status)
-        column.addLayout(buttons)
+        column.addWidget(Answers(self, (self.button,), self.cancel, others=(self.printer,)))
         screen, grow = self.screen().availableSize(), look().type.grow
         self.resize(min(grow(WIDTH), screen.width() - 40), min(grow(HEIGHT), screen.height() - 60))

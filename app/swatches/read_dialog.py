@@ -27,6 +27,7 @@ from app.state.tasks import Latest
 from app.swatches.jobs import FoundCard, Place, ReadCard, finding, fitting
 from app.swatches.paint_line import PaintLine
 from app.swatches.picture import CardPicture
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.segmented import SegmentedControl
@@ -150,7 +151,7 @@ class ReadCardDialog(QDialog):
         self.other.clicked.connect(self._ask_picture)
         self.cancel = EdgeButton(translate("question", "Cancel"), parent=self)
         self.cancel.clicked.connect(self.reject)
-        for button in (self.put, self.fields, self.by_hand, self.other, self.cancel):
+        for button in (self.by_hand, self.other):
             button.setAutoDefault(False)
 
     def _lay_out(self) -> None:
@@ -200,13 +201,7 @@ class ReadCardDialog(QDialog):
         row.addWidget(self.other)
         row.addStretch(1)
         side.addLayout(row)
-        last = QHBoxLayout()
-        last.setSpacing(WITHIN)
-        last.addWidget(self.put)
-        last.addWidget(self.fields)
-        last.addWidget(self.cancel)
-        last.addStretch(1)
-        side.addLayout(last)
+        side.addWidget(Answers(self, (self.put, self.fields), self.cancel))
         whole = QHBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.setSpacing(0)
@@ -378,6 +373,7 @@ class ReadCardDialog(QDialog):
         ready = self._read is not None and self._read.fit is not None and not self._work.running
         self.put.setVisible(not by_hand)
         self.fields.setVisible(by_hand)
+        (self.fields if by_hand else self.put).setDefault(True)
         self.put.set_available(ready, translate("swatches", "Nothing is read yet."))
         self.which.setVisible(len(self._cards) > 1)
         self.by_hand.set_available(self._found is not None)

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from app.look import look
 from app.look.space import INSIDE, WITHIN
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from core.i18n import translate
@@ -52,9 +53,7 @@ class AskLine(QDialog):
         name.setBuddy(self.field)
         self.field.setAccessibleName(label)
         self.button: EdgeButton = InkButton(button, parent=self)
-        self.button.setDefault(True)
         cancel = EdgeButton(translate("question", "Cancel"), parent=self)
-        cancel.setAutoDefault(True)
         self.button.clicked.connect(self.accept)
         cancel.clicked.connect(self.reject)
         self.field.textChanged.connect(self._follow)
@@ -65,12 +64,7 @@ class AskLine(QDialog):
         column.addSpacing(4)  # room for the focus ring
         column.addWidget(self.field)
         column.addSpacing(WITHIN)
-        row = QHBoxLayout()
-        row.setSpacing(WITHIN + 4)
-        row.addWidget(self.button)
-        row.addWidget(cancel)
-        row.addStretch(1)
-        column.addLayout(row)
+        column.addWidget(Answers(self, (self.button,), cancel))
         self.setFixedWidth(look().type.grow(WIDTH))
         self._ring = FocusRing(self)
         self._follow(text)

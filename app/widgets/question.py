@@ -6,10 +6,11 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLabel, QVBoxLayout, QWidget
 
 from app.look import look
 from app.look.space import INSIDE, WITHIN
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from app.widgets.focus import FocusRing
 from core.i18n import translate
@@ -27,10 +28,13 @@ class Answer:
         On its button, with its key marked by an ampersand.
     act : callable or None
         What is done then; None for nothing.
+    loses : bool
+        Something is lost then: the platform may keep its button apart.
     """
 
     text: str
     act: Callable[[], object] | None = None
+    loses: bool = False
 
 
 class Question(QDialog):
@@ -60,12 +64,18 @@ class Question(QDialog):
         column.addWidget(self._line)
         column.addWidget(self._sentence)
         column.addSpacing(WITHIN)
-        row = QHBoxLayout()
-        row.setSpacing(WITHIN + 4)
-        for button in self.buttons:
-            row.addWidget(button)
-        row.addStretch(1)
-        column.addLayout(row)
+        first, *others = self.buttons
+        leave = others.pop() if others else None
+        harmful = [b for b, answer in zip(others, answers[1:], strict=False) if answer.loses]
+        column.addWidget(
+            Answers(
+                self,
+                (first,),
+                leave,
+                others=[button for button in others if button not in harmful],
+                harmful=harmful,
+            )
+        )
         width = max(look().type.grow(WIDTH), self.sizeHint().width())
         self.setFixedSize(width, column.totalHeightForWidth(width))
         self._ring = FocusRing(self)
@@ -81,8 +91,6 @@ class Question(QDialog):
 
     def _button(self, answer: Answer, *, first: bool) -> EdgeButton:
         button = InkButton(answer.text, parent=self) if first else EdgeButton(answer.text, "", self)
-        button.setAutoDefault(True)
-        button.setDefault(first)
         button.clicked.connect(lambda: self._answer(answer))
         return button
 
@@ -112,7 +120,7 @@ def _preview() -> QWidget:
         None,
         "Keep what you changed?",
         "dusk over the lake has changes that are not saved yet.",
-        (Answer("&Save"), Answer("&Don't save"), Answer("Cancel")),
+        (Answer("&Save"), Answer("&Don't save", loses=True), Answer("Cancel")),
     )
 
 

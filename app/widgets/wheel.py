@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
@@ -51,7 +52,7 @@ class _BandChart(QWidget, Generic[View, Geometry]):
 
     def set_view(self, view: View | None, description: str = "") -> None:
         """Show a view; `description` is what a screen reader says of it."""
-        self._view = view
+        self._view = view if view is None else self._to_read(view)
         self._geometry = None
         if self.accessibleDescription() != description:
             self.setAccessibleDescription(description)
@@ -78,6 +79,17 @@ class _BandChart(QWidget, Generic[View, Geometry]):
         painter.drawPixmap(0, 0, ground)
         self._paint_bands(painter, view, geometry)
         painter.end()
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.StyleChange and self._view is not None:
+            self._view, self._geometry = self._to_read(self._view), None
+            self.updateGeometry()
+            self.update()
+
+    def _to_read(self, view: View) -> View:
+        """The view with text as large as the reader wants it."""
+        raise NotImplementedError
 
     def _lay_out(self, area: QRectF, view: View) -> Geometry:
         raise NotImplementedError
@@ -173,6 +185,9 @@ class WheelWidget(_BandChart[WheelView, WheelGeometry]):
     def minimumSizeHint(self) -> QSize:
         return QSize(160, 160)
 
+    def _to_read(self, view: WheelView) -> WheelView:
+        return replace(view, text=look().type.scale)
+
     def _lay_out(self, area: QRectF, view: WheelView) -> WheelGeometry:
         return wheel_geometry(area, view)
 
@@ -185,6 +200,7 @@ class WheelWidget(_BandChart[WheelView, WheelGeometry]):
             view.show_names,
             view.waiting,
             view.px,
+            view.text,
         )
 
     def _paint_ground(self, painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
@@ -227,11 +243,14 @@ class LadderWidget(_BandChart[LadderView, LadderGeometry]):
 
     def sizeHint(self) -> QSize:
         across = self._view is not None and self._view.across
-        return QSize(450, 180) if across else QSize(94, 310)
+        return QSize(450, 180) if across else QSize(look().type.grow(94), 310)
 
     def minimumSizeHint(self) -> QSize:
         across = self._view is not None and self._view.across
-        return QSize(200, 110) if across else QSize(78, 160)
+        return QSize(200, 110) if across else QSize(look().type.grow(78), 160)
+
+    def _to_read(self, view: LadderView) -> LadderView:
+        return replace(view, scale=look().type.scale)
 
     def _lay_out(self, area: QRectF, view: LadderView) -> LadderGeometry:
         return ladder_geometry(area, view)
@@ -245,6 +264,7 @@ class LadderWidget(_BandChart[LadderView, LadderGeometry]):
             view.numbers,
             view.tag_text,
             view.letter_px,
+            view.scale,
         )
 
     def _paint_ground(self, painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:

@@ -8,11 +8,12 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QMenu, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QLabel, QMenu, QVBoxLayout, QWidget
 
 from app.look.space import GROUP, INSIDE
 from app.state.settings import Preferences
 from app.widgets.actions import make_action
+from app.widgets.answers import Answers
 from app.widgets.buttons import EdgeButton, InkButton
 from core.i18n import translate
 from core.version import program_version
@@ -75,17 +76,12 @@ def show_about(parent: QWidget, show_licences: Callable[[], None]) -> QDialog:
     licences.clicked.connect(dialog.accept)
     close = InkButton(translate("help", "Close"), "", dialog)
     close.clicked.connect(dialog.accept)
-    buttons = QHBoxLayout()
-    buttons.setSpacing(GROUP)
-    buttons.addWidget(licences)
-    buttons.addStretch(1)
-    buttons.addWidget(close)
     column = QVBoxLayout(dialog)
     column.setContentsMargins(INSIDE, INSIDE, INSIDE, INSIDE)
     column.setSpacing(GROUP)
     for part in (name, text):
         column.addWidget(part)
-    column.addLayout(buttons)
+    column.addWidget(Answers(dialog, (), close, others=(licences,)))
     close.setFocus()
     dialog.open()
     return dialog

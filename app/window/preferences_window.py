@@ -22,6 +22,7 @@ from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
 from app.state.language import LANGUAGES
 from app.state.settings import TEXT_SIZES, Preferences, Settings
+from app.widgets.answers import Answers
 from app.widgets.buttons import InkButton
 from app.widgets.focus import FocusRing
 from app.widgets.layouts import layout_of
@@ -170,7 +171,7 @@ class PreferencesWindow(QDialog):
         foot.setContentsMargins(INSIDE, WITHIN, INSIDE, GROUP)
         foot.setSpacing(GROUP)
         foot.addWidget(note, 1)
-        foot.addWidget(self.close_button)
+        foot.addWidget(Answers(self, (), self.close_button))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)

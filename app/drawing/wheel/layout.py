@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF
 
@@ -10,8 +11,6 @@ from app.drawing.spread import spread_disc
 from app.drawing.wheel.names import placed_names
 from app.drawing.wheel.shape import (
     CLEAR_PX,
-    DISC,
-    INNER,
     LEAST_MARKER_PX,
     STEP_DEG,
     WAITING_CLEAR,
@@ -20,11 +19,16 @@ from app.drawing.wheel.shape import (
     WheelGeometry,
     WheelView,
     Word,
+    disc_of,
+    inner_of,
     outer_of,
     polar,
 )
 from app.drawing.wheel.words import place_words
 from core.reading.reading import INTENSITY_RINGS
+
+_MOST_LETTER: Final = 1.35
+"""Larger markers would lie over one another's places."""
 
 
 def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
@@ -32,7 +36,8 @@ def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
     px = view.px
     centre = rect.center()
     radius = max(min(rect.width(), rect.height()) / 2 - 2.0 * px, 1.0 * px)
-    size = max(view.marker * radius, min(LEAST_MARKER_PX * px, 0.3 * radius))
+    letter = min(view.text, _MOST_LETTER)
+    size = max(view.marker * radius, min(LEAST_MARKER_PX * px, 0.3 * radius)) * letter
     size, placed = _place_markers(view, centre, radius, size)
     way, onward = _ways(view, centre, radius, placed)
     names: tuple[tuple[Word, ...], ...] = ()
@@ -42,10 +47,21 @@ def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
                 Word(text, QRectF(x, y, width, height).translated(centre), letter_size, squeeze)
                 for text, x, y, width, height, letter_size, squeeze in words
             )
-            for words in placed_names(view.names, radius, px)
+            for words in placed_names(view.names, radius, px, view.text)
         )
     words = place_words(view, centre, radius, size, placed, way, onward)
-    return WheelGeometry(centre, radius, size, placed, names, words, way, onward)
+    return WheelGeometry(
+        centre,
+        radius,
+        size,
+        placed,
+        names,
+        words,
+        way,
+        onward,
+        inner_of(view.text),
+        disc_of(view.text),
+    )
 
 
 def wheel_hit(geometry: WheelGeometry, point: QPointF, slack: float = 4.0) -> int | None:
@@ -63,7 +79,7 @@ def wedge_at(geometry: WheelGeometry, point: QPointF) -> int | None:
     x, y = point.x() - geometry.centre.x(), point.y() - geometry.centre.y()
     wedge = round(math.degrees(math.atan2(x, -y)) / STEP_DEG) % WEDGES
     distance = math.hypot(x, y) / geometry.radius
-    return wedge if INNER <= distance <= outer_of(wedge) else None
+    return wedge if geometry.inner <= distance <= outer_of(wedge) else None
 
 
 def _place_markers(
@@ -71,13 +87,13 @@ def _place_markers(
 ) -> tuple[float, tuple[Placed, ...]]:
     true = []
     for marker in view.markers:
-        distance = DISC * marker.place if marker.wheel_deg is not None else 0.0
+        distance = disc_of(view.text) * marker.place if marker.wheel_deg is not None else 0.0
         if view.waiting and marker.family is not None:
-            foot = DISC * radius - WAITING_CLEAR * size
+            foot = disc_of(view.text) * radius - WAITING_CLEAR * size
             true.append(polar(QPointF(0, 0), foot, marker.family * STEP_DEG))
         else:
             true.append(polar(QPointF(0, 0), distance * radius, marker.wheel_deg or 0.0))
-    limit = radius * DISC * 0.985
+    limit = radius * disc_of(view.text) * 0.985
     size, moved = spread_disc(
         [(p.x(), p.y()) for p in true], size * 1.02, CLEAR_PX * view.px, limit
     )
@@ -97,10 +113,10 @@ def _ways(
     marker = view.markers[view.chosen]
     if marker.complement is None or marker.wheel_deg is None:
         return None, None
-    onward_end = polar(centre, INNER * radius, marker.complement * STEP_DEG)
+    onward_end = polar(centre, inner_of(view.text) * radius, marker.complement * STEP_DEG)
     onward = (centre, onward_end)
     start = placed[view.chosen].dot
-    core = DISC * INTENSITY_RINGS[1] * radius
+    core = disc_of(view.text) * INTENSITY_RINGS[1] * radius
     distance = math.hypot(start.x() - centre.x(), start.y() - centre.y())
     if distance <= core:
         return None, onward

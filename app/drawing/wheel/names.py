@@ -9,7 +9,7 @@ from typing import Final
 from PySide6.QtCore import QPointF
 
 from app.drawing.ink import text_size
-from app.drawing.wheel.shape import GAP_DEG, INNER, LEAST_NAME_PX, STEP_DEG, outer_of, polar
+from app.drawing.wheel.shape import GAP_DEG, LEAST_NAME_PX, STEP_DEG, inner_of, outer_of, polar
 
 NAME: Final = 0.083
 # Widths a name of least size is squeezed to before it is broken or left out.
@@ -23,12 +23,12 @@ PlacedLine = tuple[str, float, float, float, float, float, float]
 # benchmarks/cache_hits.py: 31 calls, 2 misses of 0.8 ms: each in a repaint.
 @lru_cache(maxsize=64)
 def placed_names(
-    names: tuple[str, ...], radius: float, px: float
+    names: tuple[str, ...], radius: float, px: float, text: float = 1.0
 ) -> tuple[tuple[PlacedLine, ...], ...]:
     """Lines of each name with left, top, width, height, size and squeeze, round (0, 0)."""
     result: list[tuple[PlacedLine, ...]] = []
     for wedge, name in enumerate(names):
-        fitting = _fitting(wedge, name, radius, px)
+        fitting = _fitting(wedge, name, radius, px, text)
         if fitting is None:
             result.append(())
             continue
@@ -47,13 +47,13 @@ def placed_names(
 
 
 def _fitting(
-    wedge: int, name: str, radius: float, px: float
+    wedge: int, name: str, radius: float, px: float, text: float
 ) -> tuple[tuple[str, ...], float, float, float] | None:
     """Lines, size, distance and squeeze of a name; None when it cannot be got into its wedge."""
     least = LEAST_NAME_PX * px
     lines = broken_name(name)
     for squeeze in _SQUEEZES:
-        fitting = _fitting_size(wedge, lines, radius, px, squeeze)
+        fitting = _fitting_size(wedge, lines, radius, px, squeeze, text)
         if fitting is not None:
             return (lines, *fitting, squeeze)
     # Some languages have names too long for a small wheel: break the longest word.
@@ -65,7 +65,7 @@ def _fitting(
     broken = (*lines[:at], *pieces, *lines[at + 1 :])
     tries = [(broken, squeeze) for squeeze in _SQUEEZES] + [(lines, _LAST_SQUEEZE)]
     for attempt, squeeze in tries:
-        fitting = _fitting_size(wedge, attempt, radius, px, squeeze)
+        fitting = _fitting_size(wedge, attempt, radius, px, squeeze, text)
         if fitting is not None:
             return (attempt, *fitting, squeeze)
     return None
@@ -106,18 +106,18 @@ def syllables(word: str) -> tuple[str, str] | None:
 
 
 def _fitting_size(
-    wedge: int, lines: tuple[str, ...], radius: float, px: float, squeeze: float
+    wedge: int, lines: tuple[str, ...], radius: float, px: float, squeeze: float, text: float
 ) -> tuple[float, float] | None:
     """Largest size and its distance from the middle; None when not even the least fits."""
     least = LEAST_NAME_PX * px
-    size = max(NAME * radius, least)
+    size, inner = text * max(NAME * radius, least), inner_of(text)
     while size >= least - 1e-9:
         half_height = (0.98 * len(lines) - 0.28) * size / 2
         half_width = squeeze * max(text_size(line, size)[0] for line in lines) / 2
         for share in (0.5, 0.47, 0.55, 0.6, 0.44, 0.65):
-            middle = radius * (INNER + share * (outer_of(wedge) - INNER))
+            middle = radius * (inner + share * (outer_of(wedge) - inner))
             margin = (0.004 if size == least else 0.018) * radius
-            if _inside_wedge(wedge, middle, half_width, half_height, radius, margin):
+            if _inside_wedge(wedge, middle, half_width, half_height, radius, inner, margin):
                 return size, middle
         if size == least:
             return None
@@ -131,6 +131,7 @@ def _inside_wedge(
     half_width: float,
     half_height: float,
     radius: float,
+    inner: float,
     margin: float,
 ) -> bool:
     spot = polar(QPointF(0, 0), middle, wedge * STEP_DEG)
@@ -147,4 +148,4 @@ def _inside_wedge(
     # The inner edge is an arc: the box comes nearest to the middle at one of its edges.
     near_x = max(abs(spot.x()) - half_width, 0.0)
     near_y = max(abs(spot.y()) - half_height, 0.0)
-    return math.hypot(near_x, near_y) >= INNER * radius + margin
+    return math.hypot(near_x, near_y) >= inner * radius + margin

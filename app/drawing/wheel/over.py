@@ -10,7 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from app.drawing.ink import BLACK, WHITE, disc, kept, ring
-from app.drawing.wheel.shape import DISC, WheelGeometry, WheelMarker, WheelView, polar
+from app.drawing.wheel.shape import WheelGeometry, WheelMarker, WheelView, polar
 from app.drawing.wheel.wheel import paint_wheel
 from app.look.theme import WALL
 
@@ -172,7 +172,7 @@ def paint_over_wheel(
 
 def _paint_point(painter: QPainter, geometry: WheelGeometry, point: WheelMarker) -> None:
     """A small disc in the point's colour between four short strokes: no band's marker."""
-    away = DISC * point.place * geometry.radius if point.wheel_deg is not None else 0.0
+    away = geometry.disc * point.place * geometry.radius if point.wheel_deg is not None else 0.0
     at = polar(geometry.centre, away, point.wheel_deg or 0.0)
     size = max(0.035 * geometry.radius, 5.0)
     for width, colour in ((4.2, WHITE), (1.8, BLACK)):

@@ -27,6 +27,10 @@ WAITING_CLEAR: Final = 1.12
 
 LEAST_NAME_PX: Final = 12.0
 
+# The wedges reach this much further in for each unit of larger text, so that their names can grow.
+_YIELDS_TO_TEXT: Final = 0.2
+_MOST_TEXT: Final = 1.6
+
 
 @dataclass(frozen=True)
 class WheelMarker:
@@ -90,6 +94,8 @@ class WheelView:
         Radius of a marker as a fraction of R.
     letter : float
         Size of a marker's letter as a fraction of its radius.
+    text : float
+        The reader's factor on names, words and letters: from 1, as far as there is room.
     """
 
     markers: tuple[WheelMarker, ...]
@@ -106,6 +112,7 @@ class WheelView:
     show_way: bool = True
     marker: float = MARKER
     letter: float = 1.02
+    text: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -141,11 +148,25 @@ class WheelGeometry:
     """From the chosen band's place to the edge of the neutral core."""
     onward: tuple[QPointF, QPointF] | None
     """From the middle to the complement's wedge."""
+    inner: float
+    """Inner radius of the wedges, as a fraction of R."""
+    disc: float
+    """Radius of the disc that bears the markers, as a fraction of R."""
 
 
 def outer_of(wedge: int) -> float:
     """Outer radius of a wedge, as a fraction of R."""
     return OUTER_OF_CLASS[wedge % 4]
+
+
+def inner_of(text: float) -> float:
+    """Inner radius of the wedges, as a fraction of R: larger names want broader wedges."""
+    return INNER - _YIELDS_TO_TEXT * (min(max(text, 1.0), _MOST_TEXT) - 1.0)
+
+
+def disc_of(text: float) -> float:
+    """Radius of the disc within the wedges, as a fraction of R."""
+    return DISC - INNER + inner_of(text)
 
 
 def polar(centre: QPointF, distance: float, deg: float) -> QPointF:

@@ -11,7 +11,6 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 from app.drawing.ink import BLACK, WHITE, along, disc, draw_text, haloed, kept, lettered_disc
 from app.drawing.wheel.layout import wheel_geometry
 from app.drawing.wheel.shape import (
-    DISC,
     GAP_DEG,
     INNER,
     STEP_DEG,
@@ -55,10 +54,12 @@ def paint_wheel_bands(painter: QPainter, view: WheelView, geometry: WheelGeometr
         _paint_markers(painter, view, geometry)
 
 
-def wedge_path(centre: QPointF, radius: float, wedge: int, inset: float = 0.0) -> QPainterPath:
+def wedge_path(
+    centre: QPointF, radius: float, wedge: int, inset: float = 0.0, inner: float = INNER
+) -> QPainterPath:
     """Outline of a wedge, `inset` drawn in from its edges."""
     path = QPainterPath()
-    for distance, turn in ((outer_of(wedge) * radius - inset, 1), (INNER * radius + inset, -1)):
+    for distance, turn in ((outer_of(wedge) * radius - inset, 1), (inner * radius + inset, -1)):
         # Drawn in by a length, not by an angle, so that the gaps stay even.
         half = STEP_DEG / 2 - GAP_DEG / 2 - math.degrees(math.asin(min(inset / distance, 1.0)))
         square = QRectF(centre.x() - distance, centre.y() - distance, 2 * distance, 2 * distance)
@@ -78,7 +79,7 @@ def _paint_wedges(painter: QPainter, view: WheelView, geometry: WheelGeometry) -
         lit = view.lit is None or wedge in view.lit
         painter.setPen(QPen(QColor(OUTLINE), line))
         painter.setBrush(QColor(view.colours[wedge] if lit else view.muted[wedge]))
-        painter.drawPath(wedge_path(centre, radius, wedge))
+        painter.drawPath(wedge_path(centre, radius, wedge, inner=geometry.inner))
         if geometry.names and lit:
             for word in geometry.names[wedge]:
                 _draw_name(painter, word, view.inks[wedge])
@@ -103,10 +104,10 @@ def _paint_outlines(painter: QPainter, view: WheelView, geometry: WheelGeometry)
     marker = view.markers[view.chosen]
     width = max(1.7 * px, 0.0085 * radius)
     if marker.family is not None:
-        path = wedge_path(centre, radius, marker.family, 1.3 * width)
+        path = wedge_path(centre, radius, marker.family, 1.3 * width, geometry.inner)
         haloed(painter, path, width, 2.6 * width, core=WHITE, around=BLACK)
     if marker.complement is not None and view.show_way and not view.waiting:
-        path = wedge_path(centre, radius, marker.complement, 0.9 * width)
+        path = wedge_path(centre, radius, marker.complement, 0.9 * width, geometry.inner)
         haloed(painter, path, width, 2.0 * width, (3.2 * width, 2.2 * width), around=WHITE)
 
 
@@ -114,16 +115,16 @@ def _paint_rings(painter: QPainter, view: WheelView, geometry: WheelGeometry) ->
     px, centre, radius = view.px, geometry.centre, geometry.radius
     line = max(1.0 * px, 0.0045 * radius)
     if view.waiting:
-        disc(painter, centre, DISC * radius + line / 2, WALL, OUTLINE, line)
+        disc(painter, centre, geometry.disc * radius + line / 2, WALL, OUTLINE, line)
         return
     # The outer ring ends at the disc's edge, the others where the intensity word changes.
     ends = (1.0, *reversed(INTENSITY_RINGS[1:4]))
     for grey, end in zip(reversed(RING_GREYS), ends, strict=True):
         edge = OUTLINE if end == 1.0 else _RING_LINE
-        disc(painter, centre, DISC * end * radius + line / 2, grey, edge, line)
+        disc(painter, centre, geometry.disc * end * radius + line / 2, grey, edge, line)
     painter.setPen(QPen(QColor(OUTLINE), line))
     for wedge in range(WEDGES):
-        inner, outer = 0.965 * DISC * radius, DISC * radius
+        inner, outer = 0.965 * geometry.disc * radius, geometry.disc * radius
         deg = wedge * STEP_DEG
         painter.drawLine(polar(centre, inner, deg), polar(centre, outer, deg))
 
@@ -133,7 +134,7 @@ def _paint_words(painter: QPainter, view: WheelView, geometry: WheelGeometry) ->
     for word in geometry.words:
         middle = word.rect.center()
         distance = math.hypot(middle.x() - centre.x(), middle.y() - centre.y())
-        share = distance / (DISC * radius)
+        share = distance / (geometry.disc * radius)
         grey = RING_GREYS[
             1 if share < INTENSITY_RINGS[2] else 2 if share < INTENSITY_RINGS[3] else 3
         ]

@@ -8,7 +8,14 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF
 
 from app.drawing.ink import text_size
-from app.drawing.wheel.shape import DISC, INNER, LEAST_NAME_PX, Placed, WheelView, Word
+from app.drawing.wheel.shape import (
+    LEAST_NAME_PX,
+    Placed,
+    WheelView,
+    Word,
+    disc_of,
+    inner_of,
+)
 from core.reading.reading import INTENSITY_RINGS
 
 # Directions tried for the intensity words, never near horizontal, the quieter ones first.
@@ -25,6 +32,9 @@ _SEEN: Final = 10.0
 _MOST: Final = _SEEN + _ENOUGH * 10.0
 
 
+_Obstacle = tuple[float, float, float]
+
+
 def place_words(
     view: WheelView,
     centre: QPointF,
@@ -34,13 +44,34 @@ def place_words(
     way: tuple[QPointF, QPointF] | None,
     onward: tuple[QPointF, QPointF] | None,
 ) -> tuple[Word, ...]:
-    """The intensity words in the direction freest of markers; a crossed word is left out."""
+    """The intensity words in the direction freest of markers; a crossed word is left out.
+
+    Larger text than there is room for gives way before a word does.
+    """
     if len(view.intensity_words) != 3:
         return ()
-    letter = max(0.075 * radius, LEAST_NAME_PX * view.px)
-    if DISC * radius * (INTENSITY_RINGS[3] - INTENSITY_RINGS[2]) < 0.95 * letter:
-        return ()
     obstacles = _obstacles(view, size, placed, way, onward)
+    plain = max(0.075 * radius, LEAST_NAME_PX * view.px)
+    best: tuple[Word, ...] = ()
+    for text in sorted({view.text, (1 + view.text) / 2, 1.0}, reverse=True):
+        words = _of_size(view, centre, radius, plain * text, obstacles)
+        if len(words) > len(best):
+            best = words
+        if len(best) == 3:
+            break
+    return best
+
+
+def _of_size(
+    view: WheelView,
+    centre: QPointF,
+    radius: float,
+    letter: float,
+    obstacles: list[_Obstacle],
+) -> tuple[Word, ...]:
+    inner, disc = inner_of(view.text) * radius, disc_of(view.text) * radius
+    if disc * (INTENSITY_RINGS[3] - INTENSITY_RINGS[2]) < 0.95 * letter:
+        return ()
     best: tuple[float, tuple[Word, ...]] = (0.0, ())
     widths = [text_size(text, letter)[0] for text in view.intensity_words]
     for direction in _WORD_DIRECTIONS:
@@ -51,12 +82,12 @@ def place_words(
                 break
             to_come -= _MOST
             for share in shares:
-                x = centre.x() + share * DISC * radius * math.sin(turn)
-                y = centre.y() - share * DISC * radius * math.cos(turn)
+                x = centre.x() + share * disc * math.sin(turn)
+                y = centre.y() - share * disc * math.cos(turn)
                 reach = math.hypot(
                     abs(x - centre.x()) + width / 2, abs(y - centre.y()) + letter / 2
                 )
-                if reach > INNER * radius:
+                if reach > inner:
                     continue
                 free = _least_clearance(x, y, width / 2, letter / 2, obstacles)
                 if free >= 0.0:
@@ -69,9 +100,6 @@ def place_words(
         if score >= 3 * _MOST - 1e-9:
             break
     return best[1]
-
-
-_Obstacle = tuple[float, float, float]
 
 
 def _obstacles(

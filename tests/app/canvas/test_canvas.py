@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor, QImage, QWheelEvent
 from PySide6.QtWidgets import QApplication
 
 from app.canvas.canvas import PhotoCanvas
-from app.canvas.grip import STEP
+from app.canvas.grip import PAD, STEP
 from app.drawing.pyramid import Pyramid, image_of, veil_of
 from core.bands.lines import Bands
 
@@ -243,9 +243,10 @@ def test_arrows_of_an_open_grip_can_be_clicked(canvas, qtbot) -> None:
     canvas.set_chosen(1)
     moves = moves_of(canvas)
     grip = canvas.grips[1]
-    qtbot.mouseClick(grip, LEFT, pos=QPoint(grip.width() - 18, grip.height() // 2 - 7))
+    middle = PAD + round(grip.tag_height / 2)
+    qtbot.mouseClick(grip, LEFT, pos=QPoint(grip.width() - 18, middle - 7))
     assert moves[-1][1] == pytest.approx(0.5 - STEP)
-    qtbot.mouseClick(grip, LEFT, pos=QPoint(grip.width() - 18, grip.height() // 2 + 7))
+    qtbot.mouseClick(grip, LEFT, pos=QPoint(grip.width() - 18, middle + 7))
     assert moves[-1][1] == pytest.approx(0.5 + STEP)
 
 
@@ -283,6 +284,20 @@ def test_grips_of_thin_bands_stand_apart(canvas) -> None:
     tags = [(g.y() + 7, g.y() + 7 + g.tag_height) for g in grips]
     assert all(below[0] >= above[1] for above, below in pairwise(tags))
     assert tags[0][0] >= 0
+
+
+@pytest.mark.parametrize("chosen", [0, 3, 6])
+def test_an_opened_grip_says_what_its_number_is(canvas, chosen) -> None:
+    canvas.set_bands(Bands(0.08, (0.01, 0.02, 0.03, 0.04, 0.05, 0.06)))
+    canvas.set_chosen(chosen)
+    for number, grip in enumerate(canvas.grips):
+        words = grip._words_below()
+        named = ("horizon", "from the top") if number == 6 else ("from the top",)
+        assert words == (named if grip.opened else ())
+    assert canvas.grips[chosen].opened
+    # The words have room: no grip stands on them.
+    spans = [(g.y() + 7, g.y() + 7 + g.tag_height + g.below) for g in canvas.grips]
+    assert all(below[0] >= above[1] for above, below in pairwise(spans))
 
 
 @pytest.mark.parametrize("size", [(300, 5000), (30000, 2000), (4000, 3000)])

@@ -101,3 +101,17 @@ def test_light_is_on_top_or_right(qapp: object, across: bool) -> None:
         dark = image.pixelColor(round(bar.left() + 4), round(bar.bottom() - 8))
     assert light == QColor(GREYS[-1])
     assert dark == QColor(GREYS[0])
+
+
+@pytest.mark.parametrize("scale", [1.25, 1.5])
+def test_larger_text_grows_on_the_ladder_too(qapp: object, scale: float) -> None:
+    """The widget grows in width with the text, so the words at the ends find room."""
+    wide = QRectF(0, 0, round(94 * scale), 310)
+    plain, grown = (
+        ladder_geometry(TALL, view_of([5.0])),
+        ladder_geometry(wide, view_of([5.0], scale=scale)),
+    )
+    assert grown.text >= 0.95 * scale * plain.text
+    assert grown.letter_radius >= 1.2 * plain.letter_radius
+    for rect in grown.ends:
+        assert wide.contains(rect)

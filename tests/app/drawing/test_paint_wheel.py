@@ -155,6 +155,40 @@ def test_longer_names_of_another_language_are_all_there(qapp: object, side: int)
         assert text == name.replace(" ", "")
 
 
+@pytest.mark.parametrize("text", [1.25, 1.5, 2.0])
+@pytest.mark.parametrize("names", [FAMILIES, SPANISH])
+def test_larger_text_makes_every_name_larger_that_has_room(
+    qapp: object, text: float, names: tuple[str, ...]
+) -> None:
+    plain = wheel_geometry(SQUARE, replace(view_of(()), names=names))
+    geometry = wheel_geometry(SQUARE, replace(view_of(()), names=names, text=text))
+    grown = []
+    for wedge, words in enumerate(geometry.names):
+        assert words, names[wedge]
+        for word in words:
+            before = max(one.size * one.squeeze for one in plain.names[wedge])
+            grown.append(word.size * word.squeeze / before)
+            for x in (word.rect.left(), word.rect.right()):
+                assert wedge_at(geometry, QPointF(x, word.rect.center().y())) == wedge
+    assert min(grown) >= 0.99
+    assert sum(grown) / len(grown) >= (1.1 if names is SPANISH else 1.15)
+    sizes = [word.size for word in geometry.words]
+    assert sizes
+    assert min(sizes) >= 1.2 * plain.words[0].size
+
+
+@settings(deadline=None, max_examples=30)
+@given(st.lists(marker, max_size=26), st.sampled_from([1.25, 1.5, 2.0]))
+def test_larger_markers_keep_apart_and_inside(
+    qapp: object, markers: list[WheelMarker], text: float
+) -> None:
+    geometry = wheel_geometry(SQUARE, replace(view_of(tuple(markers)), text=text))
+    for one, other in itertools.combinations(geometry.placed, 2):
+        assert distance(one.disc, other.disc) >= 2 * geometry.marker_radius
+    for place in geometry.placed:
+        assert distance(place.disc, geometry.centre) < geometry.inner * geometry.radius
+
+
 def test_chosen_band_points_to_the_middle_and_on_to_its_complement(qapp: object) -> None:
     readings = sample_readings()
     geometry = wheel_geometry(SQUARE, wheel_view(readings, 2))

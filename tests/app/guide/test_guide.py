@@ -7,7 +7,7 @@ from shiboken6 import isValid
 
 from app.guide.blocks import Figure, Terms, html_of
 from app.guide.chapters import chapters
-from app.guide.figures import figure
+from app.guide.figures import WIDTH, figure
 from app.guide.window import GuideWindow
 from app.widgets.buttons import EdgeButton
 from core.reading.wheel import FAMILIES
@@ -45,11 +45,49 @@ def _texts(block):
 
 def test_figures_are_drawn(qapp, plain_look):
     names = {b.name for chapter in CHAPTERS for b in chapter.blocks if isinstance(b, Figure)}
-    assert names == {"wheel", "ladder", "toning"}
+    assert names == {"sky", "charts", "toning", "board", "scale", "viewfinder"}
     for name in names:
         image = figure(name, Wording())
-        colours = {image.pixel(x, y) for x in range(0, image.width(), 7) for y in (30, 60, 90)}
+        middle = image.height() // 2
+        rows = (middle // 2, middle, middle + middle // 3)
+        colours = {image.pixel(x, y) for x in range(0, image.width(), 7) for y in rows}
         assert len(colours) > 3
+        assert image.width() == WIDTH
+
+
+def test_a_narrow_window_draws_the_whole_figure_smaller(qapp, plain_look):
+    for name in ("sky", "charts", "board", "viewfinder"):
+        wide, narrow = figure(name, Wording()), figure(name, Wording(), WIDTH / 2)
+        assert narrow.width() == WIDTH // 2
+        assert abs(narrow.height() - wide.height() / 2) <= 1
+
+
+@pytest.mark.parametrize("width", [760, 980, 1600])
+def test_no_line_is_longer_than_is_read_with_ease(guide, width):
+    """About 45 to 75 letters a line are read best (Bringhurst, The Elements of Typographic Style;
+    from memory); ours may reach 95 in a narrow face."""
+    guide.resize(width, 680)
+    for chapter in CHAPTERS:
+        guide.open_at(chapter.key)
+        assert guide.page.horizontalScrollBar().maximum() == 0, chapter.key
+        block = guide.page.document().begin()
+        while block.isValid():
+            layout = block.layout()
+            for number in range(layout.lineCount()):
+                assert layout.lineAt(number).textLength() <= 95
+            block = block.next()
+
+
+def test_the_first_page_leads_to_the_chapters(guide):
+    guide.open_at("job")
+    page = guide.page.toHtml()
+    for key in ("read", "mix", "class view", "worksheet", "sheets"):
+        assert f"chapter:{key}" in page or f"chapter:{key.replace(' ', '%20')}" in page
+        guide.page.anchorClicked.emit(QUrl(f"chapter:{key}"))
+        assert guide.chapter.key == key
+        guide.open_at("job")
+    guide.page.anchorClicked.emit(QUrl("file:///etc/hostname"))
+    assert guide.chapter.key == "job"
 
 
 def test_pictures_come_from_nowhere_else(guide):

@@ -66,3 +66,33 @@ def test_large_text_set_while_running_is_large_everywhere(qtbot, tmp_path, key) 
     for name, (font, height) in fresh.items():
         assert live[name][0] == font, name
         assert abs(live[name][1] - height) <= 2, name
+
+
+def test_wheel_and_ladder_grow_with_the_text_at_once(qtbot, tmp_path) -> None:
+    sky = draw_sky(tmp_path / "sky.png")
+    window = Window(tmp_path)
+    qtbot.addWidget(window)
+    window.resize(1366, 768)
+    with qtbot.waitExposed(window):
+        window.show()
+    open_and_wait(window, sky, qtbot)
+    page = window.page("read")
+
+    def sizes_now() -> list[float]:
+        settle()
+        wheel, ladder = page.wheel.layout_now, page.ladder.layout_now
+        names = [min(word.size for word in words) for words in wheel.names]
+        return [*names, wheel.marker_radius, ladder.text, ladder.letter_radius]
+
+    before = sizes_now()
+    window.preferences.set(text_percent=150)
+    large = sizes_now()
+    assert all(late >= early for early, late in zip(before, large, strict=True))
+    assert sum(large) >= 1.25 * sum(before)
+    page.lay_wheel_over(True)
+    settle()
+    assert page.canvas.wheel._view.text == 1.5
+    page.lay_wheel_over(False)
+    window.preferences.set(text_percent=100)
+    assert sizes_now() == before
+    window.document.mark_saved()
