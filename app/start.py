@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import gc
 import logging
 import sys
 from concurrent.futures import Future
 from pathlib import Path
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
 from app.state.language import spoken_for, use_language
@@ -33,6 +35,7 @@ def run_window(found: Future[FromFile], path: Path | None, sample: str | None) -
     app.setDesktopFileName("gradewash")
     use_language(spoken_for(load_settings(settings_file()).language))
     window = Window()
+    collect_again(window)
     window.opener.open_early(found, path, sample)
     window.show()
     if sample is not None:
@@ -40,3 +43,23 @@ def run_window(found: Future[FromFile], path: Path | None, sample: str | None) -
     window.files.look_for_unsaved()
     window.warm_up()
     return app.exec()
+
+
+_START_MS = 5000
+
+
+def collect_again(window: Window) -> None:
+    """Let Python's collector run again once the program has started.
+
+    What is there by then is left out of every later round: it stays until the end.
+    """
+
+    def again() -> None:
+        if not gc.isenabled():
+            gc.freeze()
+            gc.enable()
+
+    rest = QTimer(window, singleShot=True, interval=_START_MS)
+    rest.timeout.connect(again)
+    rest.start()
+    window.reader.readings_changed.connect(lambda readings: again() if readings else None)

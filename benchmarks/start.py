@@ -32,14 +32,17 @@ numpy.asarray(Image.open(sys.argv[1]).convert("RGB"))
 _PROGRAM = """
 import sys, time
 began = float(sys.argv[2])
-from app.main import open_early
+from app.main import open_early, pause_collecting
+pause_collecting()
 from pathlib import Path
 early = open_early(Path(sys.argv[1]))
 from PySide6.QtCore import QEvent, QObject, QTimer
 from PySide6.QtWidgets import QApplication
+from app.start import collect_again
 from app.window.window import Window
 app = QApplication([])
 window = Window(Path(sys.argv[3]))
+collect_again(window)
 page = window.page("read")
 seen = {}
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field, replace
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING, Literal, TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
@@ -25,7 +25,6 @@ from core.pictures import Picture
 from core.progress import Progress, ShouldStop, part_of, step
 from core.reading.quality import ChangeFirst
 from core.reading.reading import BandReading
-from core.sheet.result import Change, SheetCheck
 from core.study import SheetEntry, Study
 
 if TYPE_CHECKING:
@@ -34,8 +33,9 @@ if TYPE_CHECKING:
     from core.paint.options import MixOptions
     from core.paint.planned import MixPlan
     from core.sheet.match.reference import Reference
+    from core.sheet.result import Change, SheetCheck
 
-Checks = tuple[SheetCheck | None, SheetCheck | None]
+Checks: TypeAlias = "tuple[SheetCheck | None, SheetCheck | None]"
 """Of sheet 1 and sheet 2; None for a sheet that is missing."""
 
 Step = Literal["reading", "plan", "checks"]

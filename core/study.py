@@ -16,7 +16,7 @@ from core.paint.box.box import DEFAULT_BOX, Box
 from core.paint.options import MixOptions
 from core.pictures import Picture
 from core.scrap.kept import ScrapEntry
-from core.sheet.result import SheetOptions
+from core.sheet.options import SheetOptions
 from core.worksheet.worksheet import Worksheet
 
 MOST_TITLE = 120

@@ -121,6 +121,7 @@ class Saver(QObject):
             return
         if self._storer.running:
             self._once_kept = again
+            self._storer.hurry()
             return
         before = self._document.study
         study = self._titled(before, path)

@@ -111,7 +111,7 @@ class StudyFiles(QObject):
             lambda share: self.busy.emit(translate("files", "Opening"), share)
         )
         self._opening.idle.connect(self.idle)
-        self._storer = storer = PhotoStorer(document, pictures, notices, self)
+        self._storer = storer = PhotoStorer(document, reader, pictures, notices, self)
         self.saver = Saver(document, storer, pictures, notices, recent, self._whereabouts, window)
         self.autosave = Autosave(
             document, storer, pictures, notices, self._whereabouts, data_folder, self
@@ -131,6 +131,11 @@ class StudyFiles(QObject):
     def opening(self) -> bool:
         """Whether a file is being opened."""
         return self._opening.running
+
+    @property
+    def storing(self) -> bool:
+        """Whether the photo's bytes are on their way into the study."""
+        return self._storer.running
 
     @property
     def must_ask(self) -> bool:
@@ -175,6 +180,7 @@ class StudyFiles(QObject):
         if self._storer.running:
             # The photo's bytes are on their way into the store: a moment.
             self._storer.stored.connect(self.new_from_this, Qt.ConnectionType.SingleShotConnection)
+            self._storer.hurry()
             return
         self.leaving(self._begin_from_this)
 

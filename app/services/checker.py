@@ -8,6 +8,7 @@ it stays closed until the student's own scores are in, or the teacher opens it.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -22,8 +23,10 @@ from core.i18n import translate
 from core.pictures import PictureStore
 from core.pipeline import Checks, change_between
 from core.progress import Progress, ShouldStop
-from core.sheet.result import Change
 from core.study import Study
+
+if TYPE_CHECKING:
+    from core.sheet.result import Change
 
 REST_MS = 250
 """Lines, corners and choices that have not changed for so long are checked with."""

@@ -31,6 +31,9 @@ from core.study import with_bands
 REST_MS = 250
 """A line that has not moved for so long rests, and its bands are read with care."""
 
+VEIL_AFTER_MS = 20
+"""The veil is made once the bands are on the screen: its filter would slow their painting."""
+
 _TOPIC = "photo"
 
 
@@ -82,6 +85,8 @@ class Reader(QObject):
         self._proposing = self._place(lambda: translate("reader", "Looking for the bands"))
         self._careful = self._place(lambda: translate("reader", "Reading the bands"))
         self._veil = Latest(self)
+        self._veil_soon = QTimer(self, singleShot=True, interval=VEIL_AFTER_MS)
+        self._veil_soon.timeout.connect(self._make_veil)
         self._rest = QTimer(self, singleShot=True, interval=REST_MS)
         self._rest.timeout.connect(self._read_with_care)
         document.study_changed.connect(self._on_study)
@@ -106,6 +111,7 @@ class Reader(QObject):
         for place in (self._proposing, self._careful, self._veil):
             place.cancel()
         self._rest.stop()
+        self._veil_soon.stop()
         self.opened, self._proposed, self.sky = None, None, None
         self._notices.withdraw(_TOPIC)
 
@@ -200,8 +206,11 @@ class Reader(QObject):
     def _put(self, proposed: Proposed) -> None:
         """What counts as sky from now on; the veil follows when it is made."""
         self._proposed = proposed
-        if self.opened is not None:
-            work = veiling(self.opened.photo, proposed.proposal)
+        self._veil_soon.start()
+
+    def _make_veil(self) -> None:
+        if self.opened is not None and self._proposed is not None:
+            work = veiling(self.opened.photo, self._proposed.proposal)
             self._veil.run(work, self.sky_changed.emit, self._notices.failed)
 
     def _on_study(self, before: object, after: object) -> None:

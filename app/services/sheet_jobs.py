@@ -19,10 +19,11 @@ from core.photo import open_photo
 from core.pictures import Picture
 from core.pipeline import SkyReading, reference_of
 from core.progress import Progress, ShouldStop, part_of, step
-from core.sheet.result import SheetCheck, SheetOptions
+from core.sheet.options import SheetOptions
 
 if TYPE_CHECKING:
     from core.sheet.match.reference import Reference
+    from core.sheet.result import SheetCheck
 
 
 @dataclass(frozen=True)

@@ -3513,7 +3513,11 @@
         <source>{where} was checked with these corners.</source>
         <translation>{where} se revisó con estas esquinas.</translation>
     </message>
-</context>
+<message>
+        <source>see what each sky of a folder has to teach</source>
+        <translation>ver qué enseña cada cielo de una carpeta</translation>
+    </message>
+    </context>
 <context>
     <name>errors</name>
     <message>

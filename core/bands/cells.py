@@ -8,12 +8,12 @@ differs inside a row is left: clouds, a glow between them.
 
 from __future__ import annotations
 
-import warnings
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.bands.ranks import row_medians
 from core.colour.working_space import srgb8_to_W_fast
 
 Floats32 = NDArray[np.float32]
@@ -119,10 +119,7 @@ def make_cells(pixels: NDArray[np.uint8], sky: Bools) -> Cells:
 def _steps(colours: Floats32, seen: Bools) -> Floats32:
     """What most columns change by from the top down to each row."""
     change = np.diff(colours, axis=0)
-    change[~(seen[1:] & seen[:-1])] = np.nan
-    with warnings.catch_warnings():
-        warnings.simplefilter("ignore", RuntimeWarning)  # rows without any sky
-        usual = np.nan_to_num(np.nanmedian(change, axis=1)) if len(change) else change[:, 0]
+    usual = row_medians(change, seen[1:] & seen[:-1])
     steps = np.zeros((len(colours), 3), dtype=np.float32)
     np.cumsum(usual, axis=0, out=steps[1:])
     return steps

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.grid import Grid
+from core.bands.ranks import row_medians
 from core.bands.skyline import Skyline
 
 Bools = NDArray[np.bool_]
@@ -105,32 +106,6 @@ def _grown(cells: Bools, by: int) -> Bools:
         parts = [wide.take(range(k, k + length), axis=axis) for k in range(2 * by + 1)]
         grown = np.logical_or.reduce(parts)
     return np.asarray(grown)
-
-
-def row_medians(values: NDArray[np.float32], mask: Bools) -> NDArray[np.float32]:
-    """Median of each row over the mask.
-
-    Parameters
-    ----------
-    values : ndarray, shape (rows, columns, d)
-    mask : ndarray, shape (rows, columns), bool
-
-    Returns
-    -------
-    ndarray, shape (rows, d)
-        0 for a row without any pixel in the mask.
-    """
-    rows, columns, d = values.shape
-    counts = mask.sum(axis=1)
-    low, high = np.maximum(counts - 1, 0) // 2, np.minimum(counts // 2, columns - 1)
-    medians = np.empty((rows, d), dtype=np.float32)
-    at = np.arange(rows)
-    for channel in range(d):
-        plane = np.where(mask, values[..., channel], np.float32(np.inf))
-        plane.sort(axis=1)
-        medians[:, channel] = (plane[at, low] + plane[at, high]) / 2
-    medians[counts == 0] = 0.0
-    return medians
 
 
 def whole_mask(fine: Bools, height: int, width: int, opaque: Bools | None) -> Bools:

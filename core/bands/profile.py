@@ -11,7 +11,8 @@ from numpy.typing import NDArray
 
 from core.bands.changepoints import Cuts, best_cuts
 from core.bands.lines import MIN_BAND
-from core.bands.mask import LEAST_COVERAGE, row_medians
+from core.bands.mask import LEAST_COVERAGE
+from core.bands.ranks import median, row_medians
 
 Floats = NDArray[np.float64]
 
@@ -53,16 +54,21 @@ def make_profile(
     if not kept.any():
         return None
     away = np.linalg.norm(fine[:count] - medians[:, None, :], axis=-1, keepdims=True)
-    mixed = float(np.median(row_medians(away, mask[:count])[kept]))
+    mixed = float(median(row_medians(away, mask[:count])[kept, 0]))
     work = _median_filter(medians[kept].astype(np.float64), max(1, round(0.005 * rows)))
     return Profile(np.arange(count)[kept] / rows, work, coverage[kept], horizon, mixed)
 
 
 def _median_filter(values: Floats, reach: int) -> Floats:
     """Running median over `reach` samples either way; the ends use what there is."""
-    padded = np.pad(values, ((reach, reach), (0, 0)), constant_values=np.nan)
-    windows = np.lib.stride_tricks.sliding_window_view(padded, 2 * reach + 1, axis=0)
-    return np.asarray(np.nanmedian(windows, axis=-1), dtype=np.float64)
+    count = len(values)
+    if count <= 2 * reach:
+        windows = [values[max(0, i - reach) : i + reach + 1] for i in range(count)]
+        return np.stack([median(window, axis=0) for window in windows])
+    inner = median(np.lib.stride_tricks.sliding_window_view(values, 2 * reach + 1, axis=0), -1)
+    first = [median(values[: i + reach + 1], axis=0) for i in range(reach)]
+    last = [median(values[i - reach :], axis=0) for i in range(count - reach, count)]
+    return np.concatenate([*(part[None] for part in first), inner, *(part[None] for part in last)])
 
 
 _SHORTEST, _SLIVER = 0.06, 0.045
@@ -131,7 +137,7 @@ def _asked_for(profile: Profile, count: int) -> Cuts:
 
 def _worth_it(profile: Profile) -> Cuts:
     weight = float(profile.weights.sum())
-    pitch = float(np.median(np.diff(profile.y))) if len(profile.y) > 1 else 1.0
+    pitch = float(median(np.diff(profile.y))) if len(profile.y) > 1 else 1.0
     shortest = max(1, math.ceil(_thinnest(profile) / pitch))
     cuts = best_cuts(profile.work, profile.weights, most=MOST, shortest=shortest)
     if not cuts:
@@ -152,7 +158,7 @@ def _snapped(profile: Profile, line: float) -> float:
     grid = round(line, 2)
     if len(y) < 30:
         return line
-    pitch = float(np.median(np.diff(y)))
+    pitch = float(median(np.diff(y)))
     half = max(1, round(0.005 / pitch))
     steps = np.zeros(len(y))
     steps[half:-half] = np.linalg.norm(

@@ -10,8 +10,9 @@ from numpy.typing import NDArray
 
 from core.bands.grid import Grid, make_grid
 from core.bands.lines import MAX_BANDS, MIN_BAND, Bands
-from core.bands.mask import fine_mask, row_medians, whole_mask
+from core.bands.mask import fine_mask, whole_mask
 from core.bands.profile import Profile, cut_profile, make_profile
+from core.bands.ranks import median, quantile, row_medians
 from core.bands.sky import Candidate, find_sky
 from core.i18n import translate
 from core.photo import Photo
@@ -212,8 +213,8 @@ def _least_score(candidate: Candidate) -> float:
 
 
 def _ragged(grid: Grid, candidate: Candidate) -> bool:
-    high, low = np.quantile(candidate.skyline, [0.1, 0.9])
-    return bool(candidate.horizon < _WHOLE and low - high > _RAGGED * grid.rows)
+    spread = quantile(candidate.skyline, 0.9) - quantile(candidate.skyline, 0.1)
+    return candidate.horizon < _WHOLE and spread > _RAGGED * grid.rows
 
 
 def _remarks(
@@ -265,7 +266,7 @@ def _varies_sideways(grid: Grid, mask: NDArray[np.bool_], profile: Profile) -> b
         return False
     a = row_medians(grid.fine[:rows, left], mask[:rows, left])[both]
     b = row_medians(grid.fine[:rows, right], mask[:rows, right])[both]
-    sideways = float(np.median(np.linalg.norm(a - b, axis=1)))
-    middle = np.median(profile.work, axis=0)
-    downwards = 4 * float(np.median(np.linalg.norm(profile.work - middle, axis=1)))
+    sideways = float(median(np.linalg.norm(a - b, axis=1)))
+    middle = median(profile.work, axis=0)
+    downwards = 4 * float(median(np.linalg.norm(profile.work - middle, axis=1)))
     return sideways > max(_SIDEWAYS, downwards)

@@ -9,10 +9,11 @@ from numpy.typing import NDArray
 
 from core.bands.grid import Grid
 from core.bands.mixture import Mixture, fit_mixture
+from core.bands.ranks import median, quantile
 from core.bands.skyline import (
     DARK_ABOVE,
     Skyline,
-    best_skyline,
+    best_skylines,
     edge_strengths,
     first_guesses,
     is_sky,
@@ -94,11 +95,8 @@ def find_sky(
     reward = (_EDGE_REWARD * np.minimum(edges / _STRONG_EDGE, 1.5)).astype(np.float32)
     found = [_candidate(grid, edges, np.full(grid.columns, grid.rows, dtype=np.intp))]
     guesses = first_guesses(grid, edges, unsigned)
-    for number, guess in enumerate(guesses):
-        step(number / len(guesses), progress, should_stop)
-        skyline = _refine(grid, features, reward, guess)
-        if skyline is not None:
-            found.append(_candidate(grid, edges, skyline))
+    skylines = _refined(grid, features, reward, guesses, progress, should_stop)
+    found += [_candidate(grid, edges, skyline) for skyline in skylines]
     found = [_minus_inner_edges(candidate, found) for candidate in found]
     return _without_twins(sorted(found, key=lambda c: c.score, reverse=True))
 
@@ -128,41 +126,77 @@ def _features(grid: Grid) -> Floats32:
     ).astype(np.float32)
 
 
-def _refine(grid: Grid, features: Floats32, reward: Floats32, guess: Skyline) -> Skyline | None:
-    """Learn sky and ground from a skyline and draw it anew, a few times over."""
-    skyline, everything = guess, features.reshape(len(features), -1)
-    sky_mix: Mixture | None = None
-    ground_mix: Mixture | None = None
-    for steps in _ROUNDS:
-        above = is_sky(skyline, grid.rows)
+@dataclass(eq=False)
+class _Search:
+    """A skyline that is being drawn anew, and what was learnt of the colours on either side."""
+
+    skyline: Skyline
+    sky: Mixture | None = None
+    ground: Mixture | None = None
+    gain: Floats32 | None = None
+    settled: bool = False
+
+    def learn(self, grid: Grid, features: Floats32, rounds: int) -> bool:
+        """Learn sky and ground anew; False where one of them is too small for that."""
+        above = is_sky(self.skyline, grid.rows)
         sky = features[:, above & grid.opaque]
         ground = features[:, ~above & grid.opaque]
         if min(sky.shape[1], ground.shape[1]) < max(8, above.size // 200):
-            return None
-        sky_mix = fit_mixture(_thinned(sky), _SKY_PARTS, rounds=steps, start=sky_mix)
-        ground_mix = fit_mixture(_thinned(ground), _GROUND_PARTS, rounds=steps, start=ground_mix)
-        ratio = sky_mix.log_density(everything) - ground_mix.log_density(everything)
+            return False
+        self.sky = fit_mixture(_thinned(sky), _SKY_PARTS, rounds=rounds, start=self.sky)
+        self.ground = fit_mixture(_thinned(ground), _GROUND_PARTS, rounds=rounds, start=self.ground)
+        everything = features.reshape(len(features), -1)
+        ratio = self.sky.log_density(everything) - self.ground.log_density(everything)
         gain = np.clip(ratio, -_CLIP, _CLIP).reshape(above.shape)
-        gain = np.where(grid.opaque, gain, 0.0).astype(np.float32)
-        again = best_skyline(gain, reward, stiffness=_STIFFNESS)
-        if np.array_equal(again, skyline):
+        self.gain = np.where(grid.opaque, gain, 0.0).astype(np.float32)
+        return True
+
+
+def _refined(
+    grid: Grid,
+    features: Floats32,
+    reward: Floats32,
+    guesses: list[Skyline],
+    progress: Progress | None,
+    should_stop: ShouldStop | None,
+) -> list[Skyline]:
+    """Learn sky and ground from each skyline and draw it anew, a few times over.
+
+    A guess whose sky or ground becomes too small is given up.
+    """
+    searches = [_Search(guess) for guess in guesses]
+    for number, rounds in enumerate(_ROUNDS):
+        step(number / len(_ROUNDS), progress, should_stop)
+        searches = [one for one in searches if one.settled or one.learn(grid, features, rounds)]
+        moving = [one for one in searches if not one.settled]
+        gains = [one.gain for one in moving if one.gain is not None]
+        if not gains:
             break
-        skyline = again
-    return _settle(skyline, gain, reward)
+        drawn = best_skylines(np.stack(gains), reward[None], stiffness=_STIFFNESS)
+        for search, again in zip(moving, drawn, strict=True):
+            search.settled = np.array_equal(again, search.skyline)
+            search.skyline = again
+    return _settle(searches, reward)
 
 
-def _settle(skyline: Skyline, gain: Floats32, reward: Floats32) -> Skyline:
-    """Move a skyline to the edges near it, with what the colours say turned low.
+def _settle(searches: list[_Search], reward: Floats32) -> list[Skyline]:
+    """Move skylines to the edges near them, with what the colours say turned low.
 
     The mixtures take a patch of dull sky for ground where the land is nearly its colour;
     the edge of the land is there all the same.
     """
-    rows = gain.shape[0]
+    gains = [one.gain for one in searches if one.gain is not None]
+    if not gains:
+        return []
+    rows = reward.shape[0] - 1
     heights = np.arange(rows + 1)[:, None]
-    near = np.abs(heights - skyline) <= _SETTLE_NEAR * rows
-    near |= np.abs(heights - np.median(skyline)) <= _SETTLE_MIDDLE * rows
-    held = np.where(near, _SETTLE_EDGES * reward, -1e6).astype(np.float32)
-    return best_skyline(_SETTLE_COLOURS * gain, held, stiffness=_SETTLE_STIFFNESS)
+    held = []
+    for search in searches:
+        near = np.abs(heights - search.skyline) <= _SETTLE_NEAR * rows
+        near |= np.abs(heights - median(search.skyline)) <= _SETTLE_MIDDLE * rows
+        held.append(np.where(near, _SETTLE_EDGES * reward, -1e6).astype(np.float32))
+    gain = _SETTLE_COLOURS * np.stack(gains)
+    return list(best_skylines(gain, np.stack(held), stiffness=_SETTLE_STIFFNESS))
 
 
 def _thinned(points: Floats32) -> Floats32:
@@ -170,7 +204,7 @@ def _thinned(points: Floats32) -> Floats32:
 
 
 def _candidate(grid: Grid, edges: Floats32, skyline: Skyline) -> Candidate:
-    horizon = float(np.quantile(skyline, 0.7)) / grid.rows
+    horizon = quantile(skyline, 0.7) / grid.rows
     share = float(skyline.mean()) / grid.rows
     above = is_sky(skyline, grid.rows)
     if share > 0.985 or above.all():
@@ -179,8 +213,8 @@ def _candidate(grid: Grid, edges: Floats32, skyline: Skyline) -> Candidate:
         return Candidate(skyline, horizon, -np.inf, 0.0, 0.0)
     along = np.minimum(edges[skyline, np.arange(grid.columns)], 3 * _STRONG_EDGE)
     # A land's edge goes all the way; a cloud's is strong in places.
-    edge = float(along.mean() + np.quantile(along, 0.3)) / 2
-    broad = np.median(steps_at(grid, skyline, max(1, grid.rows // 18)), axis=0)
+    edge = float(along.mean() + quantile(along, 0.3)) / 2
+    broad = median(steps_at(grid, skyline, max(1, grid.rows // 18)), axis=0)
     step = float(np.sqrt((broad**2).sum()) * np.sign(broad[0]))
     # Below a cloud's edge the sky goes on as above it: little is left of the step farther off.
     lasting = step if step > 0 else -DARK_ABOVE * step

@@ -53,45 +53,52 @@ def steps_at(grid: Grid, skyline: Skyline | int, reach: int) -> Floats32:
     return np.asarray(above - below, dtype=np.float32)
 
 
-def best_skyline(gain: Floats32, edges: Floats32, *, stiffness: float) -> Skyline:
-    """The skyline with the largest sum of gains and edges, paying for every jump.
+def best_skylines(gains: Floats32, edges: Floats32, *, stiffness: float) -> NDArray[np.intp]:
+    """The skylines with the largest sums of gains and edges, paying for every jump.
 
     Parameters
     ----------
-    gain : ndarray, shape (rows, columns)
-        How much better each cell goes with the sky than with the ground.
-    edges : ndarray, shape (rows + 1, columns)
+    gains : ndarray, shape (n, rows, columns)
+        For each skyline how much better a cell goes with the sky than with the ground.
+    edges : ndarray, shape (n, rows + 1, columns), or (1, rows + 1, columns) for all
         Reward for a skyline at each height.
     stiffness : float
         Price of one cell's difference between neighbouring columns.
 
+    Returns
+    -------
+    ndarray, shape (n, columns), intp
+
     Notes
     -----
     Exact (Viterbi). The cheapest way from any height to any other at a price per cell is two
-    running minima, so a column costs O(rows).
+    running minima, so a column costs O(rows). All skylines take a step together: a column is
+    too little work for NumPy to be called once for each of them.
     """
-    rows, columns = gain.shape
+    n, rows, columns = gains.shape
     # A column of the grid is a row here: what is added up is then together in memory.
-    paths = np.zeros((columns, rows + 1), dtype=np.float64)
-    np.cumsum(-2.0 * gain.T, axis=1, out=paths[:, 1:])
-    paths -= edges.T
+    paths = np.zeros((columns, n, rows + 1), dtype=np.float64)
+    np.cumsum(-2.0 * gains.transpose(2, 0, 1), axis=2, out=paths[:, :, 1:])
+    paths -= edges.transpose(2, 0, 1)
     slope = stiffness * np.arange(rows + 1)
-    rising, falling = np.empty(rows + 1), np.empty(rows + 1)
+    rising, falling = np.empty((n, rows + 1)), np.empty((n, rows + 1))
     for before, here in pairwise(paths):
-        np.minimum.accumulate(np.subtract(before, slope, out=rising), out=rising)
+        np.minimum.accumulate(np.subtract(before, slope, out=rising), axis=1, out=rising)
         rising += slope
         np.add(before, slope, out=falling)
-        np.minimum.accumulate(falling[::-1], out=falling[::-1])
+        backwards = falling[:, ::-1]
+        np.minimum.accumulate(backwards, axis=1, out=backwards)
         falling -= slope
         here += np.minimum(rising, falling, out=rising)
-    skyline = np.empty(columns, dtype=np.intp)
-    skyline[-1] = np.argmin(paths[-1])
+    skylines = np.empty((n, columns), dtype=np.intp)
+    skylines[:, -1] = np.argmin(paths[-1], axis=1)
     # From a height to every other: the jumps' prices are one row, read from another start.
     jumps = stiffness * np.abs(np.arange(-rows, rows + 1))
+    jumps_from = np.lib.stride_tricks.sliding_window_view(jumps, rows + 1)[::-1]
     for column in range(columns - 2, -1, -1):
-        start = rows - skyline[column + 1]
-        skyline[column] = np.argmin(paths[column] + jumps[start : start + rows + 1])
-    return skyline
+        total = paths[column] + jumps_from[skylines[:, column + 1]]
+        skylines[:, column] = np.argmin(total, axis=1)
+    return skylines
 
 
 def first_guesses(grid: Grid, signed: Floats32, unsigned: Floats32) -> list[Skyline]:

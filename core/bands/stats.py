@@ -8,6 +8,7 @@ then the difference of two rows, however tall it is.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from itertools import pairwise
 
@@ -130,9 +131,9 @@ class BandStats:
         scale = (1 / self._width).astype(np.float32)
         channel = np.arange(3, dtype=np.int64) * BINS
         third = _thirds(width) * (3 * BINS)
-        for first in range(0, self._rows, at_once):
-            step(first / self._rows, progress, should_stop)
-            last = min(first + at_once, self._rows)
+
+        def count(first: int) -> int:
+            last: int = min(first + at_once, self._rows)
             part = slice(int(starts[first]), int(starts[last]))
             usable = sky[part]
             rgb8 = pixels[part][usable]
@@ -147,6 +148,17 @@ class BandStats:
             cumulative[first + 1 : last + 1] = counts.reshape(last - first, 3, 3, BINS)
             ends = np.bincount(cell[clipped_pixels(rgb8)] // (9 * BINS), minlength=last - first)
             clipped[first + 1 : last + 1] = ends
+            return last
+
+        # Every run of rows has a place of its own in the tables, and NumPy lets go of the
+        # interpreter meanwhile: two at a time take half as long.
+        with ThreadPoolExecutor(2) as both:
+            try:
+                for done in both.map(count, range(0, self._rows, at_once)):
+                    step(done / self._rows, progress, should_stop)
+            except BaseException:
+                both.shutdown(cancel_futures=True)
+                raise
         # numpy's own running sum down the first axis is thirty times slower.
         for row in range(1, self._rows + 1):
             cumulative[row] += cumulative[row - 1]

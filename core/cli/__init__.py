@@ -141,6 +141,7 @@ def _overview(commands: Mapping[str, str]) -> str:
         "show": translate("command line", "tell what is in a study"),
         "read": translate("command line", "read a sky photo in bands: hue, value, intensity"),
         "mix": translate("command line", "plan the mixes for a sky from the paints of a box"),
+        "choose": translate("command line", "see what each sky of a folder has to teach"),
         "check": translate("command line", "check painted sheets against the photo"),
         "scrap": translate("command line", "hold dried strokes against the bands: what to add"),
         "paints": translate("command line", "read a painted swatch card into a box"),
@@ -154,7 +155,7 @@ def _overview(commands: Mapping[str, str]) -> str:
         translate("command line", "       gradewash COMMAND ...     do one thing without a window"),
         "",
         translate("command line", "Commands:"),
-        *(f"  {name:<{width}}  {does.get(name, '')}".rstrip() for name in commands),
+        *(f"  {name:<{width}}  {does[name]}" for name in commands),
         "",
         translate("command line", "gradewash COMMAND --help tells more about one of them."),
     ]

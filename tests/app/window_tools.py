@@ -32,9 +32,12 @@ def draw_sky(path: Path, *, size: tuple[int, int] = (360, 240)) -> Path:
 
 
 def wait_until_still(window: Window, qtbot) -> None:
-    """Until the photo is open, proposed for and read with care."""
+    """Until the photo is open, proposed for, read with care and in the study."""
     qtbot.waitUntil(
-        lambda: bool(window.reader.readings) and not window.reader.working, timeout=20_000
+        lambda: (
+            bool(window.reader.readings) and not window.reader.working and not window.files.storing
+        ),
+        timeout=20_000,
     )
 
 

@@ -78,8 +78,32 @@ def try_folder(trial: Trial, built: Path) -> None:
     trial.run(
         f"/try/gradewash check /try/{_SAMPLE} /try/{_SAMPLE} --corners 0,0,1599,0,1599,999,0,999"
     )
+    trial.run("/try/gradewash choose /try/_internal/sample_scenes", holds="dusk.jpg")
+    trial.run(
+        "/try/gradewash swatches --box school -o /try/card.pdf && head -c 5 /try/card.pdf",
+        holds="%PDF-",
+    )
+    try_class(trial)
     trial.run("/try/gradewash read /nowhere.jpg", expect=2, holds="gradewash:")
     shutil.rmtree(trial.root / "try")
+
+
+def try_class(trial: Trial) -> None:
+    """A class set: tickets are drawn and read, and worker processes start without a Python."""
+    trial.run(
+        f"/try/gradewash class new /try/7b --photo /try/{_SAMPLE} --codes 01-02 --class 7b",
+        holds="2 students",
+    )
+    trial.run(
+        "/try/gradewash card /try/7b --kind tickets -o /try/t.pdf && head -c 5 /try/t.pdf",
+        holds="%PDF-",
+    )
+    trial.run(f"/try/gradewash class add /try/7b /try/{_SAMPLE}", holds="1 picture is new")
+    trial.run("/try/gradewash class check /try/7b", holds="1 of 1")
+    trial.run(
+        "/try/gradewash class table /try/7b -o /try/marks.xlsx && head -c 2 /try/marks.xlsx",
+        holds="PK",
+    )
 
 
 def try_package(trial: Trial, package: Path) -> None:

@@ -193,7 +193,7 @@ def test_saving_waits_for_the_photos_bytes(window, chosen, qtbot, tmp_path) -> N
     path = draw_sky(tmp_path / "sky.png")
     with qtbot.waitSignal(window.reader.photo_changed):
         window.opener.open_path(path)
-    assert window.files._storer.running
+    assert window.files.storing
     save_and_wait(window, qtbot)
     assert study_from_bytes(chosen.read_bytes()).study.photo.digest
 
@@ -481,3 +481,21 @@ def test_a_file_that_cannot_be_opened_asks_nothing(saved_window, qtbot, tmp_path
     qtbot.waitUntil(lambda: "picture" in saved_window.notice_display.text)
     assert QApplication.activeModalWidget() is None
     assert saved_window.document.unsaved
+
+
+def test_storing_lets_the_bands_go_first(window, qtbot, tmp_path) -> None:
+    """Stripping the photo opens it again: that is not to take a core from the bands."""
+    order = []
+    window.reader.readings_changed.connect(
+        lambda readings: order.append("bands") if readings else None
+    )
+    add = window.pictures.add
+
+    def adding(name, data):
+        order.append("storing")
+        return add(name, data)
+
+    window.pictures.add = adding
+    open_and_wait(window, draw_sky(tmp_path / "sky.png"), qtbot)
+    assert order[0] == "bands"
+    assert "storing" in order

@@ -6,7 +6,7 @@ import sys
 
 import pytest
 
-from core.cli import run
+from core.cli import COMMANDS, run
 from core.cli.layout import fold, say, table
 
 ROWS = (
@@ -66,7 +66,7 @@ def test_a_terminal_gets_folded_ones(capsys, monkeypatch):
 def test_the_overview_says_what_each_command_does(capsys):
     assert run(["--help"], {"card": "app.cards.command"}) == 0
     out = capsys.readouterr().out
-    for name in ("new", "show", "read", "mix", "check", "card"):
+    for name in (*COMMANDS, "card"):
         line = next(line for line in out.splitlines() if line.startswith(f"  {name} "))
         assert len(line.split()) > 3
     assert max(map(len, out.splitlines())) <= 80
