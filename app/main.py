@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 
 import core.cli
 import sample_scenes
-from app.screen import need_a_screen
+from app.screen import missing_to_draw, need_a_screen
 from core.cli.layout import complain
 from core.errors import UsageError
 
@@ -43,7 +43,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     arguments = list(sys.argv[1:] if argv is None else argv)
     known = {*core.cli.COMMANDS, *COMMANDS}
     if arguments and (arguments[0] in known or _means_command(arguments)):
-        return core.cli.run(arguments, COMMANDS)
+        return _run_command(arguments)
     path = Path(arguments[0]) if arguments else None
     try:
         need_a_screen()
@@ -53,10 +53,28 @@ def main(argv: Sequence[str] | None = None) -> int:
     pause_collecting()
     sample = sample_scenes.DEFAULT if path is None else None
     early = open_early(path or sample_scenes.path(sample_scenes.DEFAULT))
-    # deferred: start-up time - the photo is already being opened while Qt is imported
-    from app.start import run_window
-
+    try:
+        # deferred: start-up time - the photo is already being opened while Qt is imported
+        from app.start import run_window
+    except ImportError as error:
+        return _cannot_draw(error)
     return run_window(early, path, sample)
+
+
+def _run_command(arguments: Sequence[str]) -> int:
+    try:
+        return core.cli.run(arguments, COMMANDS)
+    except ImportError as error:
+        return _cannot_draw(error)
+
+
+def _cannot_draw(error: ImportError) -> int:
+    """Say which library of the system is missing; anything else is a fault of ours."""
+    missing = missing_to_draw(error)
+    if missing is None:
+        raise error
+    complain(str(missing))
+    return 2
 
 
 def _means_command(arguments: Sequence[str]) -> bool:

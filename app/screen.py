@@ -1,4 +1,7 @@
-"""Whether there is a screen to open a window on: Qt itself would end the program where not."""
+"""Whether there is a screen to open a window on: Qt itself would end the program where not.
+
+And whether Qt can draw at all, on a screen or into a PDF: on a bare system it lacks libraries.
+"""
 
 from __future__ import annotations
 
@@ -13,6 +16,38 @@ from core.i18n import translate
 
 # What Qt's plugin for X11 loads first of what its package does not bring.
 _LIBRARIES = {"libxcb.so.1": "libxcb1", "libxcb-cursor.so.0": "libxcb-cursor0"}
+
+# What Qt loads to draw, with its packages in Debian.
+_TO_DRAW = {
+    "libGL.so.1": "libgl1",
+    "libEGL.so.1": "libegl1",
+    "libxkbcommon.so.0": "libxkbcommon0",
+    "libfontconfig.so.1": "libfontconfig1",
+    "libfreetype.so.6": "libfreetype6",
+    "libglib-2.0.so.0": "libglib2.0-0",
+    "libdbus-1.so.3": "libdbus-1-3",
+}
+
+
+def missing_to_draw(error: ImportError) -> UsageError | None:
+    """What to say where Qt could not be imported for want of a system library; else None."""
+    library = str(error).partition(":")[0]
+    if ".so" not in library or "cannot open shared object" not in str(error):
+        return None
+    package = _TO_DRAW.get(library)
+    if package is None:
+        return UsageError(
+            translate(
+                "start", "Drawing needs a system library that is missing here: {library}."
+            ).format(library=library)
+        )
+    return UsageError(
+        translate(
+            "start",
+            "Drawing needs a system library that is missing here ({library}): install the "
+            "package {package}.",
+        ).format(library=library, package=package)
+    )
 
 
 def need_a_screen() -> None:

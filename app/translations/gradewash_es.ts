@@ -8887,6 +8887,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
 <context>
     <name>start</name>
     <message>
+        <source>Drawing needs a system library that is missing here: {library}.</source>
+        <translation>Para dibujar falta aquí una biblioteca del sistema: {library}.</translation>
+    </message>
+    <message>
+        <source>Drawing needs a system library that is missing here ({library}): install the package {package}.</source>
+        <translation>Para dibujar falta aquí una biblioteca del sistema ({library}): instala el paquete {package}.</translation>
+    </message>
+    <message>
         <source>There is no screen here to open a window on. In words: gradewash read PHOTO.</source>
         <translation>Aquí no hay pantalla donde abrir una ventana. En palabras: gradewash read PHOTO.</translation>
     </message>

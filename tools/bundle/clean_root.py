@@ -79,24 +79,18 @@ def try_folder(trial: Trial, built: Path) -> None:
         f"/try/gradewash check /try/{_SAMPLE} /try/{_SAMPLE} --corners 0,0,1599,0,1599,999,0,999"
     )
     trial.run("/try/gradewash choose /try/_internal/sample_scenes", holds="dusk.jpg")
-    trial.run(
-        "/try/gradewash swatches --box school -o /try/card.pdf && head -c 5 /try/card.pdf",
-        holds="%PDF-",
-    )
+    # Drawing needs libraries that a desktop has and this root has not: told in a sentence.
+    trial.run("/try/gradewash swatches --box school -o /try/c.pdf", expect=2, holds="libgl1")
     try_class(trial)
     trial.run("/try/gradewash read /nowhere.jpg", expect=2, holds="gradewash:")
     shutil.rmtree(trial.root / "try")
 
 
 def try_class(trial: Trial) -> None:
-    """A class set: tickets are drawn and read, and worker processes start without a Python."""
+    """A class set: worker processes start without a Python."""
     trial.run(
         f"/try/gradewash class new /try/7b --photo /try/{_SAMPLE} --codes 01-02 --class 7b",
         holds="2 students",
-    )
-    trial.run(
-        "/try/gradewash card /try/7b --kind tickets -o /try/t.pdf && head -c 5 /try/t.pdf",
-        holds="%PDF-",
     )
     trial.run(f"/try/gradewash class add /try/7b /try/{_SAMPLE}", holds="1 picture is new")
     trial.run("/try/gradewash class check /try/7b", holds="1 of 1")
@@ -119,6 +113,9 @@ def try_package(trial: Trial, package: Path) -> None:
         f"gradewash card /opt/gradewash/{_SAMPLE} -o /plan.pdf && head -c 5 /plan.pdf",
         holds="%PDF-",
     )
+    trial.run("gradewash swatches --box school -o /c.pdf && head -c 5 /c.pdf", holds="%PDF-")
+    trial.run(f"gradewash class new /7b --photo /opt/gradewash/{_SAMPLE} --codes 01-02")
+    trial.run("gradewash card /7b --kind tickets -o /t.pdf && head -c 5 /t.pdf", holds="%PDF-")
     for place in PLACES:
         trial.run(f"dpkg -L gradewash | grep -x {place}")
     trial.run("apt-get purge -y -qq gradewash >/dev/null 2>&1; dpkg -s gradewash", expect=1)
