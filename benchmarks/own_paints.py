@@ -2,7 +2,7 @@
 
     python benchmarks/own_paints.py MEASURE [--wheel WHEEL --cache FOLDER] [--seed N] [--cards N]
 
-Measures: thick, washes, box, doubts, marks, cards; or all.
+Measures: thick, washes, box, taught, doubts, marks, cards; or all.
 Baseline of the same table: the nearest measured relative standing in. Everything is simulated:
 see own_nature.py for what stands for nature. With --wheel the paints are fitted anew without those
 that are unknown, to the measurements themselves (kept in --cache); without it the shipped ones are
@@ -31,7 +31,9 @@ from simulator.swatch_photos import LOADS, Stroke, drawn_shot, painted, photogra
 
 from core.colour import delta_E_2000
 from core.errors import SwatchCardError
-from core.paint.box.box import TWELVE_PAN
+from core.paint.box.box import TWELVE_PAN, Box
+from core.paint.box.own_paint import paint_of_card
+from core.paint.mixture.mix import make_mix
 from core.paint.own import fit as fit_module
 from core.paint.own.doubts import doubts_of
 from core.paint.own.fit import PaintedField
@@ -39,8 +41,11 @@ from core.paint.own.known import CAUTIOUS, FLOOR, LAMPS, YELLOW_FLOOR, _matched
 from core.paint.own.layer import Lab_slopes, film_slopes
 from core.paint.own.prior import prior_of
 from core.paint.own.problem import Spreads
+from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.pigment.film import film_reflectance, paper_inside
 from core.paint.search.metric import local_metric
+from core.scrap.model import Stroke as PuddleStroke
+from core.scrap.teach import lesson_of, with_lesson
 from core.swatches.asking import cards_for
 from core.swatches.fitting import fit_reading
 from core.swatches.marks import find_marks, grey_of
@@ -302,6 +307,52 @@ def measure_box(world, args):
         print(judged.row(name), flush=True)
 
 
+TAUGHT = (1, 3, 6)
+"""Scraps that teach a paint, one after the other."""
+
+
+def measure_taught(world, args):
+    """One unknown paint from a card; then dried scraps of its mixes teach the box what it is."""
+    for name, fields_read in (("its card", 3), ("one stroke alone", 1)):
+        truths, refused = {}, 0
+        judged = {count: Judged() for count in (0, *TAUGHT)}
+        for key in INK_KEYS:
+            known = world.known((key,))
+            for number in range(args.repeats):
+                rng = np.random.default_rng([args.seed, number, 500 + KEYS.index(key)])
+                phone = phone_by_window(rng)
+                fitted = fit_card(card(world, phone, rng, (key,))[:fields_read], known)
+                paint = paint_of_card(key, key, fitted.cards[own(key)])
+                others = [k for k in INK_KEYS if k != key]
+                box = Box("ours", (paint, *(CATALOGUE[k] for k in others)))
+                for count in range(max(TAUGHT) + 1):
+                    if count:
+                        mix, stroke_ = scrap(world, phone, rng, box, key, str(rng.choice(others)))
+                        lesson = lesson_of(box, mix, [stroke_])
+                        refused += lesson is None
+                        box = box if lesson is None else with_lesson(box, lesson)
+                    if count in judged:
+                        cards = {own(key): box.paint(own(key)).card}
+                        judge(world, known, cards, (key,), judged[count], truths)
+        for count, found in judged.items():
+            print(found.row(f"one unknown, {name} and {count} scraps"), flush=True)
+        print(f"   scraps that taught nothing: {refused}")
+
+
+def scrap(world, phone, rng, box, key, partner):
+    """A mix of the box as planned, and a dried stroke of it as it came out."""
+    parts = {own(key): int(rng.integers(1, 4)), partner: int(rng.integers(1, 4))}
+    load = HALF[key] / 100 * float(np.exp(rng.uniform(np.log(2), np.log(18))))
+    mix = make_mix(box, parts, load)
+    total = 100 * load * np.exp(rng.normal(0, 0.35))
+    off = rng.normal(0, RATIO_SD, 2)
+    first, second = (n * np.exp(e) for n, e in zip(parts.values(), off, strict=True))
+    share = first / (first + second)
+    R = world.nature.paints((key, total * share), (partner, total * (1 - share)))
+    L, a, b = phone.read(R[None], rng)[0].tolist()
+    return mix, PuddleStroke((L, a, b))
+
+
 def measure_thick(world, args):
     """Three flat swatches and two mixes (with white and black), known loads, measured mixtures."""
     if args.wheel is None:
@@ -547,6 +598,7 @@ MEASURES = {
     "thick": measure_thick,
     "washes": measure_washes,
     "box": measure_box,
+    "taught": measure_taught,
     "doubts": measure_doubts,
     "marks": measure_marks,
     "cards": measure_cards,

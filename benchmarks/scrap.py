@@ -26,7 +26,7 @@ sys.path.insert(0, str(Path(__file__).parents[1]))
 from simulator.puddles import CASES, Case, Wrong
 
 from core.scrap.advice import advise
-from core.scrap.puddle import Stroke
+from core.scrap.model import Stroke
 
 
 @dataclass

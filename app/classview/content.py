@@ -20,6 +20,7 @@ from core.lesson.asking import Answer, answer_to, choices, question_text
 from core.lesson.lesson import Lesson, Question
 from core.paint.planned import MixPlan
 from core.paint.words.mix import mix_text
+from core.paint.words.own import own_paints_short
 from core.paint.words.tone_sentence import planned_toning
 from core.reading.reading import BandReading
 from core.reading.wheel import FAMILIES, Family
@@ -36,11 +37,14 @@ def muted_wedges() -> tuple[str, ...]:
 
 
 def mix_of(plan: MixPlan | None, letter: str) -> str:
-    """A band's mix in parts; empty while there is no plan for it."""
+    """A band's mix in parts, doubted where an own paint is; empty while there is no plan for it."""
     if plan is None:
         return ""
     planned = next((band.classroom for band in plan.bands if band.letter == letter), None)
-    return "" if planned is None else mix_text(plan.box, planned)
+    if planned is None:
+        return ""
+    text, doubt = mix_text(plan.box, planned), own_paints_short(plan.box, planned.mix)
+    return f"{text} ({doubt})" if doubt else text
 
 
 def toning_of(plan: MixPlan | None, reading: BandReading) -> PlannedToning | None:

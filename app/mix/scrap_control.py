@@ -39,6 +39,7 @@ class ScrapControl(QObject):
         stage.drawn.connect(desk.draw)
         stage.fresh_asked.connect(desk.set_fresh)
         stage.kept.connect(desk.keep)
+        stage.taught.connect(desk.teach)
         stage.taken_out.connect(self._take_out)
         stage.dropped.connect(desk.add_mime)
 

@@ -14,15 +14,18 @@ from app.mix.scrap_jobs import Read, ReadScrap, from_image, from_path, read_scra
 from app.services.notices import Notices
 from app.state.document import Document
 from app.state.tasks import Latest
+from core import mixing
 from core.errors import PhotoError
 from core.i18n import translate
 from core.paint.planned import MixPlan
 from core.pictures import PictureStore
 from core.progress import Progress, ShouldStop
-from core.scrap.held import Held, hold, nearest_band
+from core.scrap.held import Held, hold, nearest_band, teach_box
 from core.scrap.keeping import earlier_of, entries_of, with_entries
 from core.scrap.kept import ScrapEntry
 from core.scrap.strokes import FoundStroke, Region, read_region
+from core.scrap.teach import taught_keys
+from core.scrap.words import taught_sentence
 from core.study import Study, with_scraps
 
 
@@ -240,9 +243,36 @@ class ScrapDesk(QObject):
             study = self._document.study
             text = translate("undo", "keep scrap of band {letter}").format(letter=held.letter)
             scraps = with_entries(study.scraps, entries)
-            left = tuple(mark for mark in self.on_desk.strokes if mark.letter != held.letter)
-            self.on_desk = OnDesk(read, left) if left else OnDesk()
+            self._put_away(held.letter)
             self._document.change(text, with_scraps(study, scraps))
+
+    def teach(self) -> None:
+        """Let the strokes of the chosen one's band teach the box, and keep them: one edit."""
+        held, read = self.on_desk.held_now, self.on_desk.read
+        if held is None or held.lesson is None or read is None or self._plan is None:
+            return
+        with self._notices.reporting():
+            study = self._document.study
+            box, lessons = teach_box(study.box, [held])
+            if not lessons:
+                return
+            scraps = with_entries(study.scraps, entries_of(read.scrap, held, self._pictures))
+            text = translate("undo", "let a scrap teach the box")
+            self._put_away(held.letter)
+            after = mixing.choose_box(with_scraps(study, scraps), box)
+            self._document.change(text, after)
+            said = taught_sentence(box, taught_keys(lessons))
+            self._notices.note(
+                translate("mix page", "{learned} Keep the box to use it elsewhere.").format(
+                    learned=said
+                ),
+                "swatches",
+            )
+
+    def _put_away(self, letter: str) -> None:
+        """The strokes of a band are kept: they leave the desk."""
+        left = tuple(mark for mark in self.on_desk.strokes if mark.letter != letter)
+        self.on_desk = OnDesk(self.on_desk.read, left) if left else OnDesk()
 
     def take_out(self, letter: str) -> None:
         """Take the last scrap of a band out of the study."""

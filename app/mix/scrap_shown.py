@@ -24,6 +24,8 @@ class ScrapStageView:
     letters : tuple of str
         Bands it could be for.
     busy, mixed_before, fresh, can_keep : bool
+    teach : str
+        The question whether the stroke shall teach the box its own paints; empty where it cannot.
     take_out : str
         What the button says that takes the last kept scrap out; empty without one.
     """
@@ -41,6 +43,7 @@ class ScrapStageView:
     fresh: bool = False
     can_keep: bool = False
     take_out: str = ""
+    teach: str = ""
 
     @property
     def spoken_chips(self) -> tuple[str, ...]:

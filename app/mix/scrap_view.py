@@ -18,6 +18,7 @@ from core.scrap.words import (
     dry_note,
     same_puddle_sentence,
     stroke_sentence,
+    teach_question,
 )
 from core.words.names import hue_short
 
@@ -89,6 +90,7 @@ def scrap_view(
         letter in here.fresh,
         held is not None and held.advice is not None,
         take_out,
+        "" if held is None or held.lesson is None else teach_question(plan.box, held.lesson),
     )
 
 

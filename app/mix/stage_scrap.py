@@ -27,7 +27,7 @@ class ScrapStage(Stage):
 
     Signals
     -------
-    picture_asked(), cancelled(), left_out(), kept(), taken_out()
+    picture_asked(), cancelled(), left_out(), kept(), taught(), taken_out()
     stroke_chosen(number: int), band_chosen(letter: str), drawn(region), fresh_asked(fresh: bool)
     dropped(mime: QMimeData)
     """
@@ -36,6 +36,7 @@ class ScrapStage(Stage):
     cancelled = Signal()
     left_out = Signal()
     kept = Signal()
+    taught = Signal()
     taken_out = Signal()
     stroke_chosen = Signal(int)
     band_chosen = Signal(str)
@@ -49,9 +50,10 @@ class ScrapStage(Stage):
         self._chips_at = QRect()
         self.setAcceptDrops(True)
         self.picture = ScrapPicture(self)
-        self.lead, self.words = QLabel(self), QLabel(self)
-        self.lead.setProperty("role", "strong")
-        for label in (self.lead, self.words):
+        self.lead, self.words, self.question = QLabel(self), QLabel(self), QLabel(self)
+        for label in (self.lead, self.question):
+            label.setProperty("role", "strong")
+        for label in (self.lead, self.words, self.question):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
         self._tools = QWidget(self)
@@ -63,14 +65,17 @@ class ScrapStage(Stage):
         self.fresh = EdgeButton(translate("mix page", "A fresh puddle"), "", self._tools)
         self.fresh.setCheckable(True)
         self.keep = EdgeButton(translate("mix page", "Keep the scrap"), "", self._tools)
+        self.teach = EdgeButton(translate("mix page", "Yes, teach the box"), "", self._tools)
         self.undo_keep = EdgeButton("", "", self._tools)
-        for tool in (self.band, self.out, self.fresh, self.keep, self.open, self.stop):
+        tools = (self.teach, self.band, self.out, self.fresh, self.keep, self.open, self.stop)
+        for tool in tools:
             self._flow.addWidget(tool)
         self._flow.addWidget(self.undo_keep)
         self.open.clicked.connect(self.picture_asked)
         self.stop.clicked.connect(self.cancelled)
         self.out.clicked.connect(self.left_out)
         self.keep.clicked.connect(self.kept)
+        self.teach.clicked.connect(self.taught)
         self.undo_keep.clicked.connect(self.taken_out)
         self.fresh.clicked.connect(self.fresh_asked)
         self.band.clicked.connect(self._open_menu)
@@ -87,8 +92,12 @@ class ScrapStage(Stage):
         self.lead.setText(view.lead)
         self.lead.setVisible(bool(view.lead))
         self.words.setText(view.words)
+        self.question.setText(view.teach)
+        self.question.setVisible(bool(view.teach))
         self.setAccessibleName(view.title)
-        self.setAccessibleDescription(" ".join((view.lead, *view.spoken_chips, view.words)))
+        self.setAccessibleDescription(
+            " ".join((view.lead, *view.spoken_chips, view.words, view.teach)).strip()
+        )
         self.picture.set_view(view.picture, view.said)
         self.picture.setVisible(view.picture is not None)
         stroke = view.letter is not None
@@ -98,6 +107,7 @@ class ScrapStage(Stage):
             (self.out, stroke),
             (self.fresh, stroke and view.mixed_before),
             (self.keep, stroke and view.can_keep),
+            (self.teach, bool(view.teach)),
             (self.stop, view.busy),
             (self.open, not view.busy),
             (self.undo_keep, bool(view.take_out)),
@@ -118,7 +128,8 @@ class ScrapStage(Stage):
 
     def height_for(self, width: int) -> tuple[int, int]:
         room = width - LEFT - INSIDE
-        height = self.head_height() + self._body(room) + WITHIN + self._tools_height(room)
+        below = self._question_height(room) + self._tools_height(room)
+        height = self.head_height() + self._body(room) + WITHIN + below
         return height + 2 * WITHIN, height + 2 * WITHIN
 
     def resizeEvent(self, event: object) -> None:
@@ -155,6 +166,10 @@ class ScrapStage(Stage):
             action.setData(letter)
         menu.triggered.connect(lambda action: self.band_chosen.emit(action.data()))
         menu.popup(self.band.mapToGlobal(QPoint(0, self.band.height() + 2)))
+
+    def _question_height(self, room: int) -> int:
+        """Height of the question above the tools, and of what parts it from them."""
+        return self.question.heightForWidth(room) + WITHIN if self._view.teach else 0
 
     def _tools_height(self, room: int) -> int:
         return self._flow.heightForWidth(room)
@@ -202,6 +217,9 @@ class ScrapStage(Stage):
         chips = self._chips_height(words)
         self._chips_at = QRect(x, y + said + WITHIN, words, max(chips - WITHIN, 0))
         y = top + self._body(room) + WITHIN
+        asked = self._question_height(room)
+        self.question.setGeometry(LEFT, y, room, max(asked - WITHIN, 0))
+        y += asked
         self._tools.setGeometry(LEFT, y, room, self._tools_height(room))
 
     def _chip(self) -> float:

@@ -10,10 +10,12 @@ from typing import Any
 from core.cli import read
 from core.cli.layout import fold, say, terminal_width
 from core.cli.opening import naming
+from core.cli.output import output_path
 from core.errors import UsageError
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.paint.box.box import DEFAULT_BOX, Box
+from core.paint.box.box_file import save_box
 from core.paint.options import MixOptions
 from core.paint.planned import MixPlan
 from core.photo import open_photo
@@ -22,16 +24,20 @@ from core.reading.quality import COLOUR_QUALITIES
 from core.reading.reading import read_colour
 from core.reading.wording import Wording
 from core.scrap.advice import Addition
-from core.scrap.held import Held, hold, nearest_band
+from core.scrap.held import Held, hold, nearest_band, teach_box
 from core.scrap.keeping import earlier_of
 from core.scrap.strokes import FoundStroke, find_strokes
+from core.scrap.teach import Lesson, taught_keys
 from core.scrap.words import (
     advice_sentences,
     against_sentence,
     doubt_text,
     dry_note,
+    nothing_taught,
     same_puddle_sentence,
     stroke_sentence,
+    taught_sentence,
+    teaching_hint,
 )
 
 
@@ -66,6 +72,19 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
             "command line", "the puddles are fresh: the scraps kept in the study do not count"
         ),
     )
+    parser.add_argument(
+        "--teach",
+        metavar="BOX",
+        help=translate(
+            "command line",
+            "let the strokes teach the study's box what its own paints are, and write it there",
+        ),
+    )
+    parser.add_argument(
+        "--force",
+        action="store_true",
+        help=translate("command line", "replace a box file that is there already"),
+    )
     read.add_line_arguments(parser)
     parser.add_argument(
         "--json", action="store_true", help=translate("command line", "print JSON instead of words")
@@ -81,6 +100,9 @@ def run(args: argparse.Namespace) -> int:
     plan = plan_sky(report.sky, box, options)
     letter = None if args.band is None else _letter(args.band, plan)
     path = Path(args.scrap)
+    output = None
+    if args.teach is not None:
+        output = output_path(args.teach, path, ".json", replace=args.force)
     with naming(shown_name(path)):
         strokes = find_strokes(open_photo(path)).strokes
     if not strokes:
@@ -95,10 +117,19 @@ def run(args: argparse.Namespace) -> int:
     kept = () if report.study is None else report.study.scraps
     marked = [(stroke, at) for stroke, at in placed if at is not None]
     held = hold(plan, marked, {} if args.fresh else earlier_of(kept, plan))
+    taught, lessons = teach_box(plan.box, held)
+    if output is not None and not lessons:
+        raise UsageError(nothing_taught(plan.box))
     if args.json:
         print(json.dumps(_as_json(path, plan, held), indent=2, ensure_ascii=False))
     else:
         say(_in_words(held, box))
+    if output is not None:
+        save_box(taught, output)
+        if not args.json:
+            said = [taught_sentence(taught, taught_keys(lessons))]
+            said.append(translate("command line", "Wrote {name}.").format(name=shown_name(output)))
+            say(fold(" ".join(said), terminal_width()))
     return 0
 
 
@@ -126,6 +157,8 @@ def _in_words(held: tuple[Held, ...], box: Box) -> str:
         advised = list(advice_sentences(one, box, wording))
         if one.added:
             advised.append(same_puddle_sentence(box, one.added))
+        if one.lesson is not None:
+            advised.append(teaching_hint(box, one.lesson))
         lines.append(fold("  " + " ".join(advised), width))
         lines.append("")
     lines.append(dry_note())
@@ -155,7 +188,15 @@ def _band(held: Held, box: Box) -> dict[str, Any]:
             "serves": advice.serves,
             "one_puddle": advice.one_puddle,
         },
+        "teaches": None if held.lesson is None else _lesson(held.lesson),
         "sentences": list(advice_sentences(held, box, Wording())),
+    }
+
+
+def _lesson(lesson: Lesson) -> dict[str, Any]:
+    return {
+        key: {"trust": card.trust, "spread": round(card.spread, 2), "scraps": len(card.scraps)}
+        for key, card in lesson.paints.items()
     }
 
 

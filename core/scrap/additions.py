@@ -38,7 +38,7 @@ more harm (benchmarks/scrap.py)."""
 
 THINNEST_ML = 3e-4
 _LOADS = np.geomspace(THINNEST_ML, FULL_LOAD_ML, 11)
-_LOOKED_AT = 6
+_LOOKED_AT = 12
 _SHORT_LIST = 36
 
 
@@ -86,7 +86,8 @@ def judge_additions(puddle: Puddle, target_Lab: Floats) -> Judged:
     rows = _likeliest(puddle)
     amounts = puddle.amounts[rows] + added[:, None, :] * puddle.unit[rows]
     weight = puddle.weight[rows] / puddle.weight[rows].sum()
-    rough = _rough_distance(paints, amounts, target_Lab) @ weight + costs
+    moved = None if puddle.moved is None else puddle.moved[rows]
+    rough = _rough_distance(paints, amounts, target_Lab, moved) @ weight + costs
     rough[0] = -1.0  # none at all is always looked at
     short = np.argsort(rough, kind="stable")[:_SHORT_LIST]
     return _judge(puddle, added[short], target_Lab)
@@ -108,8 +109,8 @@ def prices(added: Floats) -> Floats:
 def _judge(puddle: Puddle, added: Floats, target_Lab: Floats) -> Judged:
     amounts = puddle.amounts + added[:, None, :] * puddle.unit
     share = amounts / amounts.sum(axis=-1, keepdims=True)
-    load = _best_load(puddle.paints, share, target_Lab)
-    Lab = puddle.paints.Lab(share * load[..., None])
+    load = _best_load(puddle.paints, share, target_Lab, puddle.moved)
+    Lab = puddle.paints.Lab(share * load[..., None], puddle.moved)
     off = np.asarray(delta_E_2000(Lab, target_Lab))
     expected = off @ puddle.weight
     return Judged(added, off, load, Lab, expected, expected + prices(added))
@@ -120,27 +121,30 @@ def _likeliest(puddle: Puddle) -> NDArray[np.int_]:
     return order[: min(_LOOKED_AT, len(order))]
 
 
-def _rough_distance(paints: Paints, amounts: Floats, target_Lab: Floats) -> Floats:
+def _rough_distance(
+    paints: Paints, amounts: Floats, target_Lab: Floats, moved: Floats | None
+) -> Floats:
     share = amounts / amounts.sum(axis=-1, keepdims=True)
-    distance, _ = _along_thinnings(paints, share, target_Lab)
+    distance, _ = _along_thinnings(paints, share, target_Lab, moved)
     return distance
 
 
-def _best_load(paints: Paints, share: Floats, target_Lab: Floats) -> Floats:
-    """The load, shape (...), at which shares (..., paints) come nearest."""
-    _, load = _along_thinnings(paints, share, target_Lab)
+def _best_load(paints: Paints, share: Floats, target_Lab: Floats, moved: Floats | None) -> Floats:
+    """The load, shape (n, drawn), at which shares (n, drawn, paints) come nearest."""
+    _, load = _along_thinnings(paints, share, target_Lab, moved)
     return load
 
 
-def _along_thinnings(paints: Paints, share: Floats, target_Lab: Floats) -> tuple[Floats, Floats]:
+def _along_thinnings(
+    paints: Paints, share: Floats, target_Lab: Floats, moved: Floats | None
+) -> tuple[Floats, Floats]:
     """Distance and load where the line of a mix's thinnings passes a colour.
 
     The colours at a few loads are joined by straight pieces, in the space in which distances
     around the target are CIEDE2000.
     """
     flat = share.reshape(-1, share.shape[-1])
-    loads = (flat[:, None, :] * _LOADS[:, None]).reshape(-1, share.shape[-1])
-    Lab = paints.rough_Lab(loads).reshape(len(flat), len(_LOADS), 3)
+    Lab = _thinnings(paints, share, moved).reshape(len(flat), len(_LOADS), 3)
     place = (Lab - target_Lab) @ local_metric(target_Lab).T
     start, way = place[:, :-1], np.diff(place, axis=1)
     along = -(start * way).sum(-1) / np.maximum((way**2).sum(-1), 1e-12)
@@ -152,6 +156,18 @@ def _along_thinnings(paints: Paints, share: Floats, target_Lab: Floats) -> tuple
     load = np.exp(log[piece] + along[row, piece] * np.diff(log)[piece])
     distance = np.sqrt(apart[row, piece])
     return distance.reshape(share.shape[:-1]), load.reshape(share.shape[:-1])
+
+
+def _thinnings(paints: Paints, share: Floats, moved: Floats | None) -> Floats:
+    """Colours (n, drawn, loads, 3) of shares (n, drawn, paints), roughly."""
+    loads = share[..., None, :] * _LOADS[:, None]
+    if moved is None:
+        return paints.rough_Lab(loads.reshape(-1, share.shape[-1]))
+    worlds = [
+        paints.rough_Lab(loads[:, world].reshape(-1, share.shape[-1]), moved[world])
+        for world in range(len(moved))
+    ]
+    return np.stack([Lab.reshape(len(share), len(_LOADS), 3) for Lab in worlds], axis=1)
 
 
 @lru_cache(maxsize=32)

@@ -12,8 +12,9 @@ from core.colour import delta_E_2000
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix, Triple
 from core.scrap.additions import Judged, as_it_is, judge_additions
+from core.scrap.model import Stroke
 from core.scrap.paints import FILM_ERROR, paints_for
-from core.scrap.puddle import Puddle, Stroke, estimate
+from core.scrap.puddle import Puddle, estimate
 
 Deed = Literal["serves", "water", "stronger", "add", "begin again"]
 """What to do: nothing; thin it; paint it stronger; add paints; give it up."""
@@ -25,6 +26,9 @@ the puddles nothing brings within 5 few are mended in vain (benchmarks/scrap.py)
 SEEN = 0.7
 """Expected CIEDE2000 up to which nobody sees what an addition would gain; this, too, grows with the
 film's error: of what is not known nothing can be mended."""
+
+WORTH = 0.2
+"""Expected CIEDE2000 an addition has to gain, likewise."""
 
 NAMED_FROM = 0.55
 """Chance from which the paint that got in is named."""
@@ -133,7 +137,8 @@ def advise(
     judged = judge_additions(puddle, target)
     best = int(judged.price.argmin())
     doubt = paints.error / FILM_ERROR
-    if judged.expected[0] <= SEEN * doubt:
+    gain = float(judged.expected[0] - judged.expected[best])
+    if judged.expected[0] <= SEEN * doubt or gain < WORTH * doubt:
         best = 0
     load = float(np.exp(puddle.weight @ np.log(puddle.load_ml)))
     chosen, none = _addition(puddle, judged, best, load), _addition(puddle, judged, 0, load)

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from core.colour import delta_E_2000
+from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix
 from core.paint.planned import MixPlan
 from core.reading.reading import BandReading, ColourReading, read_colour
 from core.scrap.advice import Advice, advise
 from core.scrap.kept import Parts
-from core.scrap.puddle import Stroke
+from core.scrap.model import Stroke
 from core.scrap.strokes import FoundStroke
+from core.scrap.teach import Lesson, lesson_of, with_lesson
 from core.sheet.findings.compare import compare_bands
 from core.sheet.result import BandCheck
 
@@ -51,6 +53,10 @@ class Held:
         None where there is no mix.
     added : Parts
         What had been added to the mix when the strokes were painted.
+    lesson : Lesson or None
+        What they would teach the box of its own paints, should the teacher say so.
+    puddle : tuple of Stroke
+        All strokes of the puddle, those kept before and these.
     """
 
     letter: str
@@ -60,6 +66,8 @@ class Held:
     checks: tuple[BandCheck, ...]
     advice: Advice | None
     added: Parts = ()
+    lesson: Lesson | None = None
+    puddle: tuple[Stroke, ...] = ()
 
 
 def nearest_band(plan: MixPlan, stroke: FoundStroke) -> str | None:
@@ -106,13 +114,30 @@ def hold(
         mix = chosen.mix if chosen is not None and chosen.mix.parts else None
         before = known.get(letter, Earlier())
         checks = tuple(against(letter, band.target, stroke) for stroke in own)
-        advice = None
+        now = tuple(Stroke(stroke.Lab, dict(before.added)) for stroke in own)
+        puddle, advice = (*before.strokes, *now), None
         if mix is not None:
-            now = tuple(Stroke(stroke.Lab, dict(before.added)) for stroke in own)
-            advice = advise(plan.box, mix, band.target.Lab, (*before.strokes, *now),
-                            _others(plan, letter))  # fmt: skip
-        held.append(Held(letter, mix, band.target, own, checks, advice, before.added))
+            advice = advise(plan.box, mix, band.target.Lab, puddle, _others(plan, letter))
+        one = Held(letter, mix, band.target, own, checks, advice, before.added, puddle=puddle)
+        held.append(replace(one, lesson=_lesson(plan.box, one)))
     return tuple(held)
+
+
+def teach_box(box: Box, held: Sequence[Held]) -> tuple[Box, tuple[Lesson, ...]]:
+    """The box as strokes teach it, one band after the other, and what each taught."""
+    lessons = []
+    for one in held:
+        lesson = _lesson(box, one)
+        if lesson is not None:
+            box = with_lesson(box, lesson)
+            lessons.append(lesson)
+    return box, tuple(lessons)
+
+
+def _lesson(box: Box, held: Held) -> Lesson | None:
+    if held.mix is None:
+        return None
+    return lesson_of(box, held.mix, held.puddle, held.strokes, held.advice)
 
 
 def against(letter: str, target: ColourReading, stroke: FoundStroke) -> BandCheck:

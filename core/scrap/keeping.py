@@ -14,8 +14,8 @@ from core.paint.planned import MixPlan
 from core.pictures import PictureStore
 from core.scrap.held import Earlier, Held
 from core.scrap.kept import MOST_SCRAPS, Parts, ScrapEntry, added_now, same_puddle
+from core.scrap.model import Stroke
 from core.scrap.paper import Floats32
-from core.scrap.puddle import Stroke
 from core.scrap.strokes import FoundStroke, Scrap
 
 _AROUND = 0.35  # of a stroke's sides: the paper kept around it

@@ -11,9 +11,10 @@ from numpy.typing import NDArray
 
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix
-from core.paint.own.known import mix_known
-from core.paint.pigment.card_paint import Trust
+from core.paint.own.known import floor_of
+from core.paint.pigment.card_paint import CardPaint, Trust
 from core.paint.pigment.fast_film import coarse_Lab
+from core.paint.pigment.film import film_over, paper_inside, through_surface
 from core.paint.pigment.paint import Paint
 from core.paint.pigment.pigments import Pigments
 
@@ -26,6 +27,34 @@ class buys is another maker's (assumed, as in the design's simulator)."""
 
 FILM_ERROR = 0.7
 """What the film is off by in washes of measured paints, CIEDE2000 (DEVELOPERS.md)."""
+
+OWN_LEFT = 0.05
+"""Spread of the log of an own paint's strength beside what its card leaves open: the class paints
+with the very tube the card was painted with."""
+
+_BANDS = 41
+
+
+@dataclass(frozen=True, eq=False)
+class Ways:
+    """How an own paint may differ from what its card says.
+
+    Attributes
+    ----------
+    paint : int
+        Its number among the paints.
+    row : int
+        Among the box's pigments.
+    at : slice
+        Its places among all ways.
+    directions : ndarray, shape (ways, 82)
+        A standard deviation of log K and log S each.
+    """
+
+    paint: int
+    row: int
+    at: slice
+    directions: Floats
 
 
 @dataclass(frozen=True, eq=False)
@@ -44,8 +73,10 @@ class Paints:
     spread : ndarray, shape (paints,)
         Standard deviation of the log of each one's strength.
     error : float
-        What the film's colour of the mix may be off by (CIEDE2000): more with paints known from
-        a card alone.
+        What the film's colour of the mix may be off by (CIEDE2000), were its paints what they are
+        taken for: more with paints of one's own.
+    own : tuple of Ways
+        Of the paints known from a card alone, those of the mix first.
     """
 
     box: Box
@@ -54,14 +85,58 @@ class Paints:
     units: Floats
     spread: Floats
     error: float
+    own: tuple[Ways, ...] = ()
 
-    def Lab(self, loads: Floats) -> Floats:
-        """CIELAB, shape (..., 3), of loads, shape (..., paints), in millilitres."""
-        return self.box.pigments.Lab(loads @ self.units)
+    @property
+    def ways(self) -> int:
+        """In how many ways own paints may differ from what is known of them."""
+        return self.own[-1].at.stop if self.own else 0
 
-    def rough_Lab(self, loads: Floats) -> Floats:
-        """The same for loads of shape (n, paints), quick and within about 0.2 (CIEDE2000)."""
-        return coarse_Lab(loads @ self.units[:, list(self.few.searched)], self.few).astype(float)
+    @property
+    def mixed_ways(self) -> int:
+        """How many of these are of the mix's paints: they come first."""
+        return max((ways.at.stop for ways in self.own if ways.paint < self.mixed), default=0)
+
+    def Lab(self, loads: Floats, moved: Floats | None = None) -> Floats:
+        """CIELAB, shape (..., 3), of loads, shape (..., paints), in millilitres.
+
+        Parameters
+        ----------
+        moved : ndarray, shape (..., ways), optional
+            How far own paints are moved along their ways, in standard deviations.
+        """
+        data = self.box.pigments
+        if moved is None or not self.own:
+            return data.Lab(loads @ self.units)
+        pigment = 100 * loads @ self.units
+        K, S = pigment @ data.K, pigment @ data.S
+        for ways in self.own:
+            load = 100 * loads[..., ways.paint, None] * self.units[ways.paint, ways.row]
+            more = np.expm1(moved[..., ways.at] @ ways.directions)
+            K = K + load * data.K[ways.row] * more[..., :_BANDS]
+            S = S + load * data.S[ways.row] * more[..., _BANDS:]
+        S = S / (1 + data.crowding * pigment.sum(axis=-1)[..., None])
+        R = through_surface(film_over(K, S, paper_inside(data.paper)))
+        return data.spectrum_to_Lab(R)
+
+    def rough_Lab(self, loads: Floats, moved: Floats | None = None) -> Floats:
+        """The same for loads of shape (n, paints), quick and within about 0.2 (CIEDE2000).
+
+        Parameters
+        ----------
+        moved : ndarray, shape (ways,), optional
+            The same for all of them.
+        """
+        few = self.few if moved is None or not self.own else self._moved(moved)
+        return coarse_Lab(loads @ self.units[:, list(few.searched)], few).astype(float)
+
+    def _moved(self, moved: Floats) -> Pigments:
+        K, S = self.few.K.copy(), self.few.S.copy()
+        for ways in self.own:
+            more = np.exp(moved[ways.at] @ ways.directions)
+            K[ways.row] *= more[:_BANDS]
+            S[ways.row] *= more[_BANDS:]
+        return replace(self.few, K=K, S=S)
 
     @cached_property
     def few(self) -> Pigments:
@@ -95,22 +170,36 @@ def paints_for(box: Box, mix: Mix) -> Paints:
         mixed=len(mix.keys),
         units=np.stack([box.load_vector({key: 1.0}) for key in keys]),
         spread=np.array([strength_spread(box.paint(key)) for key in keys]),
-        error=_film_error(box, mix),
+        error=max(FILM_ERROR, floor_of(box, mix.keys)),
+        own=_own_ways(box, keys),
     )
 
 
-def _film_error(box: Box, mix: Mix) -> float:
-    known = mix_known(box, mix.loads_ml)
-    return FILM_ERROR if known is None else max(known.error, FILM_ERROR)
+def _own_ways(box: Box, keys: tuple[str, ...]) -> tuple[Ways, ...]:
+    found: list[Ways] = []
+    start = 0
+    for number, key in enumerate(keys):
+        card = box.paint(key).card
+        if card is not None and card.directions:
+            at = slice(start, start + len(card.directions))
+            directions = np.array(card.directions)
+            found.append(Ways(number, box.pigments.index(box.paint(key).pigment), at, directions))
+            start = at.stop
+    return tuple(found)
 
 
 def strength_spread(paint: Paint) -> float:
-    """How far a paint's strength may be from what is known of it, natural log."""
-    return STRENGTH_SPREAD if paint.card is None else _own_spread(paint.card.trust)
+    """How far a paint's strength may be from what is known of it, natural log.
+
+    Of a paint known from a card what is beside the ways its card leaves open.
+    """
+    return STRENGTH_SPREAD if paint.card is None else _own_spread(paint.card)
 
 
-def _own_spread(trust: Trust) -> float:
-    """The same of a paint known from a card: the washes matched there fix its strength."""
+def _own_spread(card: CardPaint) -> float:
+    if card.directions:
+        return OWN_LEFT
+    trust: Trust = card.trust
     match trust:
         case "known well":
             return 0.12

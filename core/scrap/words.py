@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from typing import assert_never
 
 from core.i18n import translate
@@ -9,6 +10,8 @@ from core.paint.box.box import Box
 from core.paint.box.names import paint_name
 from core.paint.mixture.mix import Mix
 from core.paint.mixture.shortfall import verdict
+from core.paint.pigment.card_paint import Trust
+from core.paint.words.own import own_paints_text
 from core.paint.words.parts import parts_text
 from core.reading.quality import COLOUR_QUALITIES, Verdict
 from core.reading.reading import read_colour
@@ -18,6 +21,7 @@ from core.scrap.advice import Addition, Advice
 from core.scrap.held import Held
 from core.scrap.kept import Parts
 from core.scrap.strokes import Doubt
+from core.scrap.teach import Lesson
 from core.sheet.findings.words import quality_remark
 from core.sheet.result import BandCheck
 from core.words.lists import listed, sentence_case
@@ -137,6 +141,9 @@ def advice_sentences(held: Held, box: Box, wording: Wording) -> tuple[str, ...]:
                 paint=paint_name(box.paint(advice.got_in))
             )
         )
+    doubted = own_paints_text(box, mix) if advice.deed == "add" else ""
+    if doubted:
+        said.append(doubted)
     if advice.serves is not None:
         said.append(
             translate(
@@ -194,6 +201,72 @@ def _near(said: Verdict) -> str:
             return translate("scrap", "nearer, still off")
         case _:
             assert_never(said)
+
+
+def teach_question(box: Box, lesson: Lesson) -> str:
+    """ "Let this scrap teach the box what your crimson is?"."""
+    text = (
+        translate("scrap", "Let this scrap teach the box what your {paints} is?")
+        if len(lesson.paints) == 1
+        else translate("scrap", "Let this scrap teach the box what your {paints} are?")
+    )
+    return text.format(paints=_names(box, lesson.paints))
+
+
+def teaching_hint(box: Box, lesson: Lesson) -> str:
+    """The same for the command line, with the switch that says yes."""
+    return translate(
+        "scrap", "With --teach BOX this scrap teaches the box what {paints} really does."
+    ).format(paints=_names(box, lesson.paints))
+
+
+def nothing_taught(box: Box) -> str:
+    """Why strokes teach a box nothing."""
+    if not any(paint.card is not None for paint in box.paints):
+        return translate(
+            "scrap",
+            "This box has no paint of a swatch card that a scrap could teach it more of: read a "
+            "card first (gradewash paints).",
+        )
+    return translate(
+        "scrap",
+        "These strokes teach the box nothing: their mixes hold no paint of your card, they taught "
+        "it before, another paint got in, or the photo leaves them in doubt.",
+    )
+
+
+def taught_sentence(box: Box, keys: Sequence[str]) -> str:
+    """What the box has learned: "Crimson is now known well, from your card and 3 scraps."."""
+    said = []
+    for key in keys:
+        card = box.paint(key).card
+        if card is None:
+            continue
+        count = len(card.scraps)
+        text = (
+            translate("scrap", "{paint} is {trust} and a scrap.")
+            if count == 1
+            else translate("scrap", "{paint} is {trust} and {count} scraps.")
+        )
+        name = sentence_case(paint_name(box.paint(key)))
+        said.append(text.format(paint=name, trust=_known(card.trust), count=count))
+    return " ".join(said)
+
+
+def _known(trust: Trust) -> str:
+    match trust:
+        case "known well":
+            return translate("scrap", "now known well, from your card")
+        case "roughly":
+            return translate("scrap", "now known roughly, from your card")
+        case "stands in":
+            return translate("scrap", "still hardly known, from your card")
+        case _:
+            assert_never(trust)
+
+
+def _names(box: Box, keys: Iterable[str]) -> str:
+    return listed([paint_name(box.paint(key)) for key in keys])
 
 
 def doubt_text(doubt: Doubt) -> str:

@@ -2,7 +2,8 @@
 
 Of a paint: `{"K": [41], "S": [41], "directions": [[82], ...], "spread": 2.1, "trust": "roughly",
 "light": "window", "prior": 1, "readings": [[field, at, partner, L, a, b], ...]}`. K and S are per
-hundredth of a millilitre, 380 to 780 nm. Of a printed card: `{"code": "GWS...", "rows": [{"name":
+hundredth of a millilitre, 380 to 780 nm. Where scraps taught it more: `"scraps": [[{"own_sky_blue":
+2, "crimson": 1}, L, a, b], ...]`. Of a printed card: `{"code": "GWS...", "rows": [{"name":
 "sky blue", "like": "cerulean_blue", "partners": ["own_ultramarine", "own_mid_yellow"]}]}`.
 """
 
@@ -14,7 +15,14 @@ from core.errors import BoxError
 from core.file_sentences import clean_text
 from core.i18n import translate
 from core.paint.box.swatch_card import ROWS, SwatchCard, SwatchRow, is_code
-from core.paint.pigment.card_paint import LIGHTS, TRUSTS, CardPaint, Reading
+from core.paint.pigment.card_paint import (
+    LIGHTS,
+    MOST_TAUGHT,
+    TRUSTS,
+    CardPaint,
+    Reading,
+    TaughtScrap,
+)
 from core.paint.pigment.catalogue import CATALOGUE
 
 MAX_CARDS = 20
@@ -22,6 +30,7 @@ _BANDS = 41
 _MOST_DIRECTIONS, _MOST_READINGS = 4, 60
 _MOST, _MOST_LOG = 1e4, 20.0
 _MAX_NAME, _MAX_KEY = 80, 120
+_MOST_MIXED = 12
 
 
 def damaged_card() -> str:
@@ -34,7 +43,7 @@ def damaged_card() -> str:
 
 def card_to_json(card: CardPaint) -> dict[str, object]:
     """A fitted paint as plain JSON values; five digits are more than the fit knows."""
-    return {
+    value: dict[str, object] = {
         "K": [_short(value) for value in card.K],
         "S": [_short(value) for value in card.S],
         "directions": [[_short(value) for value in way] for way in card.directions],
@@ -47,6 +56,9 @@ def card_to_json(card: CardPaint) -> dict[str, object]:
             for one in card.readings
         ],
     }
+    if card.scraps:
+        value["scraps"] = [[dict(one.parts), *one.Lab] for one in card.scraps]
+    return value
 
 
 def card_from_json(value: object) -> CardPaint:
@@ -62,7 +74,7 @@ def card_from_json(value: object) -> CardPaint:
     K = _numbers(value.get("K"), _BANDS, 0.0, _MOST)
     S = _numbers(value.get("S"), _BANDS, 0.0, _MOST)
     ways = value.get("directions")
-    readings = value.get("readings", [])
+    readings, scraps = value.get("readings", []), value.get("scraps", [])
     trust, light, prior = value.get("trust"), value.get("light"), value.get("prior")
     spread = _numbers([value.get("spread")], 1, 0.0, _MOST)[0]
     if (
@@ -71,6 +83,8 @@ def card_from_json(value: object) -> CardPaint:
         or len(ways) > _MOST_DIRECTIONS
         or not isinstance(readings, list)
         or len(readings) > _MOST_READINGS
+        or not isinstance(scraps, list)
+        or len(scraps) > MOST_TAUGHT
         or trust not in TRUSTS
         or light not in LIGHTS
         or not isinstance(prior, int)
@@ -85,6 +99,7 @@ def card_from_json(value: object) -> CardPaint:
         light,
         prior,
         tuple(map(_reading, readings)),
+        tuple(map(_taught, scraps)),
     )
 
 
@@ -142,6 +157,20 @@ def _reading(value: object) -> Reading:
         raise BoxError(damaged_card())
     L, a, b = _numbers(Lab, 3, -500.0, 500.0)
     return Reading(int(field), _numbers([at], 1, 0.0, 1.0)[0], (L, a, b), partner)
+
+
+def _taught(value: object) -> TaughtScrap:
+    if not isinstance(value, list) or len(value) != 4 or not isinstance(value[0], dict):
+        raise BoxError(damaged_card())
+    parts, *Lab = value
+    keys = list(parts)
+    if not 1 <= len(keys) <= _MOST_MIXED or not all(
+        isinstance(key, str) and len(key) <= _MAX_KEY for key in keys
+    ):
+        raise BoxError(damaged_card())
+    counts = _numbers(list(parts.values()), len(keys), 0.0, _MOST)
+    L, a, b = _numbers(Lab, 3, -500.0, 500.0)
+    return TaughtScrap(tuple(zip(keys, counts, strict=True)), (L, a, b))
 
 
 def _numbers(value: object, many: int, least: float, most: float) -> tuple[float, ...]:

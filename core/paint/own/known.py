@@ -7,7 +7,7 @@ adjusted as a painter would: a wash that is only stronger or weaker is no error.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 import numpy as np
@@ -154,6 +154,19 @@ def mix_known(box: Box, loads_ml: Mapping[str, float]) -> MixKnown | None:
         error = max(error, CREAM_ERROR)
     own = tuple(sorted(cards, key=lambda key: -spreads[key]))
     return MixKnown(error, own, tuple(key for key in own if cards[key].trust == "stands in"))
+
+
+def floor_of(box: Box, keys: Iterable[str]) -> float:
+    """What a mix of some paints may be off by, CIEDE2000, were each of them what it is taken for.
+
+    0 where none of them is one's own.
+    """
+    own = [paint for key in keys if (paint := box.paint(key)).card is not None]
+    if not own:
+        return 0.0
+    yellow = any(paint.group == "yellow" for paint in own)
+    lights = [light_factor(paint.card.light) for paint in own if paint.card is not None]
+    return CAUTIOUS * _floor(yellow) * max(lights)
 
 
 def light_factor(light: Light) -> float:

@@ -37,6 +37,26 @@ class Reading:
     partner: str = ""
 
 
+MOST_TAUGHT = 40
+"""Scraps a paint remembers having learned from: the last ones."""
+
+
+@dataclass(frozen=True)
+class TaughtScrap:
+    """A dried stroke of a mix that taught the box what its paints are.
+
+    Attributes
+    ----------
+    parts : tuple of (paint key, parts)
+        Of the puddle, with what was added to it.
+    Lab : tuple of 3 floats
+        Beside its paper, under D65.
+    """
+
+    parts: tuple[tuple[str, float], ...]
+    Lab: tuple[float, float, float]
+
+
 @dataclass(frozen=True)
 class CardPaint:
     """A paint as it was fitted to its fields of a swatch card.
@@ -56,6 +76,8 @@ class CardPaint:
         Version of what was taken for likely before the card was seen.
     readings : tuple of Reading
         What it was fitted to, so that it can be fitted again.
+    scraps : tuple of TaughtScrap
+        What it learned from since.
     """
 
     K: tuple[float, ...]
@@ -66,6 +88,7 @@ class CardPaint:
     light: Light
     prior: int
     readings: tuple[Reading, ...] = ()
+    scraps: tuple[TaughtScrap, ...] = ()
 
     def __hash__(self) -> int:
         # A box is hashed often: forty numbers tell two paints apart as well as a thousand do.

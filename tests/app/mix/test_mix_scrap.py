@@ -6,6 +6,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from own_paint_tools import KEY, TRUE, WRONG
 from PIL import Image
 from PySide6.QtCore import QMimeData, QPoint, Qt, QUrl
 from PySide6.QtGui import QImage
@@ -13,7 +14,9 @@ from window_tools import wait_for_plan
 
 from app.mix.page import MixPage
 from app.window.pages import PAGES
+from core import mixing
 from core.paint.mixture.mix import make_mix
+from core.reading.reading import read_colour
 
 LEFT = Qt.MouseButton.LeftButton
 STROKES = 3
@@ -199,3 +202,60 @@ def test_another_study_clears_the_desk(page, picture, qtbot) -> None:
     bring(page, picture, qtbot)
     page.window_.document.begun.emit()
     assert page.scrap.desk.on_desk.read is None
+
+
+@pytest.fixture
+def own_page(page, qtbot) -> MixPage:
+    """The page with a box whose blue is known from a card, and wrongly."""
+    window = page.window_
+    with qtbot.waitSignal(window.planner.plan_changed, timeout=20_000):
+        window.document.change("box", mixing.choose_box(window.document.study, WRONG))
+    wait_for_plan(window, qtbot)
+    return page
+
+
+def bring_a_stroke_of_the_true_blue(page: MixPage, tmp_path: Path, qtbot) -> str:
+    plan = page.window_.planner.plan
+    band = next(b for b in plan.bands if b.classroom and KEY in b.classroom.mix.keys)
+    mix = band.classroom.mix
+    whole = sum(count for _, count in mix.parts)
+    vector = TRUE.load_vector({key: mix.load_ml * n / whole for key, n in mix.parts})
+    colour = read_colour(tuple(TRUE.pigments.Lab(vector).tolist()))
+    pixels = np.full((300, 460, 3), 226, np.uint8)
+    pixels[70:210, 150:300] = np.round(226 * np.clip(colour.srgb, 0, 1))
+    path = tmp_path / "blue.png"
+    Image.fromarray(pixels).save(path)
+    page.scrap.desk.add_path(path)
+    settle(page, qtbot)
+    page.scrap.desk.assign(band.letter)
+    settle(page, qtbot)
+    return band.letter
+
+
+def test_a_scrap_teaches_the_box_when_the_teacher_says_so(own_page, tmp_path, qtbot) -> None:
+    page = own_page
+    letter = bring_a_stroke_of_the_true_blue(page, tmp_path, qtbot)
+    document, stage = page.window_.document, page.rows.detail.scrap
+    assert "teach the box what your our blue is?" in stage.question.text()
+    assert stage.question.text() in stage.accessibleDescription()
+    assert stage.teach.isVisible()
+    said = []
+    page.window_.notices.shown.connect(lambda notice: said.append(notice.text))
+    old = document.study.box.paint(KEY).card
+    stage.teach.setFocus()
+    qtbot.keyClick(stage.teach, Qt.Key.Key_Space)
+    card = document.study.box.paint(KEY).card
+    assert card.spread < old.spread
+    assert len(card.scraps) == 1
+    assert [scrap.letter for scrap in document.study.scraps] == [letter]
+    assert said[-1].startswith("Our blue is ")
+    document.stack.undo()
+    assert document.study.box.paint(KEY).card == old
+    assert document.study.scraps == ()
+    wait_for_plan(page.window_, qtbot)
+
+
+def test_measured_paints_are_not_asked_about(page, picture, qtbot) -> None:
+    bring(page, picture, qtbot)
+    assert not page.rows.detail.scrap.question.isVisible()
+    assert not page.rows.detail.scrap.teach.isVisible()

@@ -8,11 +8,15 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from own_paint_tools import KEY, TRUE, WRONG
 from simulator.scraps import jpeg_of, scrap_photo
 
 from core.cli import run
 from core.paint.box.box import TWELVE_PAN
+from core.paint.box.box_file import open_box
 from core.paint.mixture.mix import make_mix
+from core.photo import open_photo
+from core.pipeline import plan_sky, propose_for, read_sky
 from core.scrap.kept import ScrapEntry
 from core.study_file.document import study_from_bytes, study_to_bytes
 
@@ -90,3 +94,61 @@ def test_scraps_kept_in_the_study_count_unless_the_puddle_is_fresh(
         assert run(command) == 0
         (band,) = json.loads(capsys.readouterr().out)["bands"]
         assert band["added"] == added
+
+
+@pytest.fixture
+def own_study(tmp_path: Path) -> tuple[Path, Path]:
+    """A study whose box has a paint from a card, and a scrap of a mix with it."""
+    study = tmp_path / "dusk.gradewash"
+    assert run(["new", SKY, "-o", str(study)]) == 0
+    opened = study_from_bytes(study.read_bytes())
+    ours = replace(opened.study, box=WRONG)
+    study.write_bytes(study_to_bytes(ours, opened.pictures))
+    photo = open_photo(SKY)
+    plan = plan_sky(read_sky(photo, propose_for(photo)), WRONG, ours.mix)
+    mix = next(
+        band.classroom.mix
+        for band in plan.bands
+        if band.letter == "A" and band.classroom is not None
+    )
+    assert KEY in mix.keys
+    whole = sum(count for _, count in mix.parts)
+    vector = TRUE.load_vector({key: mix.load_ml * n / whole for key, n in mix.parts})
+    L, a, b = TRUE.pigments.Lab(vector).tolist()
+    scrap = tmp_path / "scrap.jpg"
+    scrap.write_bytes(jpeg_of(scrap_photo([(L, a, b)], np.random.default_rng(3))))
+    return study, scrap
+
+
+def test_a_scrap_teaches_the_box_its_own_paint(
+    own_study: tuple[Path, Path], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    study, scrap = own_study
+    command = ["scrap", str(study), str(scrap), "--band", "a"]
+    capsys.readouterr()
+    assert run([*command, "--json"]) == 0
+    (band,) = json.loads(capsys.readouterr().out)["bands"]
+    assert band["teaches"][KEY]["scraps"] == 1
+    box = tmp_path / "taught.json"
+    assert run([*command, "--teach", str(box)]) == 0
+    out = " ".join(capsys.readouterr().out.split())
+    assert "With --teach BOX this scrap teaches the box" in out
+    assert "from your card and a scrap. Wrote taught.json." in out
+    card = open_box(box).paint(KEY).card
+    old = WRONG.paint(KEY).card
+    assert card is not None
+    assert old is not None
+    assert card.spread < old.spread
+    assert run([*command, "--teach", str(box)]) == 2  # it is there already
+    capsys.readouterr()
+
+
+def test_a_box_of_measured_paints_is_not_taught(
+    scrap: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    box = tmp_path / "box.json"
+    assert run(["scrap", SKY, str(scrap), "--teach", str(box)]) == 2
+    error = capsys.readouterr().err
+    assert "read a card first" in error
+    assert error.count("\n") == 1
+    assert not box.exists()

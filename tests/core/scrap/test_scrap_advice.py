@@ -16,8 +16,9 @@ from core.paint.pigment.catalogue import CATALOGUE
 from core.paint.pigment.measured import measured_paints
 from core.scrap.additions import MOST_GROWN, judge_additions
 from core.scrap.advice import Advice, advise
+from core.scrap.model import Stroke
 from core.scrap.paints import paints_for
-from core.scrap.puddle import Stroke, estimate
+from core.scrap.puddle import estimate
 
 VIOLET = make_mix(TWELVE_PAN, {"ultramarine": 2, "crimson": 3}, 0.006)
 ORANGE = make_mix(TWELVE_PAN, {"mid_yellow": 3, "warm_red": 1}, 0.01)
