@@ -24,7 +24,8 @@ from core.words import family_name
 from core.words.lists import listed, sentence_case
 
 _STRENGTH_WEIGHT = 9.0  # said before any single band
-_TWICE, _HALF_AGAIN = 0.6, 1.7
+_THRICE, _TWICE = 0.38, 0.6  # of the photo's paint, or less
+_HALF_AGAIN, _DOUBLE = 1.7, 2.6  # times the photo's, or more
 
 
 def colour_steps(facts: Facts, most: int = 4) -> list[Advice]:
@@ -49,13 +50,23 @@ def _strength(facts: Facts) -> list[Advice]:
         return []
     share = facts.strength.share
     one = len(facts.bands) == 1
+    letters = tuple(band.letter for band in facts.bands)
+    if facts.too_much < 0 and facts.over_exposed:
+        text = translate(
+            "sheet",
+            "All of it looks too pale, but so does the paper: photograph the sheet a little darker "
+            "before you take more paint.",
+        )
+        return [Advice(_STRENGTH_WEIGHT, ("strength",), Finding("step", "value", letters, text))]
     if facts.too_much < 0:
         seen = (
             translate("sheet", "The wash is too pale: more paint in the same water")
             if one
             else translate("sheet", "All of it is too pale: more paint in the same water")
         )
-        if share <= _TWICE:
+        if share <= _THRICE:
+            much = translate("sheet", "about three times as much.")
+        elif share <= _TWICE:
             much = translate("sheet", "about twice as much.")
         else:
             much = translate("sheet", "about half as much again.")
@@ -65,12 +76,13 @@ def _strength(facts: Facts) -> list[Advice]:
             if one
             else translate("sheet", "All of it is too strong: more water to the same paint")
         )
-        if share >= _HALF_AGAIN:
+        if share >= _DOUBLE:
+            much = translate("sheet", "about three times as much.")
+        elif share >= _HALF_AGAIN:
             much = translate("sheet", "about twice as much.")
         else:
             much = translate("sheet", "about half as much again.")
     text = translate("sheet", "{seen}, {much}").format(seen=seen, much=much)
-    letters = tuple(band.letter for band in facts.bands)
     finding = Finding("step", "value", letters, f"{text} {_dries(facts)}")
     return [Advice(_STRENGTH_WEIGHT, ("strength",), finding)]
 
@@ -91,10 +103,13 @@ def _step(facts: Facts, cure: Cure) -> Advice:
     hue = cure.way in ("hue", "green")
     if cure.way == "green":
         text = _green_text(bands)
+    elif cure.way in ("enough", "less paint", "less water"):
+        text = _short(cure)
     else:
         seen = _hue_seen(bands) if hue else _seen(bands, whole, beyond=bool(facts.too_much))
         text = f"{seen} {_try(facts, cure)}"
-    about = "hue" if hue else "value" if cure.way in ("paint", "water") else "intensity"
+    strength = cure.way in ("paint", "water", "enough", "less paint", "less water")
+    about = "hue" if hue else "value" if strength else "intensity"
     return Advice(cure.weight, (f"colour {cure.way} {cure.touch}",),
                 Finding("step", about, letters, text))  # fmt: skip
 
@@ -126,6 +141,18 @@ def _short_forms(way: Way) -> tuple[str, str]:
         case "water":
             one = translate("sheet", "More water in band {letters}.")
             return one, translate("sheet", "More water in bands {letters}.")
+        case "enough":
+            one = translate("sheet", "Band {letters} has its strength: leave that mix as it is.")
+            more = translate(
+                "sheet", "Bands {letters} have their strength: leave those mixes as they are."
+            )
+            return one, more
+        case "less paint":
+            one = translate("sheet", "Band {letters} needs less extra paint than the others.")
+            return one, translate("sheet", "Bands {letters} need less extra paint than the others.")
+        case "less water":
+            one = translate("sheet", "Band {letters} needs less extra water than the others.")
+            return one, translate("sheet", "Bands {letters} need less extra water than the others.")
         case "clean":
             one = translate("sheet", "Fewer paints in band {letters}.")
             return one, translate("sheet", "Fewer paints in bands {letters}.")
@@ -235,6 +262,10 @@ def _green_text(bands: list[BandCheck]) -> str:
 
 
 def _try(facts: Facts, cure: Cure) -> str:
+    if cure.way == "paint" and facts.over_exposed:
+        return translate(
+            "sheet", "Photograph the sheet a little darker before you take more paint."
+        )
     if cure.way == "paint":
         return translate(
             "sheet", "Put more paint into the same water: a wash dries lighter than it looks wet."

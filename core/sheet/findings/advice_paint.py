@@ -77,7 +77,7 @@ def _seen_lines(facts: Facts, lines: list[LineCheck], high: bool) -> str:
 
 def _shift(facts: Facts, line: LineCheck) -> str:
     """How far a line is off: "6%", and "6% (1.1 cm)" where the size of the paper is known."""
-    pct = abs(line.shift_pct or 0.0)
+    pct = round(abs(line.shift_pct or 0.0))  # the length is that of the per cent told
     text = percent_text(pct)
     if facts.height_mm is None or facts.planned is None:
         return text

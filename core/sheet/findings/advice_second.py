@@ -26,6 +26,8 @@ def second_steps(facts: Facts) -> list[Advice]:
     groups: dict[Fault, list[BandCheck]] = {}
     for band in facts.to_cure:
         fault = _fault_of(band)
+        if fault == "lighter" and facts.over_exposed:
+            continue  # it may be the photo that is too pale
         if fault is not None and band.letter not in cured:
             groups.setdefault(fault, []).append(band)
     steps = []

@@ -16,7 +16,9 @@ from core.reading.wheel import FAMILIES, Family
 from core.sheet.findings.facts import Facts
 from core.sheet.result import BandCheck
 
-Way = Literal["paint", "water", "clean", "tone", "hue", "green"]
+Way = Literal[
+    "paint", "water", "enough", "less paint", "less water", "clean", "tone", "hue", "green"
+]
 
 WEIGHTS = {"value": 1.1, "hue": 1.0, "intensity": 0.95}
 MOST_GAP = 6.0
@@ -37,8 +39,10 @@ class Cure:
     Attributes
     ----------
     way : Way
-        "paint": more of it; "water": more of it; "clean": mix afresh from fewer paints; "tone":
-        tone down; "hue": a touch of the next primary; "green": keep yellow and blue apart.
+        "paint": more of it; "water": more of it; "enough", "less paint" and "less water": where
+        the strength of the whole sheet is cured, this band needs nothing of that, or less of it;
+        "clean": mix afresh from fewer paints; "tone": tone down; "hue": a touch of the next
+        primary; "green": keep yellow and blue apart.
     touch : str
         The family to take a touch of, for "hue".
     bands : tuple of BandCheck
@@ -122,10 +126,25 @@ def _way_of(facts: Facts, band: BandCheck) -> tuple[Way, Family | None] | None:
     if kind == (0, 0):
         return None
     if kind in ((1, 0), (1, -1)):
-        return "paint", None
+        return _beside_strength(facts, band, "paint"), None
     if kind in ((-1, 0), (-1, 1)):
-        return "water", None
+        return _beside_strength(facts, band, "water"), None
     return ("clean" if kind[1] < 0 else "tone"), None
+
+
+def _beside_strength(facts: Facts, band: BandCheck, way: Way) -> Way:
+    """More paint or water for a band; where the whole sheet is told to take more of the other, and
+    the band by itself wants no such thing, what to make of that."""
+    if facts.too_much == 0 or way == ("paint" if facts.too_much < 0 else "water"):
+        return way
+    plain = next(each for each in facts.bands if each.letter == band.letter)
+    lighter, stronger = kind_of(plain)
+    if (lighter, stronger) == (0, 0):
+        return "enough"
+    # Lighter as the whole sheet is, only less so.
+    if (lighter or -stronger) != -facts.too_much:
+        return way
+    return "less paint" if facts.too_much < 0 else "less water"
 
 
 def _hue_way(facts: Facts, band: BandCheck) -> tuple[Way, Family | None]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from core.reading.reading import BandReading
 from core.sheet.findings.compare import uneven_sides
@@ -47,6 +47,11 @@ class Facts:
         return 1 if self.strength.share > 1 else -1
 
     @property
+    def over_exposed(self) -> bool:
+        """Whether it may be the photo that is too pale, not the paint."""
+        return any(notice.key == "over-exposed" for notice in self.notices)
+
+    @property
     def missing(self) -> tuple[str, ...]:
         """Letters of the bands that are not on the sheet."""
         return tuple(self.bands[k].letter for k in self.washes.missing)
@@ -74,13 +79,41 @@ class Facts:
         return tuple(band for band in self.to_cure if uneven_sides(band) is not None)
 
 
+def on_washes(
+    edges: tuple[HardEdge, ...], blooms: tuple[Bloom, ...], there: str, letters: str
+) -> tuple[tuple[HardEdge, ...], tuple[Bloom, ...]]:
+    """Edges and blooms with the letters of the washes that are `there`, instead of missing ones."""
+
+    def above(letter: str) -> str | None:
+        return next((each for each in reversed(there) if each <= letter), None)
+
+    def below(letter: str) -> str | None:
+        return next((each for each in there if each >= letter), None)
+
+    def between(edge: HardEdge) -> HardEdge:
+        ends = (above(edge.letters[0]), below(edge.letters[-1]))
+        found = tuple(dict.fromkeys(letter for letter in ends if letter is not None))
+        return replace(edge, letters=found if len(edge.letters) > 1 else found[:1])
+
+    def within(bloom: Bloom) -> Bloom:
+        return replace(bloom, letter=above(bloom.letter) or below(bloom.letter) or bloom.letter)
+
+    if there == letters:
+        return edges, blooms
+    return tuple(map(between, edges)), tuple(map(within, blooms))
+
+
 def facts_of(check: SheetCheck, planned: Planned | None = None) -> Facts:
     """What can be said of a sheet that was checked; in the plan's terms, where there is one."""
+    letters = "".join(band.letter for band in check.band_checks)
+    gone = {letters[k] for k in check.washes.missing}
+    there = "".join(letter for letter in letters if letter not in gone)
+    edges, blooms = on_washes(check.hard_edges, check.blooms, there, letters)
     return Facts(
         check.band_checks,
         check.lines,
-        check.hard_edges,
-        check.blooms,
+        edges,
+        blooms,
         check.pale_corners,
         tuple(band.reference for band in check.band_checks),
         check.notices,

@@ -7,7 +7,7 @@ from core.reading.quality import COLOUR_QUALITIES, ColourQuality
 from core.sheet.findings.compare import worst_gap
 from core.sheet.findings.facts import Facts
 from core.sheet.findings.words import quality_word
-from core.sheet.result import Finding
+from core.sheet.result import BandCheck, Finding
 from core.words.lists import listed, sentence_case
 
 _MOST_LETTERS = 4
@@ -41,18 +41,26 @@ def praise_of(facts: Facts, *, second: bool) -> tuple[Finding, ...]:
 
 
 def _everything(facts: Facts) -> str:
+    """What matches; of lines that cannot be told nothing is said."""
     if not facts.lines:
         return translate("sheet", "The sheet matches the photo in hue, value and intensity.")
+    if not _all_placed(facts):
+        return translate("sheet", "Every band matches the photo in hue, value and intensity.")
     return translate(
         "sheet",
         "Every band matches the photo in hue, value and intensity, and every line is in its place.",
     )
 
 
+def _all_placed(facts: Facts) -> bool:
+    """Whether every line can be told, and is in its place."""
+    return bool(facts.lines) and all(line.verdict == "matches" for line in facts.lines)
+
+
 def _strength(facts: Facts) -> Finding | None:
     """Of a sheet that is right but for its strength: what is right, and that it is only that."""
     hues = [band for band in facts.bands if band.hue == "matches"]
-    told = [band for band in facts.bands if band.hue != "cannot tell"]
+    told = [band for band in facts.bands if band.hue != "cannot tell" or _colours_a_grey(band)]
     letters = tuple(band.letter for band in hues)
     if not hues:
         return None
@@ -61,14 +69,19 @@ def _strength(facts: Facts) -> Finding | None:
         more = translate("sheet", "Bands {letters} have the photo's hue.")
         text = (one if len(hues) == 1 else more).format(letters=listed(list(letters)))
         return Finding("praise", "hue", letters, text)
-    placed = [line for line in facts.lines if line.verdict == "matches"]
     if len(facts.bands) == 1:
         text = translate("sheet", "The hue is right: what is left is its strength.")
-    elif placed and not facts.lines_off:
+    elif _all_placed(facts):
         text = translate("sheet", "Hues and lines are right: what is left is the strength.")
     else:
         text = translate("sheet", "The hues are right: what is left is the strength.")
     return Finding("praise", "hue", letters, text)
+
+
+def _colours_a_grey(band: BandCheck) -> bool:
+    """Whether a band has a colour where the photo's is too grey to have a hue."""
+    stronger = band.whole is not None and band.whole.chroma_steps > 0
+    return band.hue == "cannot tell" and stronger and (band.intensity_gap or 0.0) > 1
 
 
 def _qualities(facts: Facts) -> Finding | None:
@@ -79,8 +92,10 @@ def _qualities(facts: Facts) -> Finding | None:
         quality
         for quality in COLOUR_QUALITIES
         if all(band.is_right(quality) for band in facts.bands)
+        # One side of a band lighter than the photo is a step of its own.
+        and not (quality == "value" and facts.uneven)
     ]
-    placed = bool(facts.lines) and all(line.verdict == "matches" for line in facts.lines)
+    placed = _all_placed(facts)
     if not matched:
         if not placed:
             return None

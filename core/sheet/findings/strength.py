@@ -17,6 +17,7 @@ from core.colour import XYZ_to_Lab, delta_E_2000, linear_to_XYZ
 from core.colour.lab import Lab_to_XYZ, XYZ_to_linear
 from core.colour.working_space import Floats
 from core.reading.reading import BandReading, ColourReading, read_colour
+from core.sheet.match.pairing import like_with_like
 from core.sheet.result import BandCheck, Strength
 
 TOO_PALE, TOO_STRONG = 0.84, 1.2
@@ -24,6 +25,8 @@ TOO_PALE, TOO_STRONG = 0.84, 1.2
 
 _TRIED = np.exp(np.linspace(np.log(0.2), np.log(4.0), 61))
 _EXPLAINED = 0.65  # what the strength must leave of the difference, as a share
+_CHROMAS = np.exp(np.linspace(np.log(0.3), np.log(2.0), 25))[:, None, None]
+_BETTER = 1.0  # dE00 by which paint greyed or purer throughout must not explain it better
 _FLOOR = 3.0  # dE00 that no sheet falls below: so much remains of a good explanation
 _SAME_WAY = 0.6  # of the bands that differ at all
 _DIFFERS = 0.25  # value steps
@@ -37,11 +40,8 @@ def strength_of(wanted: tuple[BandReading, ...], found: tuple[BandReading, ...])
     wanted, found : tuple of BandReading
         The photo's bands and the sheet's.
     """
-    pairs = [
-        (a.colour, b.colour)
-        for a, b in zip(wanted, found, strict=True)
-        if a.colour is not None and b.colour is not None
-    ]
+    both = (_alike(a, b) for a, b in zip(wanted, found, strict=True))
+    pairs = [(a, b) for a, b in both if a is not None and b is not None]
     if not pairs:
         return Strength()
     aims = np.array([a.Lab for a, _ in pairs])
@@ -53,12 +53,24 @@ def strength_of(wanted: tuple[BandReading, ...], found: tuple[BandReading, ...])
     if TOO_PALE <= share <= TOO_STRONG:
         return Strength(share)
     plain = float(np.minimum(delta_E_2000(aims, sheet), 25.0).mean())
-    explains = apart[best] <= max(_EXPLAINED * plain, _FLOOR)
+    duller = aims * np.concatenate([np.ones((len(_CHROMAS), 1, 1)), _CHROMAS, _CHROMAS], axis=2)
+    greyed = float(np.minimum(delta_E_2000(duller, sheet[None]), 25.0).mean(axis=1).min())
+    explains = apart[best] <= min(max(_EXPLAINED * plain, _FLOOR), greyed + _BETTER)
     steps = np.array([b.munsell.value - a.munsell.value for a, b in pairs])
     differ = np.abs(steps) > _DIFFERS
     way = steps > 0 if share < 1 else steps < 0
     same = bool(differ.any()) and float((way & differ).sum()) >= _SAME_WAY * len(pairs)
     return Strength(share, bool(explains) and same)
+
+
+def _alike(
+    wanted: BandReading, found: BandReading
+) -> tuple[ColourReading | None, ColourReading | None]:
+    """The two colours of a band that stand for its paint: cloud beside cloud, and all of the
+    photo's band beside a single wash."""
+    found = like_with_like(wanted, found)
+    one = wanted.second is not None and found.second is None
+    return wanted.as_one if one else wanted.colour, found.colour
 
 
 def stronger_Lab(Lab: Floats, share: Floats | float) -> Floats:

@@ -25,6 +25,7 @@ _ROWS = 256
 _STRIPS = 32
 _GAP = 0.010  # of the height, on either side of an edge
 _NEAR = 0.045  # of the height: how far an edge may be beside its place
+_BESIDE = (-0.9, -0.45, 0.0, 0.45, 0.9)  # of a bloom's radius, where the photo is looked at
 _SEEN = 0.10  # density, the three channels together: less paleness than this nobody sees
 _FLOOR = 0.06  # density: paint too thin to see has no meaningful ratio
 
@@ -126,12 +127,14 @@ def has_bloom(
         return True
     depth = _paleness(_even(density), x, y, radius)
     own = _even(strength * sky.density.sum(axis=-1))
-    there = on_photo(y, bands, sky.bands)
+    # A moon moves with its lines, or not: whoever copies it looks at the photo, not at the lines.
+    heights = {round(on_photo(y, bands, sky.bands), 2), round(y, 2)}
     aspect = density.shape[1] / len(density)
     seen = [
         _paleness(own, x + dx * radius / aspect, there + dy * radius, radius * size)
-        for dx in (-0.9, 0.0, 0.9)
-        for dy in (-0.9, 0.0, 0.9)
+        for there in heights
+        for dx in _BESIDE
+        for dy in _BESIDE
         for size in (0.4, 0.8, 1.2)  # a moon is small in the photo, and less so when it is blurred
     ]
     return max(seen) >= OWN_BLOOM * depth
