@@ -109,10 +109,18 @@ class Wrong:
     rng : numpy Generator
     box : Box
         Its black and white stay out.
+    camera : float
+        Spread of a reading, CIELAB; 0 for one that errs in nothing.
     """
 
-    def __init__(self, case: Case, rng: np.random.Generator, box: Box = TWELVE_PAN) -> None:
-        self.box, self.rng, self.case = box, rng, case
+    def __init__(
+        self,
+        case: Case,
+        rng: np.random.Generator,
+        box: Box = TWELVE_PAN,
+        camera: float = 1.0,
+    ) -> None:
+        self.box, self.rng, self.case, self.camera = box, rng, case, camera
         self.keys = [paint.key for paint in box.paints if paint.group not in ("black", "white")]
         self.units = np.stack([box.load_vector({key: 1.0}) for key in self.keys])
         count = int(rng.integers(2, 4))
@@ -149,7 +157,7 @@ class Wrong:
     def stroke(self, load_ml: float, off: float) -> tuple[float, float, float]:
         """Paint a stroke, let it dry, photograph it: CIELAB as the camera says."""
         load = load_ml * np.exp(self.rng.normal(0, off))
-        Lab = self.Lab_at(np.array([load]))[0] + self.rng.normal(0, 1, 3)
+        Lab = self.Lab_at(np.array([load]))[0] + self.camera * self.rng.normal(0, 1, 3)
         return float(Lab[0]), float(Lab[1]), float(Lab[2])
 
     def Lab_at(self, loads: Floats) -> Floats:
