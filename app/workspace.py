@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QMimeData, QSize
@@ -88,6 +89,9 @@ class Page(QWidget):
     def show_to_class(self) -> bool:
         """Show the class what this page has for it (F5); False leaves it to the window."""
         return False
+
+    def take_card(self, path: Path) -> None:
+        """Read a picture of a swatch card, on the page that does."""
 
     def take(self, mime: QMimeData) -> bool:
         """Use what is pasted while this page is shown; False leaves it to the window."""

@@ -42,6 +42,8 @@ class Opener(QObject):
         """What to do with a folder, where somebody can: its skies are looked through."""
         self.take_class: Callable[[Path], object] | None = None
         """What to do with the folder of a class set."""
+        self.take_card: Callable[[Path], object] | None = None
+        """What to do with a picture of a swatch card that was dropped or pasted."""
 
     def choose(self) -> None:
         """Ask for a file."""
@@ -110,11 +112,25 @@ class Opener(QObject):
                 None if self.take_many is None else partial(self.take_many, paths),
             )
         elif paths:
-            self.open_path(paths[0])
+            self._open_brought(paths[0])
         elif image is not None:
             name = translate("opening", "pasted picture")
             self._files.open(partial(_open_image, image, name))
         return bool(paths) or image is not None
+
+    def _open_brought(self, path: Path) -> None:
+        """Open what was dropped; a picture of a swatch card goes where cards are read."""
+        take_card = self.take_card
+        if take_card is None or path.is_dir() or path.suffix == ".json":
+            self.open_path(path)
+            return
+
+        def instead(found: Arrived) -> bool:
+            if found.card:
+                take_card(path)
+            return found.card
+
+        self._files.open(partial(_open_looking, path), path, instead=instead)
 
 
 def can_open(mime: QMimeData) -> bool:
@@ -124,6 +140,16 @@ def can_open(mime: QMimeData) -> bool:
 
 def _open_path(path: Path, progress: Progress, should_stop: ShouldStop) -> Arrived:
     return arrived(open_file(path, progress, should_stop))
+
+
+def _open_looking(path: Path, progress: Progress, should_stop: ShouldStop) -> Arrived:
+    """The same, and whether it is the picture of a swatch card."""
+    from core.swatches.read import shows_card  # deferred: start-up time
+
+    file = open_file(path, progress, should_stop)
+    if file.study is None and file.photo is not None and shows_card(file.photo.pixels, should_stop):
+        return Arrived(file, None, card=True)
+    return arrived(file)
 
 
 def _open_image(image: QImage, name: str, progress: Progress, should_stop: ShouldStop) -> Arrived:

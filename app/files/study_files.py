@@ -53,10 +53,14 @@ Act = Callable[[], object]
 
 @dataclass(frozen=True, eq=False)
 class Arrived:
-    """What came out of a file, with its picture for the screen; None where it has no photo."""
+    """What came out of a file, with its picture for the screen; None where it has no photo.
+
+    `card` says that the photo is that of a swatch card, where this was looked for.
+    """
 
     file: FromFile
     opened: OpenedPhoto | None
+    card: bool = False
 
 
 def arrived(file: FromFile) -> Arrived:
@@ -184,7 +188,13 @@ class StudyFiles(QObject):
             return
         self.leaving(self._begin_from_this)
 
-    def open(self, work: Work, path: Path | None = None, title: str | None = None) -> None:
+    def open(
+        self,
+        work: Work,
+        path: Path | None = None,
+        title: str | None = None,
+        instead: Callable[[Arrived], bool] | None = None,
+    ) -> None:
         """Open a photo or a study; what is open may be saved first, once that has succeeded.
 
         A photo for a study that has none yet becomes part of it.
@@ -197,9 +207,13 @@ class StudyFiles(QObject):
             The file it comes from: remembered, and where a study is saved again.
         title : str, optional
             The title of a photo's study, where it is not made from the file's name.
+        instead : callable, optional
+            Asked first with what arrived; True: it was taken elsewhere, and nothing is opened.
         """
 
         def done(found: Arrived) -> None:
+            if instead is not None and instead(found):
+                return
             if path is not None:
                 self._recent.add(path)
             if found.file.study is not None and path is not None:

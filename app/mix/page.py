@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMimeData, QPoint, QSize, Qt, QTimer
@@ -124,6 +125,9 @@ class MixPage(Page):
             self.plan.close_button.setFocus(Qt.FocusReason.TabFocusReason)
         elif self.plan_bar.isVisible():
             self.plan_bar.button.setFocus(Qt.FocusReason.TabFocusReason)
+
+    def take_card(self, path: Path) -> None:
+        self.box_edits.menu.swatches.read_from(path)
 
     def take(self, mime: QMimeData) -> bool:
         return self.rows.detail.scrap.isVisible() and self.scrap.take(mime)

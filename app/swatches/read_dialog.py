@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import get_args
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -20,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.drawing.fields import FieldMark, FieldsView, Quad
 from app.errors import sentence_of
+from app.files.brought import paths_in
 from app.files.file_dialogs import ask_to_open, photos
 from app.look import look
 from app.look.space import GROUP, INSIDE, WITHIN
@@ -80,6 +82,7 @@ class ReadCardDialog(QDialog):
         self._make_controls()
         self._lay_out()
         self._ring = FocusRing(self)
+        self.setAcceptDrops(True)
         self.open_picture(path)
 
     @property
@@ -107,6 +110,17 @@ class ReadCardDialog(QDialog):
         self._show_paints()
         self._work.run(finding(path), self._on_found, self._on_failed)
         self._follow()
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if paths_in(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Another picture of the card."""
+        paths = paths_in(event.mimeData())
+        if paths:
+            self.open_picture(paths[0])
+            event.acceptProposedAction()
 
     def done(self, result: int) -> None:
         self._work.cancel()
@@ -287,9 +301,9 @@ class ReadCardDialog(QDialog):
             self._say(
                 translate(
                     "swatches",
-                    "The card's marks were not found. Drag the four rings to the middles of the "
-                    "black marks; the one without a white ring is at the card's bottom right. By "
-                    "keys: 1 to 4 choose a ring, arrows move it.",
+                    "No swatch card was found in this picture. Is it another one? Else drag the "
+                    "four rings to the middles of its black marks; the one without a white ring "
+                    "is at the card's bottom right. By keys: 1 to 4 choose a ring, arrows move it.",
                 )
             )
             return

@@ -151,6 +151,7 @@ class Window(QMainWindow):
         self.opener.take_many = lambda paths: self.class_actions.take_many(paths)
         self.opener.take_class = lambda path: self.class_actions.open_path(path)
         self.opener.take_folder = self.choose_sky
+        self.opener.take_card = self._read_swatch_card
         self._menus = WindowMenus(
             self,
             self.header,
@@ -344,6 +345,11 @@ class Window(QMainWindow):
         name = translate("window", "Gradewash")
         self.setWindowTitle(f"{title.replace('[*]', '[ * ]')} - {name}" if title else name)
         self.setWindowModified(False)
+
+    def _read_swatch_card(self, path: Path) -> None:
+        """A picture of a swatch card was brought: it is read on the Mix page."""
+        self.show_page(next(i for i, kind in enumerate(PAGES) if kind.key == "mix"))
+        self.page("mix").take_card(path)
 
     def paste(self) -> None:
         """The page shown has the first say; else it is a photo to open."""

@@ -7,7 +7,7 @@ import json
 from pathlib import Path
 from typing import Any
 
-from core.cli.layout import say, terminal_width
+from core.cli.layout import fold, say, terminal_width
 from core.cli.opening import opened
 from core.cli.report import Report, report_as_json, report_in_words
 from core.errors import UsageError
@@ -15,10 +15,14 @@ from core.file_sentences import shown_name
 from core.i18n import translate
 from core.paint.box.names import box_name, paint_name
 from core.pipeline import propose_for, read_sky
+from core.reading.reading import read_colour
 from core.reading.wording import Wording
+from core.scrap.kept import tries_of
+from core.scrap.words import advised_sentence
 from core.sheet.findings.words import quality_word
 from core.study import Study
 from core.study_file.opening import FromFile
+from core.words.phrases import colour_sentence_part
 from core.worksheet.worksheet import QUALITIES, SheetPage
 
 
@@ -78,6 +82,17 @@ def _as_json(study: Study, report: Report | None) -> dict[str, Any]:
             }
             for sheet, page in zip(study.sheets, study.worksheet.pages, strict=True)
         ],
+        "scraps": [
+            {
+                "letter": scrap.letter,
+                "Lab": [round(part, 2) + 0.0 for part in scrap.Lab],
+                "srgb": read_colour(scrap.Lab).hex,
+                "parts": dict(scrap.parts),
+                "added": dict(scrap.added),
+                "advised": None if scrap.advised is None else dict(scrap.advised),
+            }
+            for scrap in study.scraps
+        ],
         "student_code": study.worksheet.student_code,
         "class_code": study.worksheet.class_code,
         "remark": study.worksheet.remark,
@@ -107,6 +122,9 @@ def _in_words(study: Study, report: Report | None) -> str:
     for number in (1, 2):
         parts.append("")
         parts.extend(_sheet_in_words(study, number))
+    if study.scraps:
+        parts.append("")
+        parts.extend(fold(line, terminal_width()) for line in _scraps_in_words(study))
     if study.worksheet.remark:
         remark = translate("command line", "The teacher's remark: {text}")
         parts.extend(["", remark.format(text=study.worksheet.remark)])
@@ -134,6 +152,18 @@ def _sheet_in_words(study: Study, number: int) -> list[str]:
     if page.change_first:
         first_change = translate("command line", "To change first: {quality}.")
         lines.append(first_change.format(quality=quality_word(page.change_first)))
+    return lines
+
+
+def _scraps_in_words(study: Study) -> list[str]:
+    """Every dried stroke that is kept, band by band, try by try."""
+    lines = []
+    for letter in sorted({scrap.letter for scrap in study.scraps}):
+        for number, scrap in enumerate(tries_of(study.scraps, letter), 1):
+            text = translate("command line", "Scrap of band {letter}, try {n}: {colour}. {advised}")
+            colour = colour_sentence_part(read_colour(scrap.Lab), Wording())
+            advised = advised_sentence(study.box, scrap)
+            lines.append(text.format(letter=letter, n=number, colour=colour, advised=advised))
     return lines
 
 

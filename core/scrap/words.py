@@ -19,7 +19,7 @@ from core.reading.wording import Wording
 from core.scrap.additions import TOUCH
 from core.scrap.advice import Addition, Advice
 from core.scrap.held import Held
-from core.scrap.kept import Parts
+from core.scrap.kept import Parts, ScrapEntry
 from core.scrap.strokes import Doubt
 from core.scrap.teach import Lesson
 from core.sheet.findings.words import quality_remark
@@ -90,6 +90,17 @@ def same_puddle_sentence(box: Box, added: Parts) -> str:
     return translate("scrap", "Taken as the same puddle, with {additions} added.").format(
         additions=additions
     )
+
+
+def advised_sentence(box: Box, scrap: ScrapEntry) -> str:
+    """What was said of a kept scrap: "Advised: add 1 part of crimson."."""
+    if scrap.advised is None:
+        return translate("scrap", "Advised: begin again.")
+    known = [(key, parts) for key, parts in scrap.advised if key in box.by_key]
+    if not known:
+        return translate("scrap", "Advised: add no paint.")
+    additions = listed([amount_text(box, key, parts) for key, parts in known])
+    return translate("scrap", "Advised: add {additions}.").format(additions=additions)
 
 
 def water_text(thinning: float) -> str:

@@ -57,6 +57,11 @@ def find_card(
     return (None if quad is None else _as_shares(quad, pixels)), code
 
 
+def shows_card(pixels: NDArray[np.uint8], should_stop: ShouldStop | None = None) -> bool:
+    """Whether a picture, (h, w, 3) uint8, shows a swatch card's four marks."""
+    return find_marks(grey_of(pixels), should_stop) is not None
+
+
 def read_card(
     pixels: NDArray[np.uint8],
     corners: Corners,

@@ -8,10 +8,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 from PIL import Image
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDropEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from simulator.swatch_photos import LOADS, Stroke, painted, printed
+from window_tools import draw_sky, wait_until_still
 
 from app.cards import ask
 from app.cards.paper import PAPERS
@@ -195,3 +197,41 @@ def test_a_name_twice_is_said_and_nothing_is_written(qtbot) -> None:
     dialog.add("Lemon yellow", "lemon_yellow")
     dialog.save()
     assert "stands twice" in dialog._status.text()
+
+
+def dropped(path: Path) -> QMimeData:
+    mime = QMimeData()
+    mime.setUrls([QUrl.fromLocalFile(str(path))])
+    return mime
+
+
+def test_a_card_dropped_on_the_window_is_read_and_a_photo_is_opened(
+    scans, sky_window, qtbot, tmp_path
+) -> None:
+    window = sky_window
+    study = window.document.study
+    window.opener.open_mime(dropped(scans / "scan.png"))
+    qtbot.waitUntil(
+        lambda: isinstance(QApplication.activeModalWidget(), ReadCardDialog), timeout=20_000
+    )
+    dialog = QApplication.activeModalWidget()
+    qtbot.waitUntil(lambda: not dialog.working, timeout=20_000)
+    assert window.document.study == study
+    # Another picture may be dropped on it; one without a card says so.
+    sky = draw_sky(tmp_path / "sky.png")
+    brought = dropped(sky)  # the event does not keep it alive
+    drop = QDropEvent(
+        QPointF(50, 50),
+        Qt.DropAction.CopyAction,
+        brought,
+        Qt.MouseButton.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    dialog.dropEvent(drop)
+    qtbot.waitUntil(lambda: not dialog.working, timeout=20_000)
+    assert "No swatch card was found" in dialog._status.text()
+    dialog.reject()
+    with qtbot.waitSignal(window.reader.photo_changed, timeout=20_000):
+        window.opener.open_mime(dropped(sky))
+    wait_until_still(window, qtbot)
+    assert window.document.study.photo_name == "sky.png"

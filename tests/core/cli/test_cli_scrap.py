@@ -152,3 +152,33 @@ def test_a_box_of_measured_paints_is_not_taught(
     assert "read a card first" in error
     assert error.count("\n") == 1
     assert not box.exists()
+
+
+def test_scraps_are_shown_with_the_study(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    study = tmp_path / "dusk.gradewash"
+    assert run(["new", SKY, "-o", str(study)]) == 0
+    opened = study_from_bytes(study.read_bytes())
+    picture = opened.study.photo
+    assert picture is not None
+    parts, Lab = (("crimson", 1), ("mid_yellow", 2)), (65.0, 30.0, 25.0)
+    scraps = tuple(
+        ScrapEntry(picture, letter, Lab, parts, 0.01, (), advised)
+        for letter, advised in (("D", (("crimson", 1.0),)), ("A", None), ("D", ()))
+    )
+    study.write_bytes(study_to_bytes(replace(opened.study, scraps=scraps), opened.pictures))
+    capsys.readouterr()
+    assert run(["show", str(study)]) == 0
+    out = " ".join(capsys.readouterr().out.split())
+    first, second, third = (
+        out.index(f"Scrap of band {name}:") for name in ("A, try 1", "D, try 1", "D, try 2")
+    )
+    assert first < second < third
+    assert "Advised: begin again." in out[first:second]
+    assert "Advised: add 1 part of crimson." in out[second:third]
+    assert "Advised: add no paint." in out[third:]
+    assert run(["show", str(study), "--json"]) == 0
+    shown = json.loads(capsys.readouterr().out)["scraps"]
+    assert [one["letter"] for one in shown] == ["D", "A", "D"]
+    assert [one["advised"] for one in shown] == [{"crimson": 1.0}, None, {}]
