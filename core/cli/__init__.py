@@ -14,10 +14,12 @@ import os
 import sys
 from collections.abc import Mapping, Sequence
 from importlib import import_module
+from pathlib import Path
 
 from core.cli.layout import complain
 from core.cli.parser import Parser
 from core.errors import GradewashError, UsageError
+from core.file_sentences import why_not_read
 from core.i18n import translate
 from core.version import program_version
 
@@ -66,6 +68,9 @@ def run(argv: Sequence[str], extra: Mapping[str, str] | None = None) -> int:
         _drop_output()
         return 0
     except OSError as error:
+        if error.errno == errno.ENAMETOOLONG:  # wherever a name was first tried
+            complain(why_not_read(Path(), error))
+            return 2
         if error.errno not in _OUTPUT_FAILED:
             raise
         _drop_output()
@@ -124,6 +129,7 @@ def _run(argv: list[str], commands: Mapping[str, str]) -> int:
                 name=name, names=", ".join(commands)
             )
         )
+    _refuse_empty(rest)
     module = import_module(commands[name])
     parser = Parser(prog=f"gradewash {name}")
     module.add_arguments(parser)
@@ -132,6 +138,19 @@ def _run(argv: list[str], commands: Mapping[str, str]) -> int:
     except SystemExit:  # after --help
         return 0
     return int(module.run(args))
+
+
+def _refuse_empty(arguments: Sequence[str]) -> None:
+    """An empty name would stand for the folder that one is in, which nobody means by it."""
+    if "" not in arguments:
+        return
+    before = arguments[arguments.index("") - 1] if arguments[0] else ""
+    if before in ("-o", "--output"):
+        return  # says so itself
+    if before.startswith("-"):
+        text = translate("command line", "{option} needs a value: give it one, or leave it out.")
+        raise UsageError(text.format(option=before))
+    raise UsageError(translate("command line", "An empty name means no file and no folder."))
 
 
 def _overview(commands: Mapping[str, str]) -> str:

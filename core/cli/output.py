@@ -11,7 +11,9 @@ from core.files import why_not_writable
 from core.i18n import translate
 
 
-def output_path(asked: str, source: Path, suffix: str, *, replace: bool) -> Path:
+def output_path(
+    asked: str, source: Path, suffix: str, *, replace: bool, also: tuple[str, ...] = ()
+) -> Path:
     """The file to write.
 
     Parameters
@@ -21,7 +23,10 @@ def output_path(asked: str, source: Path, suffix: str, *, replace: bool) -> Path
     source : Path
         What is read: never replaced.
     replace : bool
-        Whether another file that is there already may be.
+        Whether another file that is there already may be; one with another ending than `suffix`
+        may not, for it is hardly an older one of the same.
+    also : tuple of str
+        Further endings of what this command writes.
 
     Raises
     ------
@@ -56,6 +61,12 @@ def output_path(asked: str, source: Path, suffix: str, *, replace: bool) -> Path
                 "command line",
                 "{name} is there already: choose another name with -o, or replace it with --force.",
             ).format(name=shown_name(path))
+        )
+    if path.exists() and path.suffix.lower() not in (suffix, *also):
+        raise UsageError(
+            translate(
+                "command line", "{name} is there already and is no {ending}: choose another name."
+            ).format(name=shown_name(path), ending=suffix)
         )
     return path
 

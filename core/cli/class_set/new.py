@@ -75,6 +75,12 @@ def run(args: argparse.Namespace) -> int:
     """Make the folder, say what is in it."""
     folder = Path(args.folder)
     _refuse_halves(args)
+    if folder.exists() and not folder.is_dir():
+        raise UsageError(
+            translate("command line", "{name} is not a folder: give one for the class set.").format(
+                name=shown_name(folder)
+            )
+        )
     notices: tuple[str, ...] = ()
     if args.source is not None:
         class_set = _next(Path(args.source), folder, args)

@@ -50,7 +50,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Make the table and write it."""
     folder = Path(args.folder)
-    output = output_path(args.output, folder / FILE_NAME, ".csv", replace=True)
+    output = output_path(args.output, folder / FILE_NAME, ".csv", replace=True, also=(".xlsx",))
     kind = output.suffix.lower()
     if kind not in (".csv", ".xlsx"):
         raise UsageError(

@@ -220,3 +220,62 @@ def test_interrupted_at_any_moment_it_is_silent(sky) -> None:
         assert error == b""
         assert process.returncode in (0, 130, -signal.SIGINT)
     assert all(name.endswith((".gradewash", ".jpg")) for name in os.listdir(sky.parent))
+
+
+# Names that no file has, at every argument that takes one
+
+_NAMES = [
+    ("read", "{}"),
+    ("new", "{}"),
+    ("show", "{}"),
+    ("mix", "{}"),
+    ("mix", DUSK, "--box", "{}"),
+    ("check", DUSK, "{}"),
+    ("check", "{}", DUSK),
+    ("choose", "{}"),
+    ("choose", ".", "--box", "{}"),
+    ("scrap", "{}", DUSK),
+    ("paints", "{}", "--box", "school", "-o", "box.json"),
+    ("paints", DUSK, "--box", "{}", "-o", "box.json"),
+    ("class", "new", "{}", "--photo", DUSK, "--codes", "01-02"),
+    ("class", "new", "set", "--photo", "{}", "--codes", "01-02"),
+    ("class", "new", "set", "--photo", DUSK, "--codes", "{}"),
+    ("class", "new", "set", "--from", "{}"),
+    ("class", "add", "{}", DUSK),
+    ("class", "show", "{}"),
+    ("class", "check", "{}"),
+    ("class", "tidy", "{}"),
+    ("class", "delete", "{}"),
+    ("class", "table", "{}", "-o", "marks.csv"),
+]
+
+
+@pytest.mark.parametrize("name", ["", "a" * 300, "a" * 300 + ".jpg", "b/" + "a" * 5000])
+@pytest.mark.parametrize("arguments", _NAMES, ids=" ".join)
+def test_a_name_no_file_has_is_one_sentence(arguments, name, tmp_path, monkeypatch, capsys) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert run([name if word == "{}" else word for word in arguments]) == 2
+    said = capsys.readouterr()
+    assert said.err.startswith("gradewash: ")
+    assert said.err.count("\n") == 1
+    assert "Traceback" not in said.err
+    assert not list(tmp_path.iterdir())
+
+
+def test_a_table_never_takes_another_files_place(tmp_path, monkeypatch, capsys) -> None:
+    monkeypatch.chdir(tmp_path)
+    assert run(["class", "new", "set", "--photo", DUSK, "--codes", "01-02"]) == 0
+    Path("notes.gradewash").write_bytes(b"a study")
+    Path("marks.csv").write_bytes(b"older marks")
+    assert run(["class", "table", "set", "-o", "notes.gradewash"]) == 2
+    assert "is no .csv" in capsys.readouterr().err
+    assert Path("notes.gradewash").read_bytes() == b"a study"
+    assert run(["class", "table", "set", "-o", "marks.csv"]) == 0
+
+
+def test_a_class_set_needs_a_folder(tmp_path, monkeypatch, capsys) -> None:
+    monkeypatch.chdir(tmp_path)
+    Path("7b").write_bytes(b"notes")
+    assert run(["class", "new", "7b", "--photo", DUSK, "--codes", "01-02"]) == 2
+    assert "7b is not a folder" in capsys.readouterr().err
+    assert Path("7b").read_bytes() == b"notes"
