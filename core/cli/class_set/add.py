@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from core.class_set.bringing import bring_in, files_in
+from core.class_set.bringing import Told, bring_in, files_in
 from core.cli.class_set.common import (
     add_folder,
     count_text,
@@ -60,7 +60,7 @@ def run(args: argparse.Namespace) -> int:
                 say(f"! {line}")
             elif told.added:
                 added += told.added
-                print(f"+ {told.name}", flush=True)
+                print(f"+ {_named(told, folder)}", flush=True)
             else:
                 seen += 1
         found = sorted_now(folder.path, folder.class_set)
@@ -89,3 +89,12 @@ def run(args: argparse.Namespace) -> int:
         say_missing(folder)
         say_questions(folder.class_set, found)
     return 2 if wrong and not added and not seen else 0
+
+
+def _named(told: Told, folder: ClassFolder) -> str:
+    """A file by its own name, and by the class set's where that is another."""
+    names = {each.digest: each.picture.name for each in folder.class_set.brought}
+    kept = names.get(told.digest, told.name)
+    if kept == told.name:
+        return told.name
+    return translate("command line", "{name}, kept as {kept}").format(name=told.name, kept=kept)

@@ -61,6 +61,15 @@ def shots(where: Path, *tickets: Ticket | None) -> Path:
     return where
 
 
+def test_a_name_that_is_not_kept_is_told_with_the_one_that_is(made, tmp_path: Path, say) -> None:
+    folder, tag = made
+    pictures = shots(tmp_path / "in", None)
+    (pictures / "IMG_1.jpg").rename(pictures / "Ann Tester.jpg")
+    out = say("add", folder, pictures)[1]
+    assert "+ Ann Tester.jpg, kept as picture 001.jpg" in out
+    assert "> picture 001.jpg: No ticket could be read" in out
+
+
 def test_an_evening(made, tmp_path: Path, say) -> None:
     folder, tag = made
     pictures = shots(
