@@ -6,6 +6,7 @@ import argparse
 from pathlib import Path
 
 from core.class_set.bringing import Told, bring_in, files_in
+from core.class_set.folder import ClassFolder
 from core.cli.class_set.common import (
     add_folder,
     count_text,

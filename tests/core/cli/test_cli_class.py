@@ -62,7 +62,7 @@ def shots(where: Path, *tickets: Ticket | None) -> Path:
 
 
 def test_a_name_that_is_not_kept_is_told_with_the_one_that_is(made, tmp_path: Path, say) -> None:
-    folder, tag = made
+    folder, _ = made
     pictures = shots(tmp_path / "in", None)
     (pictures / "IMG_1.jpg").rename(pictures / "Ann Tester.jpg")
     out = say("add", folder, pictures)[1]
