@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import (
     QFocusEvent,
-    QFontMetrics,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -15,7 +14,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractButton, QDoubleSpinBox, QWidget
 
 from app.canvas.painting import paint_focus_ring
-from app.drawing.ink import BLACK, WHITE
+from app.drawing.ink import BLACK, WHITE, text_size
 from app.drawing.lines import GRIP_HEIGHT, GripView, grip_width, paint_grip
 from app.look import look
 from app.look.type import CHOSEN
@@ -132,8 +131,8 @@ class Grip(QDoubleSpinBox):
         width = round(grip_width(self._view(), self.tag_height))
         words = self._words_below()
         if words:
-            metrics = QFontMetrics(look().type.font("note", CHOSEN))
-            width = max(width, *(metrics.horizontalAdvance(word) + 2 for word in words))
+            size = look().type.px("note")
+            width = max(width, *(round(text_size(word, size, CHOSEN)[0]) + 2 for word in words))
         return QSize(width + 2 * PAD, round(self.tag_height + self.below) + 2 * PAD)
 
     def minimumSizeHint(self) -> QSize:
@@ -222,8 +221,12 @@ class Grip(QDoubleSpinBox):
         self._place_editor()
 
     def paintEvent(self, event: QPaintEvent) -> None:
+        tag = self._tag()
+        drawn = tag.adjusted(-1, -1, 1, 1 + self.below).toAlignedRect()
+        if not self.hasFocus() and not event.region().intersects(drawn):
+            return  # a line dragged past it uncovered its margin alone
         painter = QPainter(self)
-        tag, view = self._tag(), self._view()
+        view = self._view()
         if self.hasFocus():
             paint_focus_ring(painter, tag, 0.2 * tag.height())
             # The editor draws the number.

@@ -248,13 +248,18 @@ def _paint_bar(painter: QPainter, view: LadderView, geometry: LadderGeometry) ->
     painter.setPen(QPen(QColor(BLACK), (1.6 if geometry.across else 1.2) * px))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(bar)
-    if geometry.across or not view.numbers:
+    if not view.numbers:
         return
     share = 0.62 if view.scale == 1.0 else 0.8
-    size = min(geometry.text, share * bar.height() / STEPS)
+    step = (bar.width() if geometry.across else bar.height()) / STEPS
+    size = min(geometry.text, share * step, (0.56 if geometry.across else 1.0) * bar.height())
     for value in range(1, STEPS):
         shown = value if view.white_is == 10 else STEPS - value
-        spot = QPointF(bar.center().x(), bar.bottom() - bar.height() * value / STEPS)
+        if geometry.across:
+            # Below the stems, which reach into the bar.
+            spot = QPointF(bar.left() + step * value, bar.top() + 0.66 * bar.height())
+        else:
+            spot = QPointF(bar.center().x(), bar.bottom() - step * value)
         ink = BLACK if value >= _LIGHT_FROM else WHITE
         draw_text(painter, spot, str(shown), size, ink, FIRST)
 
@@ -280,7 +285,7 @@ def _paint_stems(painter: QPainter, view: LadderView, geometry: LadderGeometry) 
     for letter, true in zip(geometry.letters, geometry.true, strict=True):
         path = QPainterPath()
         if geometry.across:
-            path.moveTo(true.x(), bar.top() + 0.5 * bar.height())
+            path.moveTo(true.x(), bar.top() + (0.26 if view.numbers else 0.5) * bar.height())
             path.lineTo(true.x(), bar.top() - 2 * px)
             path.lineTo(letter.x(), letter.y())
         else:

@@ -140,6 +140,7 @@ class BandDetail(RowDetail):
         self._lay_out()
 
     def height_for(self, width: int) -> tuple[int, int]:
+        self._fit_stages(width)  # as it will be laid out, not as it was in another width
         shown, top = self._by_key()[self.stage], self._top(width)
         if not self._measure_title(width):
             top += self._tools_line()

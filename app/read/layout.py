@@ -31,7 +31,14 @@ UPRIGHT_FROM = 1.0
 _LEFT_MOST, _YIELDS = 0.54, 0.9
 _BESIDE_FROM = 800
 """Room from which the table stands beside the charts of an upright photo."""
+
+_WHEEL_LEAST, _TABLE_LARGE, _YIELDS_LARGE = 264, 560, 0.72
+"""Where text is larger, a wheel of its own column asks more of the photo: else it is tiny."""
+
 _UNLIMITED = (1 << 24) - 1
+
+LYING = 104
+"""Height of a ladder that lies below the wheel."""
 
 
 @dataclass(frozen=True)
@@ -79,6 +86,11 @@ class ReadLayout:
         self._charts = True
         self._put()
 
+    @property
+    def lies(self) -> bool:
+        """Whether the ladder lies below the wheel."""
+        return self._beside
+
     def show_charts(self, shown: bool) -> None:
         """Whether wheel and ladder stand beside the photo; without them it takes the width.
 
@@ -103,9 +115,13 @@ class ReadLayout:
             left = photo * aspect + grow(LEFT_GUTTER) + grow(RIGHT_GUTTER)
             left = min(left, _LEFT_MOST * width)
             # A little of the photo's size buys charts and table their own columns.
-            beside = width - _YIELDS * left >= grow(_BESIDE_FROM)
+            large = look().type.scale > 1.0
+            least = _BESIDE_FROM
+            if large:
+                least = _WHEEL_LEAST + min(grow(RIGHT_LEAST), _TABLE_LARGE)
+            beside = width - (_YIELDS_LARGE if large else _YIELDS) * left >= least
             if beside:
-                left = min(left, width - grow(_BESIDE_FROM))
+                left = min(left, width - least)
             self._left.setFixedWidth(round(left))
             self._right.setMinimumWidth(0)
             self._right.setMaximumWidth(_UNLIMITED)
@@ -114,10 +130,13 @@ class ReadLayout:
             self._right.setFixedWidth(round(min(grow(share), 0.42 * width)))
             self._left.setMinimumWidth(0)
             self._left.setMaximumWidth(_UNLIMITED)
-        self._parts.table.setMaximumWidth(grow(share) if beside else _UNLIMITED)
+        table = min(grow(share), max(_TABLE_LARGE, round(share)))
+        self._parts.table.setMaximumWidth(table if beside else _UNLIMITED)
         if (upright, beside) != (self.upright, self._beside):
             self.upright, self._beside = upright, beside
             self._put()
+        elif beside:
+            self._parts.ladder.setMaximumHeight(grow(LYING))
         self._follow_charts()
         layout_of(self._body).activate()
         for part in (self._left, self._right):
@@ -141,13 +160,13 @@ class ReadLayout:
         column = QVBoxLayout(self._right)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GROUP)
-        charts = QHBoxLayout()
-        charts.setContentsMargins(12, 10, MARGIN, 0)
-        charts.setSpacing(GROUP)
-        charts.addWidget(parts.wheel, 1)
-        charts.addWidget(parts.ladder)
+        self._pair = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._pair.setContentsMargins(12, 10, MARGIN, 0)
+        self._pair.setSpacing(GROUP)
+        self._pair.addWidget(parts.wheel, 1)
+        self._pair.addWidget(parts.ladder)
         self._upper.setSpacing(GROUP)
-        self._upper.addLayout(charts, 10)
+        self._upper.addLayout(self._pair, 10)
         self._upper.addWidget(parts.table, 12)
         column.addLayout(self._upper, 1)
         column.addLayout(self._foot)
@@ -166,3 +185,7 @@ class ReadLayout:
         (self._foot if self.upright else self._below).addWidget(strip)
         directions = QBoxLayout.Direction
         self._upper.setDirection(directions.LeftToRight if self._beside else directions.TopToBottom)
+        # In a column of their own the wheel takes the width, and the ladder lies below it.
+        self._pair.setDirection(directions.TopToBottom if self._beside else directions.LeftToRight)
+        ladder = self._parts.ladder
+        ladder.setMaximumHeight(look().type.grow(LYING) if self._beside else _UNLIMITED)

@@ -45,6 +45,8 @@ STRIP_MOST, STRIP_MOST_UPRIGHT = 0.31, 0.24
 
 _PANORAMA = "panorama"
 _WHEEL = "wheel"
+_LETTER = 12
+"""Radius of a letter on a ladder that lies."""
 
 
 class ReadPage(Page):
@@ -315,7 +317,15 @@ class ReadPage(Page):
         if self.wheel_over:
             self.canvas.wheel.set_view(wheel if readings else None)
             self.canvas.wheel.setAccessibleDescription(words)
-        self.ladder.set_view(ladder_view(readings, wording, chosen), words)
+        lies = self._layout.lies
+        ladder = ladder_view(
+            readings,
+            wording,
+            chosen,
+            across=lies,
+            letter_px=look().type.grow(_LETTER) if lies else 0,
+        )
+        self.ladder.set_view(ladder, words)
         self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
         self.strip.set_view(
             None if chosen is None else self._spoken_view(readings, tonings, chosen)
@@ -386,7 +396,10 @@ class ReadPage(Page):
     def _arrange(self) -> None:
         photo = self._workspace.reader.photo
         aspect = photo.width / photo.height if photo is not None else 1.5
+        lay = self._layout.lies
         self._layout.arrange(self.width(), self.height(), aspect)
+        if self._layout.lies != lay:
+            self._show_readings()
         self._steady_strip(self._workspace.reader.readings, self._wording)
 
 

@@ -47,7 +47,7 @@ class SheetBoard(QWidget):
         self._view = BoardView(empty, (empty, empty), (), (), 1.5, board_text(look()))
         self._most = 400
         self._empty = 0.0
-        self.sky_title = QLabel(translate("sheets page", "Reference sky"), self)
+        self.sky_title = QLabel(translate("sheets page", "The photo"), self)
         self.sky_title.setProperty("role", "line")
         self.sky_title.setProperty("on", "wall")
         self.titles = (SheetTitle(0, self), SheetTitle(1, self))

@@ -21,6 +21,7 @@ from shiboken6 import isValid
 
 from app.look import look
 from app.look.space import FOCUS_CLEAR, FOCUS_WIDTH, RADIUS
+from app.widgets.tabs import PageTabs
 
 _REACH = FOCUS_CLEAR + FOCUS_WIDTH + 2.0
 _KEYS = (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride)
@@ -84,6 +85,10 @@ class FocusRing(QWidget):
     def _follow(self, old: QWidget | None, new: QWidget | None) -> None:
         inside = new is not None and (new is self.window() or self.window().isAncestorOf(new))
         ringed = new if inside else None
+        hidden = old is not None and isValid(old) and not old.isVisible()
+        # Qt moves the focus on from what is hidden, and calls that a Tab.
+        if inside and hidden and isinstance(new, PageTabs):
+            new.not_by_keys()
         if ringed is not None and ringed.property("own_focus"):
             ringed = None
         self._watch(ringed)

@@ -112,6 +112,11 @@ class SkyWall(QWidget):
             label.setProperty("on", "wall")
         self.button = InkButton(translate("sky wall", "Open a photo"), "open", self._head)
         self.button.clicked.connect(self.asked)
+        for part in (self._sentence, self.button):
+            # While a photo is opened the line stays where it was.
+            policy = part.sizePolicy()
+            policy.setRetainSizeWhenHidden(True)
+            part.setSizePolicy(policy)
         column = QVBoxLayout(self._head)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(WITHIN)
@@ -137,7 +142,7 @@ class SkyWall(QWidget):
         self._opening = opening
         line, sentence = self._texts
         self._line.setText(translate("sky wall", "Opening the photo") if opening else line)
-        self._sentence.setText("" if opening else sentence)
+        self._sentence.setText(sentence)
         for part in (self.button, self._sentence, *self.skies.values()):
             part.setVisible(not opening)
         self._place()

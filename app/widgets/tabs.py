@@ -57,6 +57,11 @@ class PageTabs(QTabBar):
         super().focusOutEvent(event)
         self.update()
 
+    def not_by_keys(self) -> None:
+        """The focus came here because what had it is hidden: nobody pressed a key."""
+        self._by_key = False
+        self.update()
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         self._by_key = True
         super().keyPressEvent(event)

@@ -243,11 +243,11 @@ class LadderWidget(_BandChart[LadderView, LadderGeometry]):
 
     def sizeHint(self) -> QSize:
         across = self._view is not None and self._view.across
-        return QSize(450, 180) if across else QSize(look().type.grow(94), 310)
+        return QSize(450, look().type.grow(104)) if across else QSize(look().type.grow(94), 310)
 
     def minimumSizeHint(self) -> QSize:
         across = self._view is not None and self._view.across
-        return QSize(200, 110) if across else QSize(look().type.grow(78), 160)
+        return QSize(200, look().type.grow(96)) if across else QSize(look().type.grow(78), 160)
 
     def _to_read(self, view: LadderView) -> LadderView:
         return replace(view, scale=look().type.scale)

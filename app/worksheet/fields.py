@@ -216,7 +216,7 @@ def _preview() -> QWidget:
     column = QVBoxLayout(page)
     column.addWidget(CodeField("Student code", "a code, not a name", 40))
     box = AnswerBox("What would you do differently?", 4000)
-    box.setPlaceholderText("Technique: wet on wet, one wash, or a second layer?\nBrush: fuller?")
+    box.setPlaceholderText("Technique: one wash, or a second layer?\nBrush: fuller?")
     column.addWidget(box)
     return page
 

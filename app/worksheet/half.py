@@ -209,7 +209,7 @@ class AnswerPart(QWidget):
             row.addWidget(self._reminder, 1)
             return row
         self._reminder.hide()
-        label = Words(change_question(), "label", self)
+        label = Words(change_question(), "strong", self)
         self.change = QComboBox(self)
         self.change.addItem(translate("worksheet", "Choose one"), None)
         for change in CHANGES:

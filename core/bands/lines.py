@@ -10,6 +10,7 @@ import math
 import string
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import pairwise
 
 from core.errors import UsageError
@@ -62,7 +63,7 @@ class Bands:
         if self.count > MAX_BANDS:
             raise ValueError(f"at most {MAX_BANDS} bands, got {self.count}")
 
-    @property
+    @cached_property
     def edges(self) -> tuple[float, ...]:
         """0, every line, the horizon: one more than there are bands."""
         return (0.0, *self.lines, self.horizon)

@@ -83,7 +83,7 @@ def paces(order: Order | None) -> tuple[Pace, ...]:
 
 
 def _lays(order: Order) -> list[Pace]:
-    """A step a band; the first of each group says that it is laid."""
+    """A step a band; the first of all says that it is laid."""
     lays: list[Pace] = []
     laid: list[str] = []
     rinse = False
@@ -98,7 +98,7 @@ def _lays(order: Order) -> list[Pace]:
             lays.append(
                 Pace(
                     "lay",
-                    text if first else letter,
+                    letter if laid else text,
                     letter,
                     tuple(laid),
                     rinse=rinse,

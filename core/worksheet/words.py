@@ -109,7 +109,7 @@ def prompt_question(prompt: Prompt, index: int) -> str:
     match prompt:
         case "technique":
             if first:
-                return translate("worksheet", "wet on wet, one wash, or a second layer?")
+                return translate("worksheet", "one wash, or a second layer?")
             return translate("worksheet", "what did you do another way?")
         case "brush":
             if first:
@@ -121,7 +121,7 @@ def prompt_question(prompt: Prompt, index: int) -> str:
             return translate("worksheet", "was the paper wetter or drier?")
         case "placement":
             if first:
-                return translate("worksheet", "which band should end higher or lower?")
+                return translate("worksheet", "which band ends too high or low?")
             return translate("worksheet", "which lines moved?")
         case _:
             assert_never(prompt)

@@ -135,7 +135,9 @@ def demonstration_places(
         clock = QRectF(screen.left(), bottom, screen.width(), screen.bottom() - bottom)
     wall = QRectF(screen.left(), screen.top(), wall_right - screen.left(), bottom - screen.top())
     margin = 0.035 * unit
-    inside = wall.adjusted(_COLUMN * unit, margin, -margin, -margin)
+    # The letter's column is only kept free where there is a letter.
+    left = _COLUMN * unit if view.present is not None else margin
+    inside = wall.adjusted(left, margin, -margin, -margin)
     most = inside.height() - ((CHIP + 0.03) * unit if view.chip is not None else 0.0)
     width = min(inside.width(), most * view.aspect)
     height = width / view.aspect

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF
@@ -30,25 +31,22 @@ from core.reading.reading import INTENSITY_RINGS
 _MOST_LETTER: Final = 1.35
 """Larger markers would lie over one another's places."""
 
+_MOST_MARKER: Final = 0.115
+"""Of R: larger text makes none larger than this, or it would cover the names round it."""
+
 
 def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
     """Lay the wheel out in the middle of a rectangle."""
     px = view.px
     centre = rect.center()
     radius = max(min(rect.width(), rect.height()) / 2 - 2.0 * px, 1.0 * px)
-    letter = min(view.text, _MOST_LETTER)
-    size = max(view.marker * radius, min(LEAST_MARKER_PX * px, 0.3 * radius)) * letter
+    size = max(view.marker * radius, min(LEAST_MARKER_PX * px, 0.3 * radius))
+    size = max(size, min(size * min(view.text, _MOST_LETTER), _MOST_MARKER * radius))
     size, placed = _place_markers(view, centre, radius, size)
     way, onward = _ways(view, centre, radius, placed)
     names: tuple[tuple[Word, ...], ...] = ()
     if view.show_names:
-        names = tuple(
-            tuple(
-                Word(text, QRectF(x, y, width, height).translated(centre), letter_size, squeeze)
-                for text, x, y, width, height, letter_size, squeeze in words
-            )
-            for words in placed_names(view.names, radius, px, view.text)
-        )
+        names = _names_at(view.names, radius, px, view.text, centre.x(), centre.y())
     words = place_words(view, centre, radius, size, placed, way, onward)
     return WheelGeometry(
         centre,
@@ -61,6 +59,20 @@ def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
         onward,
         inner_of(view.text),
         disc_of(view.text),
+    )
+
+
+# benchmarks/cache_hits.py: a wheel keeps its place while its markers move.
+@lru_cache(maxsize=32)
+def _names_at(
+    names: tuple[str, ...], radius: float, px: float, text: float, x: float, y: float
+) -> tuple[tuple[Word, ...], ...]:
+    return tuple(
+        tuple(
+            Word(part, QRectF(x + left, y + top, width, height), size, squeeze)
+            for part, left, top, width, height, size, squeeze in words
+        )
+        for words in placed_names(names, radius, px, text)
     )
 
 

@@ -9,12 +9,21 @@ from typing import Final
 from PySide6.QtCore import QPointF
 
 from app.drawing.ink import text_size
-from app.drawing.wheel.shape import GAP_DEG, LEAST_NAME_PX, STEP_DEG, inner_of, outer_of, polar
+from app.drawing.wheel.shape import (
+    GAP_DEG,
+    LEAST_NAME_PX,
+    STEP_DEG,
+    WEDGES,
+    inner_of,
+    outer_of,
+    polar,
+)
 
 NAME: Final = 0.083
 # Widths a name of least size is squeezed to before it is broken or left out.
 _SQUEEZES: Final = (1.0, 0.9, 0.82)
 _LAST_SQUEEZE: Final = 0.76
+_FIRST_TERTIARY: Final = 1
 
 PlacedLine = tuple[str, float, float, float, float, float, float]
 """A line of a name with left, top, width, height, size and squeeze."""
@@ -27,8 +36,11 @@ def placed_names(
 ) -> tuple[tuple[PlacedLine, ...], ...]:
     """Lines of each name with left, top, width, height, size and squeeze, round (0, 0)."""
     result: list[tuple[PlacedLine, ...]] = []
-    for wedge, name in enumerate(names):
-        fitting = _fitting(wedge, name, radius, px, text)
+    found = [_fitting(wedge, name, radius, px, text) for wedge, name in enumerate(names)]
+    if not all(found[_FIRST_TERTIARY::2]):
+        # On a very small wheel some of these do not fit: then none is named.
+        found[_FIRST_TERTIARY::2] = [None] * (WEDGES // 2)
+    for wedge, fitting in enumerate(found):
         if fitting is None:
             result.append(())
             continue

@@ -189,6 +189,13 @@ def test_larger_markers_keep_apart_and_inside(
         assert distance(place.disc, geometry.centre) < geometry.inner * geometry.radius
 
 
+@pytest.mark.parametrize("side", range(120, 320, 10))
+def test_a_small_wheel_names_all_tertiaries_or_none(qapp: object, side: int) -> None:
+    geometry = wheel_geometry(QRectF(0, 0, side, side), view_of(()))
+    named = [bool(words) for words in geometry.names]
+    assert len({named[wedge] for wedge in range(1, 12, 2)}) == 1
+
+
 def test_chosen_band_points_to_the_middle_and_on_to_its_complement(qapp: object) -> None:
     readings = sample_readings()
     geometry = wheel_geometry(SQUARE, wheel_view(readings, 2))

@@ -623,6 +623,16 @@ def test_every_size_draws_and_nothing_leaves_its_place(page, qtbot, width, heigh
         assert first.y() + first.height() <= second.y()
 
 
+def test_the_open_row_asks_for_what_it_takes_whatever_width_it_had(page) -> None:
+    detail = page.rows.detail
+    for stage in ("tone", "compare", "hand", "why"):
+        detail.show_stage(stage)
+        detail.resize(842, 400)
+        wanted = detail.height_for(842)
+        detail.resize(242, 400)
+        assert detail.height_for(842) == wanted
+
+
 def test_a_meeting_that_warns_bears_the_mark(qtbot) -> None:
     head = MeetingHead(1, None)
     qtbot.addWidget(head)

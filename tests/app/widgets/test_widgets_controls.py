@@ -205,3 +205,31 @@ def test_a_new_look_reaches_widgets_already_shown(
     assert button.sizeHint().height() == 2 * before.height()
     colour = button.grab().toImage().pixelColor(10, button.height() // 2)
     assert colour.name() == look().theme.ink
+
+
+def test_tabs_show_no_focus_that_nobody_moved_there(qtbot: QtBot) -> None:
+    """Qt moves the focus on from a widget that is hidden, and calls that a Tab."""
+    page = QWidget()
+    row = QHBoxLayout(page)
+    tabs, button = PageTabs(), EdgeButton("Open")
+    tabs.addTab("Read")
+    for part in (tabs, button):
+        part.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        row.addWidget(part)
+    ring = FocusRing(page)
+    qtbot.addWidget(page)
+    with qtbot.waitExposed(page):
+        page.show()
+    page.activateWindow()
+    qtbot.waitUntil(page.isActiveWindow)
+    button.setFocus()
+    plain = tabs.grab().toImage()
+    button.hide()
+    assert tabs.hasFocus()
+    assert tabs.grab().toImage() == plain
+    button.show()
+    button.setFocus()
+    qtbot.keyClick(button, Qt.Key.Key_Tab)
+    assert tabs.hasFocus()
+    assert tabs.grab().toImage() != plain
+    ring.stop()
