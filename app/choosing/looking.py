@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
@@ -88,4 +88,9 @@ class Looking(QObject):
 
 def _look(path: Path, box: Box, progress: Progress, should_stop: ShouldStop) -> Seen:
     looked = look_one(path, box, should_stop)
-    return Seen(looked, None if looked.look is None else image_of(looked.look.picture))
+    if looked.look is None:
+        return Seen(looked, None)
+    image = image_of(looked.look.picture)
+    # The screen's picture is enough: two of each would lie in memory, of 500 photos.
+    bare = replace(looked.look, picture=looked.look.picture[:0])
+    return Seen(replace(looked, look=bare), image)

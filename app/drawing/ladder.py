@@ -251,15 +251,15 @@ def _paint_bar(painter: QPainter, view: LadderView, geometry: LadderGeometry) ->
     if not view.numbers:
         return
     share = 0.62 if view.scale == 1.0 else 0.8
-    step = (bar.width() if geometry.across else bar.height()) / STEPS
-    size = min(geometry.text, share * step, (0.56 if geometry.across else 1.0) * bar.height())
+    width = (bar.width() if geometry.across else bar.height()) / STEPS
+    size = min(geometry.text, share * width, (0.56 if geometry.across else 1.0) * bar.height())
     for value in range(1, STEPS):
         shown = value if view.white_is == 10 else STEPS - value
         if geometry.across:
             # Below the stems, which reach into the bar.
-            spot = QPointF(bar.left() + step * value, bar.top() + 0.66 * bar.height())
+            spot = QPointF(bar.left() + width * value, bar.top() + 0.66 * bar.height())
         else:
-            spot = QPointF(bar.center().x(), bar.bottom() - step * value)
+            spot = QPointF(bar.center().x(), bar.bottom() - width * value)
         ink = BLACK if value >= _LIGHT_FROM else WHITE
         draw_text(painter, spot, str(shown), size, ink, FIRST)
 
