@@ -92,5 +92,5 @@ def _look(path: Path, box: Box, progress: Progress, should_stop: ShouldStop) -> 
         return Seen(looked, None)
     image = image_of(looked.look.picture)
     # The screen's picture is enough: two of each would lie in memory, of 500 photos.
-    bare = replace(looked.look, picture=looked.look.picture[:0])
+    bare = replace(looked.look, picture=looked.look.picture[:0].copy())
     return Seen(replace(looked, look=bare), image)
