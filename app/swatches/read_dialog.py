@@ -147,7 +147,7 @@ class ReadCardDialog(QDialog):
         self.which = QComboBox(self)
         self.which.setAccessibleName(translate("swatches", "Which card it is"))
         for number, card in enumerate(self._cards, start=1):
-            names = ", ".join(row.name for row in card.rows[:3])
+            names = card.rows[0].name
             text = translate("swatches", "Card {code}: {paints}...")
             self.which.addItem(text.format(code=card.code, paints=names, number=number))
         self.which.setMinimumContentsLength(16)

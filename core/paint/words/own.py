@@ -35,14 +35,17 @@ def own_paints_text(box: Box, mix: Mix) -> str:
     known = _worth_saying(box, mix)
     if known is None:
         return ""
-    if _only_guide(known):
-        keys = known.hardly or known.own[:1]
+    if known.hardly:
         text = (
             translate("mix", "Only a guide: {paints} is hardly known.")
-            if len(keys) == 1
+            if len(known.hardly) == 1
             else translate("mix", "Only a guide: {paints} are hardly known.")
         )
-        return text.format(paints=listed([paint_name(box.paint(key)) for key in keys]))
+        return text.format(paints=listed([paint_name(box.paint(key)) for key in known.hardly]))
+    if _only_guide(known):
+        return translate(
+            "mix", "Only a guide: what {paint} does in this mix is not known well."
+        ).format(paint=paint_name(box.paint(known.own[0])))
     name = sentence_case(paint_name(box.paint(known.own[0])))
     return translate("mix", "{paint} is known from your card: try it on a scrap first.").format(
         paint=name

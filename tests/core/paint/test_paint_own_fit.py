@@ -200,8 +200,8 @@ def test_the_words_of_a_mix_follow_from_what_it_may_be_off_by(box, fitted):
         return own_paints_text(ours, make_mix(ours, {paint.key: 2, "ultramarine": 1}, 0.0008))
 
     assert said(0.0, "known well") == ""
-    assert "Only a guide: crimson of ours is hardly known" in said(20.0)
-    assert "Only a guide" in said(0.0, "stands in")
+    assert "Only a guide: what crimson of ours does in this mix is not known" in said(20.0)
+    assert "Only a guide: crimson of ours is hardly known" in said(0.0, "stands in")
     middle = [said(wider) for wider in np.linspace(0.5, 6, 12)]
     assert "Crimson of ours is known from your card: try it on a scrap first." in middle
 
