@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
+import shutil
 import time
 from pathlib import Path
 
 from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
 
+import sample_scenes
+from app.cards.paper import PAPERS
+from app.choosing.window import ask_and_show
 from app.files.files_ask import ask_title, ask_unsaved
 from app.files.recovery import RecoveryDialog
+from app.swatches.print_dialog import PrintCardDialog
 from app.window.help_menu import show_about
+from core.reading.wording import Wording
 from core.study_file.contents import Contents
 from core.study_file.recovery import Recovered
 from tools.screenshot_lesson import whole_lesson
 from tools.screenshot_scenes import BLUE, PALE, PEACH, draw_sky, sample_study, set_bands
-from tools.screenshot_stage import LARGE_TEXT, PLAIN, Stage, Variation, scene
+from tools.screenshot_stage import LARGE_TEXT, PLAIN, WIDE, Stage, Variation, scene
 
 SPANISH = Variation((1366, 768), "light", 100, "es")
 SMALL_WALL = Variation((1024, 768), "light", 100, "en")
@@ -139,6 +145,41 @@ def read_low(stage: Stage) -> QWidget | None:
     """The Read page in a low window with large text."""
     sample_study(stage)
     return None
+
+
+@scene(PLAIN, LARGE_TEXT, SPANISH, WIDE)
+def choose_a_sky(stage: Stage) -> QWidget | None:
+    """A folder's photos on the wall; one of them cannot be read."""
+    folder = stage.folder / "photos"
+    folder.mkdir()
+    for name in sample_scenes.names():
+        shutil.copy(sample_scenes.path(name), folder)
+    (folder / "letter.jpg").write_text("no picture")
+    box = stage.window.document.study.box
+    choice = ask_and_show(stage.window, folder, box, Wording(), print, print)
+    assert choice is not None
+    choice.resize(stage.window.size())
+    while choice.looking.running:
+        stage.process()
+    stage.process(100)
+    return choice
+
+
+@scene(PLAIN, LARGE_TEXT, SPANISH)
+def guide_first(stage: Stage) -> QWidget | None:
+    """The guide's first page."""
+    stage.window.help.show_chapter("job")
+    stage.process(100)
+    return stage.window.help.guide
+
+
+@scene(PLAIN, LARGE_TEXT)
+def dialog_swatch_card(stage: Stage) -> QWidget | None:
+    """Print a swatch card."""
+    PrintCardDialog(
+        stage.window, stage.window.document.study.box, PAPERS["a4"], lambda box, name: None
+    ).open()
+    return _dialog(stage)
 
 
 @scene(PLAIN)

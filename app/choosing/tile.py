@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -13,14 +14,15 @@ from app.drawing.fit import elided, pitch_of, wrap
 from app.drawing.ink import lettered_disc
 from app.drawing.lines import HEAVY_PX, LineView, paint_line
 from app.look import look
-from app.look.space import WITHIN
 from app.look.theme import WALL_INK
 from app.look.type import FIRST, SECOND
 
-PICTURE = 0.62
+PICTURE = 0.625
 """Height of the picture's place, as a share of the tile's width."""
 
-_DISC, _FROM_LEFT = 10.0, 18.0
+_DISC, _LEAST_DISC, _FROM_LEFT = 10.0, 6.0, 8.0
+_PAD = 10
+"""Paper round the words."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -66,7 +68,7 @@ class SkyTile(QPushButton):
         words = self._lines(width)
         size = self._size()
         lines = len(words[0]) + len(words[1]) + 1
-        return round(width * PICTURE + WITHIN + lines * pitch_of(size, FIRST) + WITHIN)
+        return round(width * PICTURE + lines * pitch_of(size, FIRST) + 2 * _PAD)
 
     def picture_place(self) -> QRectF:
         """Where the picture stands: as large as its place allows, at the place's foot."""
@@ -80,7 +82,7 @@ class SkyTile(QPushButton):
         return look().type.px("control")
 
     def _lines(self, width: int) -> tuple[tuple[str, ...], tuple[str, ...]]:
-        size = self._size()
+        size, width = self._size(), width - 2 * _PAD
         text = wrap(self.view.text, size, SECOND, width)
         against = wrap(self.view.against, size, FIRST, width) if self.view.against else ()
         return text, against
@@ -111,24 +113,39 @@ class SkyTile(QPushButton):
             y = place.top() + edge * place.height()
             band = QRectF(place.left(), y - HEAVY_PX / 2, place.width(), HEAVY_PX)
             paint_line(painter, band, LineView())
-        for (letter, fill, ink), (top, bottom) in zip(
-            self.view.letters, pairwise(self.view.edges), strict=True
-        ):
-            middle = place.top() + (top + bottom) / 2 * place.height()
-            if (bottom - top) * place.height() >= 2 * _DISC:
-                centre = QPointF(place.left() + _FROM_LEFT, middle)
-                lettered_disc(painter, centre, _DISC, letter, fill, ink)
+        middles = [
+            place.top() + (top + bottom) / 2 * place.height()
+            for top, bottom in pairwise(self.view.edges)
+        ]
+        disc = self.disc_radius(place.height())
+        below = -math.inf
+        for (letter, fill, ink), middle in zip(self.view.letters, middles, strict=True):
+            # Only where bands are thinner than a letter can be is one left out.
+            if middle - below >= 2 * disc:
+                centre = QPointF(place.left() + _FROM_LEFT + disc, middle)
+                lettered_disc(painter, centre, disc, letter, fill, ink)
+                below = middle
+
+    def disc_radius(self, height: float) -> float:
+        """Of the letters on a picture so high: all alike, and apart from each other."""
+        edges = self.view.edges
+        middles = [(top + bottom) / 2 * height for top, bottom in pairwise(edges)]
+        apart = min((b - a for a, b in pairwise(middles)), default=math.inf)
+        return max(min(_DISC * look().type.scale, apart / 2 - 0.5), _LEAST_DISC)
 
     def _paint_words(self, painter: QPainter) -> None:
-        size, width = self._size(), self.width()
+        theme = look().theme
+        size, width = self._size(), self.width() - 2 * _PAD
         pitch = pitch_of(size, FIRST)
-        y = width * PICTURE + WITHIN
-        painter.setPen(QColor(WALL_INK))
-        text, against = self._lines(width)
+        paper = QRectF(0, round(self.width() * PICTURE), self.width(), self.height())
+        painter.fillRect(paper, QColor(theme.paper))
+        y = paper.top() + _PAD
+        painter.setPen(QColor(theme.ink))
+        text, against = self._lines(self.width())
         name = elided(self.view.name, size, width, FIRST)
         for weight, lines in ((FIRST, (name,)), (SECOND, text), (FIRST, against)):
             painter.setFont(look().type.font("control", weight))
             for line in lines:
-                place = QRectF(0, y, width, pitch)
+                place = QRectF(_PAD, y, width, pitch)
                 painter.drawText(place, Qt.AlignmentFlag.AlignVCenter, line)
                 y += pitch

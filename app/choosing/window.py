@@ -35,6 +35,7 @@ from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.names import box_name
 from core.reading.wording import Wording
+from core.words.lists import sentence_case
 
 TILE = 300
 """Least width of a photo."""
@@ -91,8 +92,11 @@ class SkyChoice(QWidget):
         for tile in self._tiles.values():
             tile.deleteLater()
         self._tiles, self._refused = {}, []
-        self.title.setText(shown_name(folder))
-        text = translate("choosing", "What each would teach, with the box: {box}. Press one.")
+        title = translate("choosing", "Choose a sky: {folder}")
+        self.title.setText(title.format(folder=shown_name(folder)))
+        text = translate(
+            "choosing", "What each would teach, with the box: {box}. Press one to open it."
+        )
         self.note.setText(text.format(box=box_name(box)))
         self.looking.begin(paths, box)
 
@@ -108,8 +112,10 @@ class SkyChoice(QWidget):
         self.bar.setTextVisible(False)
         self.bar.setAccessibleName(translate("choosing", "Progress"))
         self.count = QLabel(self)
+        self.sort_label = QLabel(translate("choosing", "Sort"), self)
         self.sorting = QComboBox(self)
-        self.sorting.addItems([sorting_word(each) for each in SORTINGS])
+        self.sort_label.setBuddy(self.sorting)
+        self.sorting.addItems([sentence_case(sorting_word(each)) for each in SORTINGS])
         self.sorting.setAccessibleName(translate("choosing", "Sort the photos"))
         self.sorting.currentIndexChanged.connect(lambda _: self._place())
         self.stop_button = EdgeButton(translate("choosing", "Stop"), "", self)
@@ -140,6 +146,7 @@ class SkyChoice(QWidget):
         top.addWidget(self.bar)
         top.addWidget(self.count)
         top.addWidget(self.stop_button)
+        top.addWidget(self.sort_label)
         top.addWidget(self.sorting)
         top.addWidget(self.other_button)
         top.addWidget(self.close_button)

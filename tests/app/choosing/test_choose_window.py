@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import shutil
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -95,3 +96,19 @@ def test_a_folder_without_photos_is_told(window, tmp_path, qtbot) -> None:
     window.choose_sky(tmp_path / "empty")
     assert window.notice_display.text.startswith("There is no photo in the folder empty")
     qtbot.waitUntil(lambda: not window.findChildren(SkyChoice))
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_every_band_of_a_tile_has_its_letter(window, folder, qtbot, percent) -> None:
+    window.choose_sky(folder)
+    choice = choice_of(window, qtbot)
+    window.preferences.set(text_percent=percent)
+    choice.resize(1366, 700)
+    for tile in choice.tiles:
+        height = tile.picture_place().height()
+        edges = tile.view.edges
+        middles = [(a + b) / 2 * height for a, b in pairwise(edges)]
+        disc = tile.disc_radius(height)
+        assert all(b - a >= 2 * disc for a, b in pairwise(middles)), "they would touch"
+        assert disc >= 6
+    choice.close()
