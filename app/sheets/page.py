@@ -28,7 +28,7 @@ from app.sheets.drops import SheetDrops
 from app.sheets.lower import LowerPart
 from app.sheets.showing import board_of
 from app.widgets.layouts import layout_of
-from app.widgets.notice import EmptyState
+from app.widgets.sky_wall import SkyWall
 from app.workspace import Menu, Page, Workspace
 from core.i18n import translate
 from core.sheet.findings.planned import Planned
@@ -54,11 +54,13 @@ class SheetsPage(Page):
         self.lower_part = LowerPart(self._body)
         self.findings, self.columns = self.lower_part.findings, self.lower_part.columns
         self.teach = self.lower_part.teach
-        self.empty = EmptyState(
+        self.empty = SkyWall(
             translate("sheets page", "No photo yet."),
-            translate("sheets page", "Sheets are checked against the sky of a photo: open one."),
-            translate("sheets page", "Open a photo"),
-            "open",
+            translate(
+                "sheets page",
+                "Sheets are checked against the sky of a photo: open one, or press one of these.",
+            ),
+            workspace.opener.samples(),
             self,
         )
         checker = workspace.checker
@@ -156,6 +158,10 @@ class SheetsPage(Page):
     def _connect(self) -> None:
         work = self._workspace
         self.empty.asked.connect(work.opener.choose)
+        self.empty.sky_chosen.connect(work.opener.open_sample)
+        work.files.began.connect(lambda: self.empty.set_opening(True))
+        work.files.idle.connect(lambda: self.empty.set_opening(False))
+        self.empty.set_opening(work.files.opening)
         for index in INDEXES:
             for speaker in (
                 self.board.titles[index],

@@ -8562,12 +8562,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Aún no hay foto.</translation>
     </message>
     <message>
-        <source>Sheets are checked against the sky of a photo: open one.</source>
-        <translation>Las láminas se comparan con el cielo de una foto: abre una.</translation>
-    </message>
-    <message>
-        <source>Open a photo</source>
-        <translation>Abrir una foto</translation>
+        <source>Sheets are checked against the sky of a photo: open one, or press one of these.</source>
+        <translation>Las láminas se comparan con el cielo de una foto: abre una o pulsa uno de estos.</translation>
     </message>
     <message>
         <source>Both sheets are there: drop the picture onto the one it should replace.</source>

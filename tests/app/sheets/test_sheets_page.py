@@ -7,6 +7,7 @@ from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDragMoveEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import QApplication, QFileDialog
 from sheet_tools import add_sheet, open_sky, painted, score_sheet, wait_for_checks
+from window_tools import wait_until_still
 
 from app.drawing.sheets.rows import row_height
 from app.sheets.page import SheetsPage
@@ -58,6 +59,15 @@ def test_without_a_photo_the_page_asks_for_one(window) -> None:
     page = window.page("sheets")
     assert page.empty.isVisible()
     assert not page.board.isVisible()
+
+
+def test_without_a_photo_one_press_on_a_sample_sky_is_enough(window, qtbot) -> None:
+    page = window.page("sheets")
+    window.show_page(2)
+    page.empty.skies["dusk"].click()
+    wait_until_still(window, qtbot)
+    assert page.board.isVisible()
+    assert page.isVisible(), "the teacher stays where the teacher was"
 
 
 def test_without_sheets_it_teaches(page) -> None:
