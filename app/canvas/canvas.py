@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
@@ -131,6 +131,11 @@ class PhotoCanvas(PhotoView):
             spot = lay_wheel(around, wanted)
         if spot != self.wheel.spot:
             self.wheel.place(spot)
+            half = spot.size / 2 if spot is not None else 0.0
+            self._covered = (
+                QRectF(spot.x - half, spot.y - half, spot.size, spot.size) if spot else None
+            )
+            self.update()
 
     def _fitted_photo(self) -> tuple[float, float, float, float]:
         """The whole photo's left, top, width and height: the wheel does not move with the zoom."""

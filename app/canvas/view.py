@@ -64,6 +64,7 @@ class PhotoView(QWidget):
         self._bands: Bands | None = None
         self._chosen = 0
         self._rivals: tuple[float, ...] = ()
+        self._covered: QRectF | None = None
         self._viewport = Viewport(3, 2, 0, 0, 300, 200)
         self._backdrop = Backdrop()
         self._parts = _Parts()
@@ -201,7 +202,8 @@ class PhotoView(QWidget):
         veil = QColor(look().theme.wall)
         veil.setAlphaF(VEIL_SHARE)
         painter.fillRect(ground, veil)
-        paint_veil_words(painter, ground, look().type.font("control", FIRST), _not_sky())
+        free = self._free_of(ground)
+        paint_veil_words(painter, free, look().type.font("control", FIRST), _not_sky())
 
     def _ground(self, photo: QRectF, horizon: float) -> QRectF:
         """What is seen below the horizon."""
@@ -212,7 +214,17 @@ class PhotoView(QWidget):
         ground = self._ground(photo, horizon)
         if ground.height() <= 0:
             return None
-        return veil_words_place(ground, look().type.font("control", FIRST), _not_sky())
+        free = self._free_of(ground)
+        return veil_words_place(free, look().type.font("control", FIRST), _not_sky())
+
+    def _free_of(self, ground: QRectF) -> QRectF:
+        """The wider part of the ground beside what covers it."""
+        if self._covered is None or not self._covered.intersects(ground):
+            return ground
+        left, right = QRectF(ground), QRectF(ground)
+        left.setRight(max(self._covered.left(), ground.left()))
+        right.setLeft(min(self._covered.right(), ground.right()))
+        return left if left.width() >= right.width() else right
 
     def _drawn_parts(self) -> _Parts:
         """Lines and letters as they are now."""

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QWheelEvent
 from PySide6.QtWidgets import QApplication
 
@@ -347,3 +347,13 @@ def test_a_dotted_line_leaves_the_words_on_the_veil_free(qapp) -> None:
     assert inside == {"#868686"}
     assert any(image.pixelColor(x, 40).name() != "#868686" for x in range(130))
     assert any(image.pixelColor(x, 40).name() != "#868686" for x in range(270, 400))
+
+
+def test_the_words_on_what_is_not_sky_stand_beside_a_wheel_over_it(canvas) -> None:
+    photo = QRectF(*canvas.viewport.visible[:2], 400, 300)
+    whole = canvas._free_of(photo)
+    assert whole == photo
+    canvas._covered = QRectF(photo.left() + 250, photo.top() + 100, 200, 200)
+    free = canvas._free_of(photo)
+    assert not free.intersects(canvas._covered)
+    assert free.width() == 250
