@@ -49,7 +49,9 @@ def scrap_view(
     chips = _chips(desk, plan, letter)
     if here.read is None:
         words = translate(
-            "mix page", "Drop or paste a photo of it here, white paper all around. {dry}"
+            "mix page",
+            "Drop or paste a photo of it here, white paper all around. Two strokes of one mix, the "
+            "second thinner, tell more than one: give both the same letter. {dry}",
         ).format(dry=dry_note())
         if busy:
             words = translate("mix page", "Looking for the strokes.")

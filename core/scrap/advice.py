@@ -19,7 +19,7 @@ from core.scrap.puddle import Puddle, estimate
 Deed = Literal["serves", "water", "stronger", "add", "begin again"]
 """What to do: nothing; thin it; paint it stronger; add paints; give it up."""
 
-BEYOND = 4.7
+BEYOND = 4.0
 """Expected CIEDE2000 after the best addition from which a fresh mix is nearer: below 5, so that of
 the puddles nothing brings within 5 few are mended in vain (benchmarks/scrap.py)."""
 
