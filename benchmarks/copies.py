@@ -121,7 +121,7 @@ def strength(path: Path) -> list[tuple[str, bool, str]]:
         findings = check.findings
         step = next((f.text for f in findings if f.kind == "step"), "")
         wanted = "All of it is too " + ("pale" if share < 1 else "strong")
-        praised = any(f.kind == "praise" and "right" in f.text for f in findings)
+        praised = any(f.kind == "praise" and f.about == "hue" for f in findings)
         grey = all(r.colour is None or r.colour.hue.family is None for r in reference.readings)
         what = f"paint x {share}"
         first = findings[0].text if findings else ""

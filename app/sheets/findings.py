@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from app.look import look
@@ -134,6 +135,7 @@ class FindingsPanel(QWidget):
             if several
             else translate("sheets page", "Findings, sheet {number}").format(number=view.index + 1)
         )
+        self._fit_head()
         closed = view.missing is not None
         self.lock.setVisible(closed)
         self._scroll.setVisible(not closed)
@@ -177,10 +179,26 @@ class FindingsPanel(QWidget):
         """What is shown."""
         return self._view
 
+    def _fit_head(self) -> None:
+        """Where heading and choice are too wide for a line, the choice speaks for itself."""
+        room = self.width() - 2 * INSIDE
+        several = len(self._view.tabs) > 1
+        self.tabs.set_close(False)
+        tight = several and self._heading.sizeHint().width() + WITHIN > (
+            room - self.tabs.sizeHint().width()
+        )
+        self._heading.setVisible(not tight)
+        self.tabs.set_close(tight and self.tabs.sizeHint().width() > room)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_head()
+
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "_column"):
             self._pad()
+            self._fit_head()
 
     def _pad(self) -> None:
         top = look().type.grow(10)

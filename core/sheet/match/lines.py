@@ -28,6 +28,7 @@ _SHARP, _MELTS = 0.04, 0.10  # 10-90% widths of a step in the photo, and of none
 _CRISPER, _AS_SOFT = 0.3, 0.6  # the sheet's width over the photo's
 _PRESSED = 0.4  # share of its height in the reference
 _FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
+_SOFT = 0.06  # 10-90% width of a step that its neighbours can pull away
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
 _RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
 
@@ -55,6 +56,11 @@ class Line:
     contrast: float
     width: float
     error: float
+
+    @property
+    def astray(self) -> bool:
+        """Whether it was read far from its place."""
+        return abs(self.at - self.should) > _FAR
 
 
 def density_of(profile: Floats) -> Floats:
@@ -97,7 +103,17 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
         flat = float(its.error[k]) > _DOUBT
         sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
-    return tuple(answer)
+    return beside_doubt(answer)
+
+
+def beside_doubt(lines: list[Line]) -> tuple[Line, ...]:
+    """A wash that melts away reaches to the next line: where that one was read far from its place
+    and is not to be trusted, neither is this."""
+    strays = {k for k, line in enumerate(lines) if not line.sure and line.astray}
+    return tuple(
+        replace(line, sure=False) if line.width > _SOFT and strays & {k - 1, k + 1} else line
+        for k, line in enumerate(lines)
+    )
 
 
 def _beside(offset: float, own_width: float, width: float) -> float:

@@ -5,11 +5,12 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDragMoveEvent, QDropEvent, QGuiApplication, QImage
-from PySide6.QtWidgets import QApplication, QFileDialog
+from PySide6.QtWidgets import QApplication, QFileDialog, QLabel, QRadioButton
 from sheet_tools import add_sheet, open_sky, painted, score_sheet, wait_for_checks
 from window_tools import wait_until_still
 
 from app.drawing.sheets.rows import row_height
+from app.sheets.findings import FindingsPanel, FindingsView
 from app.sheets.page import SheetsPage
 from core.bands.lines import Bands
 from core.sheet.result import SheetOptions
@@ -380,3 +381,17 @@ def test_it_fits_every_size(page, window, qtbot) -> None:
             # Every row keeps the height its words need.
             for row, view in zip(bands.row_widgets, bands.rows, strict=True):
                 assert row.height() >= row_height(view, bands.width()) - 1
+
+
+@pytest.mark.parametrize(("width", "named"), [(900, True), (300, False)])
+def test_the_choice_of_findings_is_never_cut(qtbot, width, named) -> None:
+    panel = FindingsPanel()
+    qtbot.addWidget(panel)
+    panel.set_view(FindingsView(tabs=("0", "1", "change")))
+    panel.setFixedWidth(width)
+    with qtbot.waitExposed(panel):
+        panel.show()
+    for segment in panel.tabs.findChildren(QRadioButton):
+        assert segment.width() >= segment.sizeHint().width()
+    heading, *_ = panel.findChildren(QLabel)
+    assert heading.isVisible() is named

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from core.colour.working_space import linear_to_W
-from core.sheet.match.lines import match_lines
+from core.sheet.match.lines import Line, beside_doubt, match_lines
 from core.sheet.match.order import SAMPLES
 from core.sheet.match.soft_steps import Target, fit_steps, shares_of
 
@@ -91,3 +91,17 @@ def test_a_line_between_washes_painted_alike_is_never_told_far_off_its_place(ban
     )
     told = [abs(line.at - at) for line, at in zip(found, true, strict=True) if line.sure]
     assert all(error <= 0.03 for error in told)
+
+
+@pytest.mark.parametrize(
+    ("width", "stray", "told"),
+    [(0.12, 0.55, False), (0.12, 0.70, True), (0.02, 0.55, True)],
+    ids=["melts", "its neighbour near its place", "crisp"],
+)
+def test_a_line_that_melts_is_not_told_beside_one_that_went_astray(width, stray, told):
+    """On seed 618 a line hard over part of the width was read 20% off and untold; the soft one
+    above it was drawn 3% after it, and told."""
+    first = Line(0.2, 0.22, True, 15.0, 0.1, 0.0005)
+    second = Line(0.44, 0.417, True, 15.0, width, 0.0005)
+    third = Line(0.72, stray, False, 15.0, 0.2, 0.0005)
+    assert [line.sure for line in beside_doubt([first, second, third])] == [True, told, False]
