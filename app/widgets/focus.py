@@ -21,7 +21,6 @@ from shiboken6 import isValid
 
 from app.look import look
 from app.look.space import FOCUS_CLEAR, FOCUS_WIDTH, RADIUS
-from app.widgets.tabs import PageTabs
 
 _REACH = FOCUS_CLEAR + FOCUS_WIDTH + 2.0
 _KEYS = (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride)
@@ -87,8 +86,10 @@ class FocusRing(QWidget):
         ringed = new if inside else None
         hidden = old is not None and isValid(old) and not old.isVisible()
         # Qt moves the focus on from what is hidden, and calls that a Tab.
-        if inside and hidden and isinstance(new, PageTabs):
-            new.not_by_keys()
+        # Not by its class: its preview stands below this module.
+        not_by_keys = getattr(new, "not_by_keys", None) if inside and hidden else None
+        if not_by_keys is not None:
+            not_by_keys()
         if ringed is not None and ringed.property("own_focus"):
             ringed = None
         self._watch(ringed)
