@@ -46,6 +46,9 @@ class Workspace:
         Where a card is asked for: `cards.open("worksheet")`.
     make_desk : callable
         Gives the `desk`, made when it is first wanted: most starts open no class set.
+    show_student : callable
+        `show_student(place, key)` shows a student of the class set, counted from 0 in the list's
+        order, on the page "sheets" or "worksheet".
     """
 
     document: Document
@@ -61,6 +64,7 @@ class Workspace:
     speech: Speech
     cards: CardControl
     make_desk: Callable[[], ClassDesk]
+    show_student: Callable[[int, str], None]
 
     @property
     def desk(self) -> ClassDesk:

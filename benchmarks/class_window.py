@@ -4,9 +4,10 @@ Sheets of 12 megapixels from the simulator; few are drawn, and each is used agai
 ticket's place and other bytes. Marks are typed, bands lit and students walked through meanwhile.
 Told are the longest pause between two beats of the event loop by the clock, and the longest by the
 processor time of the window's own thread: only the second means something on a busy machine. Then
-how long Stop takes until nothing arrives any more, and until the processes are gone.
+how long Stop takes until nothing arrives any more, and until the processes are gone. With --stacks
+the longest pauses say what the window was at (the looking on makes them a little longer).
 
-    python benchmarks/class_window.py [--count 60] [--start 5000]
+    python benchmarks/class_window.py [--count 60] [--start 5000] [--stacks] [--keep FOLDER]
 """
 
 from __future__ import annotations
@@ -17,7 +18,9 @@ import io
 import os
 import sys
 import tempfile
+import threading
 import time
+from collections import Counter
 from collections.abc import Callable
 from pathlib import Path
 
@@ -27,11 +30,15 @@ ROOT = Path(__file__).parents[1]
 for extra in ("tests", ""):
     sys.path.insert(0, str(ROOT / extra))
 
+PHOTO = "sky.png"
+STACKS_FROM = 0.02
 STILL_LIMIT, STOP_LIMIT = 0.05, 2.0
 
 
 def write_sheets(folder: Path, start: int, count: int) -> bytes:
-    """The class's pictures; gives the photo."""
+    """The class's pictures; gives the photo. What is there from an earlier run is taken."""
+    if (folder / PHOTO).is_file():
+        return (folder / PHOTO).read_bytes()
     from PIL import Image
     from simulator.evening import class_scene, class_sheet
 
@@ -47,9 +54,8 @@ def write_sheets(folder: Path, start: int, count: int) -> bytes:
         # A row of pixels moved makes it another picture of the same sheet.
         image = whole[k % len(whole)].crop((0, k // len(whole), 4032, 3024))
         image.save(folder / f"IMG_{2000 + k}.jpg", quality=90)
-    buffer = io.BytesIO()
-    Image.fromarray(base.reference).save(buffer, "PNG")
-    return buffer.getvalue()
+    Image.fromarray(base.reference).save(folder / PHOTO)
+    return (folder / PHOTO).read_bytes()
 
 
 class Pulse:
@@ -64,6 +70,31 @@ class Pulse:
         self._timer.start()
 
         gc.callbacks.append(self._on_collecting)
+        self._seen: list[tuple[float, str]] = []
+        self._worst: list[tuple[float, list[str]]] = []
+
+    def look_on(self) -> None:
+        """From a thread of its own, note what the window's thread is at every 2 ms."""
+        window = threading.get_ident()
+
+        def look() -> None:
+            while True:
+                time.sleep(0.002)
+                frame, where = sys._current_frames().get(window), []
+                while frame is not None:
+                    code = frame.f_code
+                    where.append(f"{Path(code.co_filename).name}:{frame.f_lineno} {code.co_name}")
+                    frame = frame.f_back
+                self._seen.append((time.perf_counter(), " < ".join(where[:9])))
+
+        threading.Thread(target=look, daemon=True).start()
+
+    def _note(self, pause: float) -> None:
+        """Keep what was seen of a long pause."""
+        if pause > STACKS_FROM:
+            self._worst.append((pause, [what for when, what in self._seen if when > self._last]))
+            self._worst = sorted(self._worst, key=lambda one: -one[0])[:5]
+        self._seen.clear()
 
     def _on_collecting(self, phase: str, info: dict[str, int]) -> None:
         """Python collects its rubbish in whichever thread asked last, and all wait."""
@@ -74,6 +105,7 @@ class Pulse:
 
     def _beat(self) -> None:
         now, own = time.perf_counter(), time.thread_time()
+        self._note(now - self._last)
         self.clock = max(self.clock, now - self._last)
         self.own = max(self.own, own - self._own)
         self._last, self._own = now, own
@@ -90,6 +122,11 @@ class Pulse:
             f"longest collection {self.collected * 1000:.0f} ms",
             flush=True,
         )
+        for pause, seen in self._worst:
+            print(f"  {pause * 1000:.0f} ms, looked at {len(seen)} times:")
+            for what, times in Counter(seen).most_common(6):
+                print(f"    {times} x {what}")
+        self._worst = []
         held = self.own <= STILL_LIMIT
         self.begin()
         return held
@@ -102,6 +139,8 @@ def main() -> int:
     parser = argparse.ArgumentParser()
     parser.add_argument("--count", type=int, default=60)
     parser.add_argument("--start", type=int, default=5000)
+    parser.add_argument("--stacks", action="store_true")
+    parser.add_argument("--keep", type=Path, help="where the pictures are kept for another run")
     args = parser.parse_args()
     app = QApplication([])
 
@@ -125,8 +164,9 @@ def main() -> int:
     held = []
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
-        (folder / "pictures").mkdir()
-        photo = strip_private(write_sheets(folder / "pictures", args.start, args.count))
+        pictures = args.keep or folder / "pictures"
+        pictures.mkdir(parents=True, exist_ok=True)
+        photo = strip_private(write_sheets(pictures, args.start, args.count))
         bands = Bands(1.0, (0.25, 0.5, 0.75))
         exercise = study_of(Picture("sky.png", digest_of(photo)), bands)
         students = tuple(Student(k, f"{k:02d}") for k in range(1, 31))
@@ -141,7 +181,9 @@ def main() -> int:
         page = window.page("classset")
         until(lambda: not desk.working)
         pulse = Pulse()
-        desk.add((folder / "pictures",))
+        if args.stacks:
+            pulse.look_on()
+        desk.add(sorted(pictures.glob("*.jpg")))
         brought = until(
             lambda: not any(one.what == "bringing" for one in desk.underway) and desk.unchecked > 0
         )

@@ -57,7 +57,7 @@ class Stage:
     def __init__(self, variation: Variation, folder: Path) -> None:
         use_language(variation.language)
         Preferences(folder).set(theme=variation.theme, text_percent=variation.text_percent)
-        self.folder = folder
+        self.folder, self.size = folder, variation.size
         self.window = Window(folder)
         self.window.resize(*variation.size)
         self.window.show()
@@ -107,6 +107,10 @@ class Stage:
             popup.close()
         self.window.document.stack.setClean()
         self.window.close()
+        for _ in range(200):  # a class set is saved first
+            if not self.window.isVisible():
+                break
+            self.process()
         self.window.deleteLater()
         self.process()
 

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.window.pages import PAGES
 from tools import (  # noqa: F401 - they register scenes
+    screenshot_class,
     screenshot_dialogs,
     screenshot_first,
     screenshot_lesson,

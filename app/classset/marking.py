@@ -25,7 +25,7 @@ from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.space import INSIDE, WITHIN
 from app.widgets.buttons import EdgeButton, IconButton, InkButton
-from app.widgets.layouts import widgets_in
+from app.widgets.flow import FlowLayout
 from app.widgets.strip import SheetStrip
 from core.class_set.model import MOST_MARK, State
 from core.class_set.standing import state_word
@@ -157,6 +157,8 @@ class MarkingColumn(QWidget):
         To the student before (-1) or after (1), nothing marked.
     go_on_asked()
         This student is marked; on to the next.
+    work_asked(key: str)
+        The student's sheets or worksheet are to be shown on the page of that key.
     corners_asked(index: int), corners_kept(index: int)
         The corners of a sheet are to be set; are right as they were found.
     """
@@ -167,6 +169,7 @@ class MarkingColumn(QWidget):
     state_chosen = Signal(int, str)
     step_asked = Signal(int)
     go_on_asked = Signal()
+    work_asked = Signal(str)
     corners_asked = Signal(int)
     corners_kept = Signal(int)
 
@@ -190,6 +193,10 @@ class MarkingColumn(QWidget):
         )
         self.scores = ScoreTable(self)
         self.change = QLabel(self)
+        self.to_sheets = self._work_button("sheets", translate("pages", "Sheets"), "sheet", "F7")
+        self.to_worksheet = self._work_button(
+            "worksheet", translate("pages", "Worksheet"), "pencil", "F8"
+        )
         self.words_title = QLabel(self)
         self.words = QLabel(self)
         self.crop = WordsCrop(self)
@@ -199,14 +206,26 @@ class MarkingColumn(QWidget):
             translate("class set page", "Next"), "arrow_right", self, note="Ctrl+Enter"
         )
         self._halves: list[QBoxLayout] = []
+        self._names: list[QLabel] = []
         self._lay_out()
         self._connect()
+
+    @property
+    def tab_order(self) -> tuple[QWidget, ...]:
+        """What the keyboard walks through, in the order it is read."""
+        first, second = zip(self.corners, self.states, strict=True)
+        drafts = (self.strength, self.next_step)
+        fields = tuple(each for draft in drafts for each in (draft.button, draft.field))
+        work = (self.to_sheets, self.to_worksheet)
+        last = (self.remark, self.mark, self.go_on)
+        return (self.before, self.after, *first, *second, *fields, *work, *last)
 
     def show_marking(self, view: MarkingView) -> None:
         """Show a student; a field that is written in keeps its cursor."""
         self.title.setText(view.title)
         self.count.setText(view.count)
         self.title.setToolTip(view.count)
+        self._make_room()
         self.before.setEnabled(view.has_before)
         self.after.setEnabled(view.has_after)
         self.pair.set_view(view.pair)
@@ -255,6 +274,14 @@ class MarkingColumn(QWidget):
         box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         return box
 
+    def _work_button(self, key: str, text: str, icon: str, keys: str) -> EdgeButton:
+        button = EdgeButton(text, icon, self, note=keys)
+        button.setToolTip(
+            translate("class set page", "This student on the {page} page").format(page=text)
+        )
+        button.clicked.connect(lambda: self.work_asked.emit(key))
+        return button
+
     def _corner_button(self, index: int) -> IconButton:
         text = translate("sheets page", "Corners of sheet {number}").format(number=index + 1)
         button = IconButton("corners", text, self)
@@ -302,17 +329,19 @@ class MarkingColumn(QWidget):
             name = QLabel(sheet_title(index), wall)
             name.setProperty("role", "strong")
             name.setProperty("on", "wall")
+            named = QHBoxLayout()
+            named.setSpacing(WITHIN)
+            named.addWidget(name)
+            named.addWidget(self.corners[index])
+            named.addStretch(1)
             half = QBoxLayout(QBoxLayout.Direction.LeftToRight)
             half.setSpacing(WITHIN)
-            half.addWidget(name)
+            half.addLayout(named)
             half.addWidget(box)
             half.addStretch(1)
             self._halves.append(half)
-            side = QHBoxLayout()
-            side.setSpacing(WITHIN)
-            side.addLayout(half, 1)
-            side.addWidget(self.corners[index], 0, Qt.AlignmentFlag.AlignTop)
-            row.addLayout(side, 1)
+            self._names.append(name)
+            row.addLayout(half, 1)
         column.addLayout(row)
         column.addWidget(self.pair)
         return wall
@@ -334,6 +363,11 @@ class MarkingColumn(QWidget):
         self.change.setProperty("role", "note")
         self.words_title.setProperty("role", "strong")
         column.addWidget(self.change)
+        work = FlowLayout()
+        work.setSpacing(WITHIN)
+        work.addWidget(self.to_sheets)
+        work.addWidget(self.to_worksheet)
+        column.addLayout(work)
         column.addWidget(self.words_title)
         column.addWidget(self.words)
         column.addWidget(self.crop)
@@ -389,23 +423,26 @@ class MarkingColumn(QWidget):
         super().resizeEvent(event)
         self.pair.set_most(_PAIR_SHARE * self.height())
         self._turn_halves()
-        room = self.width() - 2 * INSIDE - 2 * self.before.sizeHint().width() - 4 * WITHIN
-        self.count.setVisible(self.title.sizeHint().width() + self.count.sizeHint().width() <= room)
+        self._make_room()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "go_on"):
             self._fit()
 
+    def _make_room(self) -> None:
+        """The count gives way to whose sheets these are."""
+        room = self.width() - 2 * INSIDE - 2 * self.before.sizeHint().width() - 4 * WITHIN
+        self.count.setVisible(self.title.sizeHint().width() + self.count.sizeHint().width() <= room)
+
     def _turn_halves(self) -> None:
         """With large text the state stands below its sheet's name."""
         room = (self.width() - 2 * INSIDE - WITHIN) / 2
-        room -= self.corners[0].sizeHint().width() + WITHIN
         beside, below = QBoxLayout.Direction.LeftToRight, QBoxLayout.Direction.TopToBottom
-        for half in self._halves:
-            wanted = sum(each.sizeHint().width() for each in widgets_in(half)) + WITHIN
+        for half, *parts in zip(self._halves, self._names, self.corners, self.states, strict=True):
+            wanted = sum(each.sizeHint().width() + WITHIN for each in parts)
             half.setDirection(beside if wanted <= room else below)
-            half.setSpacing(WITHIN if wanted <= room else 2)
+            half.setSpacing(WITHIN if wanted <= room else 4)
 
     def _fit(self) -> None:
         self.mark.setFixedWidth(look().type.grow(76))

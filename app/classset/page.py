@@ -94,6 +94,7 @@ class ClassSetPage(Page):
         self.corners = ClassCorners(workspace, self.stack)
         self.stack.addWidget(self.corners.editor)
         self._key: PartKey = "sort"
+        self._second = ""
         self._seen: tuple[ClassSet | None, Sorted | None] = (None, None)
         self._actions = {
             "view": tuple(
@@ -299,10 +300,10 @@ class ClassSetPage(Page):
         self.choice.set_count("sort", asked, spoken)
         sorting = self._key == "sort"
         say = headline.pictures_placed if sorting else headline.students_in
-        self.line.setText(say(class_set, found))
+        self.line.setText(say(class_set, found) if class_set.brought else "")
         self._second = "" if sorting else headline.what_is_not(class_set, found)
-        self.second.setText(self._second)
         self.second.setToolTip(self._second)
+        self._make_room()
         if self.part is not None:
             self.part.refresh()
 
@@ -324,6 +325,7 @@ class ClassSetPage(Page):
         underway = self.desk.underway
         self.progress.show_work(underway, 0 if underway else self.desk.unchecked)
         self.second.setVisible(self.progress.isHidden())
+        self._make_room()
 
     def _fit(self) -> None:
         self._head.setFixedHeight(look().type.grow(53))
@@ -342,18 +344,27 @@ class ClassSetPage(Page):
             self._make_room()
 
     def _make_room(self) -> None:
-        """With large text or long words the buttons keep their icons alone."""
+        """With large text or long words the buttons keep their icons alone; then progress takes
+        the place of how the class stands."""
         for button, text in self._texts.items():
             button.setText(text)
             button.setAccessibleName(text)
-        rest = self.choice.sizeHint().width() + self.line.sizeHint().width() + 2 * MARGIN
-        rest += look().type.grow(260) + 5 * GROUP
-        room = self.width() - rest
+        working = not self.progress.isHidden()
+        least = self.choice.sizeHint().width() + 2 * MARGIN + 5 * GROUP
+        beside = self.progress.least_width() if working else look().type.grow(260)
+        room = self.width() - least - beside - self.line.sizeHint().width()
         for button in (self.print_button, self.bring):
             wanted = sum(each.sizeHint().width() for each in self._texts)
             if wanted > room:
                 button.setText("")
                 button.setToolTip(self._texts[button])
+        buttons = sum(each.sizeHint().width() for each in self._texts)
+        self.line.setVisible(not working or buttons <= room)
+        self._row.activate()
+        shown = self.second.fontMetrics().elidedText(
+            self._second, Qt.TextElideMode.ElideRight, self.second.width()
+        )
+        self.second.setText(shown)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if self.desk.class_set is not None and paths_in(event.mimeData()):

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.classset.marking import MarkingColumn
@@ -75,9 +76,7 @@ class PinUpPart(ClassPart):
         class_set = self.desk.class_set
         if class_set is None or not 0 <= place < len(class_set.students):
             return
-        if place != self._place:
-            self._place, self._cleared, self._gesture = place, frozenset(), None
-            self.marking.middle_scroll.verticalScrollBar().setValue(0)
+        self.desk.place = place
         self.refresh()
 
     def show_band(self, key: str) -> None:
@@ -174,7 +173,10 @@ class PinUpPart(ClassPart):
         class_set, found = self.desk.class_set, self.desk.sorted
         if class_set is None or found is None:
             return
-        self._place = min(self._place, len(class_set.students) - 1)
+        place = min(self.desk.place, len(class_set.students) - 1)
+        if place != self._place:
+            self._place, self._cleared, self._gesture = place, frozenset(), None
+            self.marking.middle_scroll.verticalScrollBar().setValue(0)
         self._offer_bands(class_set)
         self.wall.set_view(wall_view(self.desk, self._place, self._shown))
         number = class_set.students[self._place].number
@@ -227,7 +229,15 @@ class PinUpPart(ClassPart):
         self.show_choice.set_chosen(self._shown)
         self.show_choice.chosen.connect(self.show_band)
         self._show_layout.insertWidget(1, self.show_choice)
+        self.show_choice.show()  # the layout would do so a moment later, when keys may have come
+        self._order_tabs()
         self._fit()
+
+    def _order_tabs(self) -> None:
+        """As it is read: what is shown, the wall, the marking."""
+        segments = () if self.show_choice is None else self.show_choice.segments
+        for before, after in pairwise([*segments, self.wall, *self.marking.tab_order]):
+            QWidget.setTabOrder(before, after)
 
     def _lay_out(self) -> None:
         self._show_layout.setContentsMargins(MARGIN, WITHIN, MARGIN, WITHIN)
@@ -266,6 +276,7 @@ class PinUpPart(ClassPart):
         marking.state_chosen.connect(self.set_state)
         marking.step_asked.connect(lambda way: self.choose(self._place + way))
         marking.go_on_asked.connect(self.go_on)
+        marking.work_asked.connect(lambda key: self.workspace.show_student(self._place, key))
         marking.corners_asked.connect(self.set_corners)
         marking.corners_kept.connect(self.keep_corners)
         for keys in ("Ctrl+Return", "Ctrl+Enter"):
@@ -276,6 +287,10 @@ class PinUpPart(ClassPart):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.refresh()  # another student may have been gone to on another page
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)

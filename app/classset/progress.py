@@ -48,6 +48,12 @@ class WorkProgress(QWidget):
         """What it says, whole."""
         return self._whole
 
+    def least_width(self) -> int:
+        """What it needs with its count; how long the rest will take gives way."""
+        shown = [each for each in (self.bar, self.button) if not each.isHidden()]
+        words = self.label.fontMetrics().horizontalAdvance(self._short)
+        return sum(each.sizeHint().width() for each in shown) + words + 3 * WITHIN
+
     def show_work(self, underway: tuple[Underway, ...], unchecked: int) -> None:
         """Show what works, or what is left to be checked; hidden where there is neither."""
         self._running = bool(underway)

@@ -234,7 +234,7 @@ def paint_dots(painter: QPainter, rect: QRectF, view: DotsView) -> None:
             painter.fillRect(bar, QColor(view.ink))
         weight = CHOSEN if view.filled else FIRST
         wide = text_size(view.words, view.text, weight)[0]
-        size = view.text * min(1.0, 1.9 * unit / max(wide, 1e-9), 0.8 * rect.height() / view.text)
+        size = view.text * min(1.0, 1.7 * unit / max(wide, 1e-9), 0.8 * rect.height() / view.text)
         draw_text(painter, QPointF(middle, rect.center().y()), view.words, size, view.ink, weight)
         _paint_stacks(painter, rect, view, unit)
 

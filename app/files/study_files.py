@@ -105,6 +105,8 @@ class StudyFiles(QObject):
         self._recent = recent
         self._last_box = last_box
         self._untouched = document.study
+        self.kept_elsewhere: Callable[[], bool] = lambda: False
+        """Whether the study that is open is kept by somebody else, with every edit."""
         self._folder = data_folder
         self._window = window
         self._whereabouts = Whereabouts(data_folder, self)
@@ -144,7 +146,7 @@ class StudyFiles(QObject):
     @property
     def must_ask(self) -> bool:
         """Whether the window must not close just now."""
-        return self._document.unsaved or self.saver.running
+        return self.saver.running or (self._document.unsaved and not self.kept_elsewhere())
 
     # Leaving what is open
 
@@ -152,7 +154,7 @@ class StudyFiles(QObject):
         """Call `then` once the study may be replaced or closed; not at all if it may not."""
         if self.saver.running:
             self.saver.afterwards(partial(self.leaving, then))
-        elif not self._document.unsaved:
+        elif not self._document.unsaved or self.kept_elsewhere():
             then()
         else:
             title = self._document.study.title or translate("files", "Your study")
@@ -167,11 +169,38 @@ class StudyFiles(QObject):
 
     def save(self, then: Act | None = None) -> None:
         """Save; `then` is called once that has succeeded."""
+        if self.kept_elsewhere():
+            self._notices.note(
+                translate(
+                    "files",
+                    "This study is kept in the class set as you go. Save as writes a file of it.",
+                )
+            )
+            if then is not None:
+                then()
+            return
         self.saver.save(then)
 
     def save_as(self, then: Act | None = None) -> None:
         """Save under another name; `then` is called once that has succeeded."""
         self.saver.save_as(then)
+
+    # A study that somebody else keeps
+
+    def show_kept(self, study: Study, opened: OpenedPhoto, pictures: Mapping[str, bytes]) -> None:
+        """Put up a study that is kept elsewhere; whoever calls has passed `leaving`.
+
+        A photo that is shown already is not read again.
+        """
+        if self._reader.opened is not opened:
+            self._put(opened, study, Place(), None, more=pictures)
+            return
+        self._opening.cancel()
+        self._storer.cancel()
+        self._whereabouts.put(Place(), None)
+        self._pictures.take_over(pictures)
+        self._pictures.keep_only(digests_of(study))
+        self._document.begin(study)
 
     # New and open
 

@@ -354,6 +354,11 @@ def _class_set() -> Chapter:
                     ),
                     translate(
                         "guide",
+                        "F7 and F8 show that student on the Sheets and the Worksheet page, where "
+                        "own scores are written in; F9 comes back.",
+                    ),
+                    translate(
+                        "guide",
                         "Found hard: see what to teach next, and show it with F5. Mark list: the "
                         "table as it will be written.",
                     ),

@@ -139,6 +139,14 @@ def keys() -> Chapter:
                         translate("keys", "Set the corners of sheet 1, sheet 2"),
                     ),
                     (
+                        "F7, F8, F9",
+                        translate("keys", "This student's sheets, worksheet; back to the class"),
+                    ),
+                    (
+                        "Alt+Left, Alt+Right",
+                        translate("keys", "There: the student before, the next one"),
+                    ),
+                    (
                         "Ctrl+Enter",
                         translate("keys", "This student is marked, on to the next"),
                     ),

@@ -7,6 +7,7 @@ it stays closed until the student's own scores are in, or the teacher opens it.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -75,6 +76,8 @@ class Checker(QObject):
         self._pictures = pictures
         self._notices = notices
         self.jobs = SheetJobs()
+        self.known_elsewhere: Callable[[Wanted], CheckedSheet | None] = lambda wanted: None
+        """A check that somebody else has made of the same."""
         self._answers: list[_Answer | None] = [None] * SHEETS
         self._asked: list[Wanted | None] = [None] * SHEETS
         self._stopped = [False] * SHEETS
@@ -236,7 +239,7 @@ class Checker(QObject):
         return Wanted(sky, sheet.picture, sheet.options)
 
     def _run(self, index: int, wanted: Wanted) -> None:
-        known = self.jobs.checked.get(wanted)
+        known = self.jobs.checked.get(wanted) or self.known_elsewhere(wanted)
         if known is not None:
             self._places[index].cancel()
             self._take(index, _Answer(wanted, known))

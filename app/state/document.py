@@ -35,12 +35,15 @@ class Document(QObject):
         After every edit, undo, redo and `begin`.
     unsaved_changed(unsaved: bool)
         The study differs from what was saved or begun, or no longer does.
+    beginning()
+        Another study is about to be here: what changes next is no edit of the one before.
     begun()
         Another study is here now; the undo stack is empty.
     """
 
     study_changed = Signal(object, object)
     unsaved_changed = Signal(bool)
+    beginning = Signal()
     begun = Signal()
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -69,6 +72,7 @@ class Document(QObject):
         saved : bool
             False where it is on no disk as it is: recovered work, a copy.
         """
+        self.beginning.emit()
         self._fills.clear()
         self.stack.clear()
         self.stack.setClean()

@@ -242,6 +242,11 @@ class SegmentedControl(QWidget):
         """Switch one choice on or off."""
         self._segments[key].setEnabled(available)
 
+    @property
+    def segments(self) -> tuple[QRadioButton, ...]:
+        """The buttons, left to right."""
+        return tuple(self._segments.values())
+
     def focus_chosen(self) -> None:
         """Give the keyboard to the chosen one."""
         self._segments[self.current].setFocus(Qt.FocusReason.TabFocusReason)

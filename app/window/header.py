@@ -34,9 +34,12 @@ class Header(QWidget):
     Signals
     -------
     page_chosen(index: int)
+    student_step(way: int)
+        To the student before (-1) or after (1).
     """
 
     page_chosen = Signal(int)
+    student_step = Signal(int)
 
     def __init__(self, undo: QAction, redo: QAction, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -75,6 +78,15 @@ class Header(QWidget):
         for widget in (self._bar, self._more, self._rule, self._tabs):
             self._row.addWidget(widget)
         self._row.addWidget(self._title, 1)
+        self.steps = (
+            IconButton("chevron_left", translate("header", "Student before"), self),
+            IconButton("chevron_right", translate("header", "Next student"), self),
+        )
+        for button, way, keys in zip(self.steps, (-1, 1), ("Alt+Left", "Alt+Right"), strict=True):
+            button.setToolTip(f"{button.accessibleName()} ({keys})")
+            button.clicked.connect(lambda _=False, way=way: self.student_step.emit(way))
+            button.hide()
+            self._row.addWidget(button)
         self._row.addSpacing(12)
         self._actions = (_ActionButton(undo, "undo", self), _ActionButton(redo, "redo", self))
         for action in self._actions:
@@ -116,6 +128,14 @@ class Header(QWidget):
         self._row.addWidget(button)
         self._make_room()
 
+    def show_student_steps(self, may: tuple[bool, bool] | None) -> None:
+        """Offer the students before and after, where there are any; None hides both."""
+        for number, button in enumerate(self.steps):
+            button.setEnabled(may is not None and may[number])
+            button.setVisible(may is not None)
+        self._make_room()
+        self._elide()
+
     def show_title(self, title: str, unsaved: bool) -> None:
         """Say what is open and whether something would be lost."""
         self._name, self._unsaved = title, unsaved
@@ -156,6 +176,8 @@ class Header(QWidget):
         margins = self._row.contentsMargins()
         rest = margins.left() + margins.right() + 8 * WITHIN + 12
         rest += sum(button.sizeHint().width() for button in self._actions)
+        steps = [button for button in self.steps if not button.isHidden()]
+        rest += sum(button.sizeHint().width() + WITHIN for button in steps)
         tabs = [i for i in range(self._tabs.count()) if self._tabs.isTabVisible(i)]
         rest += sum(self._tabs.tabSizeHint(i).width() for i in tabs)
         menus = self._bar.sizeHint().width()

@@ -57,6 +57,7 @@ from core.study import with_title
 if TYPE_CHECKING:
     from app.classset.actions import ClassActions
     from app.services.class_set.desk import ClassDesk
+    from app.window.student import StudentControl
 
 CLASS_PAGE = "classset"
 """The page that is there only while a class set is open."""
@@ -126,9 +127,11 @@ class Window(QMainWindow):
             speech=self.speech,
             cards=self.cards,
             make_desk=lambda: self.desk,
+            show_student=lambda place, key: self._show_student(place, key),
         )
         self.class_room = ClassRoom(self.workspace, self)
         self._may_close = False
+        self._student: StudentControl | None = None
         self._warmup: Warmup | None = None
         self._pages: dict[int, Page] = {}
         self._scrolls: dict[int, PageScroll] = {}
@@ -192,6 +195,8 @@ class Window(QMainWindow):
         self._menus.show_page(page)
         of_class = index == self._class_index
         self._undo.setActiveStack((self.desk.document if of_class else self.document).stack)
+        if self._student is not None:
+            self._student.page_shown(PAGES[index].key)
         self._show_title()
 
     def page(self, key: str) -> Page:
@@ -215,7 +220,27 @@ class Window(QMainWindow):
         self._undo.addStack(desk.document.stack)
         desk.opened.connect(self._on_class_set)
         desk.changed.connect(lambda before, after: self._show_title())
+        self._student = self._make_student(desk)
         return desk
+
+    def _make_student(self, desk: ClassDesk) -> StudentControl:
+        from app.window.student import StudentControl  # deferred: start-up time
+
+        student = StudentControl(
+            desk, self.document, self.pictures, self.files, self.checker, self.header, self
+        )
+        student.page_asked.connect(self._show_page_of)
+        student.title_changed.connect(self._show_title)
+        return student
+
+    def _show_student(self, place: int, key: str) -> None:
+        if self._student is not None:
+            self._student.show(place, key)
+
+    def _show_page_of(self, key: str) -> None:
+        index = next(i for i, kind in enumerate(PAGES) if kind.key == key)
+        self.show_page(index)
+        self._pages[index].take_focus()
 
     @cached_property
     def class_actions(self) -> ClassActions:
@@ -321,6 +346,9 @@ class Window(QMainWindow):
         if self._of_class:
             self._show_class_title()
             return
+        if self._student is not None and self._student.title:
+            self._show_kept_title(self._student.title)
+            return
         title, unsaved = self.document.study.title, self.document.unsaved
         shown, path = title, self.files.path
         if self.files.read_only:
@@ -340,7 +368,9 @@ class Window(QMainWindow):
         """A class set is saved after each edit: nothing of it is ever unsaved for long."""
         class_set = self.desk.class_set
         named = () if class_set is None else (class_set.title, class_set.exercise.title)
-        title = ", ".join(filter(None, named))
+        self._show_kept_title(", ".join(filter(None, named)))
+
+    def _show_kept_title(self, title: str) -> None:
         self.header.show_title(title, False)
         name = translate("window", "Gradewash")
         self.setWindowTitle(f"{title.replace('[*]', '[ * ]')} - {name}" if title else name)

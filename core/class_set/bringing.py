@@ -126,12 +126,27 @@ def bring_in(
         except ClassSetError:
             raise
         except GradewashError as error:
-            told = Told(file.name, sentence=str(error))
+            told = Told(shown_name(file), sentence=str(error))
         if told.digest and place is not None:
             seen.setdefault(told.digest, place)
         yield told
     folder.save(_in_one_series(folder.class_set, seen))
     step(1.0, progress, None)
+
+
+def bring_picture(folder: ClassFolder, name: str, data: bytes, slot: Slot) -> str:
+    """Bring one picture in and put it in its place; gives its digest once it is safe.
+
+    Raises
+    ------
+    ClassSetError
+        The disk is full or gone.
+    PhotoError
+        It is no picture.
+    """
+    digest = _picture(folder, name, data, None, slot).digest
+    folder.save(edits.place(folder.class_set, digest, slot))
+    return digest
 
 
 def anonymous_name(name: str, number: int) -> str:
@@ -173,8 +188,8 @@ _BRIGHT, _COLOURLESS, _MOSTLY = 0.62, 0.16, 0.72
 def _one(folder: ClassFolder, file: Path, order: tuple[int, int] | None) -> Told:
     data = _bytes_of(file)
     if is_study(file):
-        return _study(folder, file.name, study_from_bytes(data))
-    return _picture(folder, file.name, data, order, None)
+        return _study(folder, shown_name(file), study_from_bytes(data))
+    return _picture(folder, shown_name(file), data, order, None)
 
 
 def _bytes_of(file: Path) -> bytes:
@@ -201,7 +216,7 @@ def _picture(
     clean = strip_private(data)
     digest = digest_of(clean)
     known = {each.digest: each for each in class_set.brought}
-    if digest in known and folder.picture_path(digest).is_file():
+    if digest in known and folder.holds_picture(digest):
         return Told(name, 0, digest)
     photo = open_photo(clean, name=name)
     # From the picture as it came: what is kept of some kinds is smaller.

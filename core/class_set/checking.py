@@ -80,7 +80,12 @@ def still_to_check(
     class_set, kept = folder.class_set, KeptChecks(folder.path)
     wanted = (each for each in to_check(class_set) if only in (None, each.digest))
     keyed = ((check_key(each, class_set.exercise, language), each) for each in wanted)
-    return tuple((key, each) for key, each in keyed if kept.find(key) is None)
+    return tuple(
+        (key, each)
+        for key, each in keyed
+        if (one := kept.find(key)) is None
+        or (one.sentence and kept.older_than(key, folder.picture_path(each.digest)))
+    )
 
 
 def check_folder(

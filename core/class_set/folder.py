@@ -10,6 +10,7 @@ One rename decides what holds: whoever is killed before it leaves the class set 
 from __future__ import annotations
 
 import contextlib
+import errno
 import hashlib
 import os
 import re
@@ -102,6 +103,10 @@ class ClassFolder:
             _write(target, data)
         return digest
 
+    def holds_picture(self, digest: str) -> bool:
+        """Whether a picture is there, and whole."""
+        return _holds(self.picture_path(digest), digest)
+
     def picture_path(self, digest: str) -> Path:
         """Where a picture's bytes are."""
         if not _DIGEST.fullmatch(digest):
@@ -155,11 +160,16 @@ class ClassFolder:
 
     def look_for_missing(self) -> None:
         """Note which pictures are spoken of and gone."""
-        self.missing = tuple(
-            each.picture.name
-            for each in self.class_set.brought
-            if not self.picture_path(each.digest).is_file()
-        )
+        self.missing = missing_pictures(self.path, self.class_set)
+
+
+def missing_pictures(folder: Path, class_set: ClassSet) -> tuple[str, ...]:
+    """The names of pictures that a class set speaks of and that are gone from its folder."""
+    return tuple(
+        each.picture.name
+        for each in class_set.brought
+        if not (folder / PICTURES / each.digest).is_file()
+    )
 
 
 def create_folder(
@@ -180,7 +190,7 @@ def create_folder(
     Raises
     ------
     ClassSetError
-        There is a class set already, or the folder cannot be written.
+        There is a class set already, or pictures of one; or the folder cannot be written.
     """
     if (folder / FILE_NAME).exists():
         raise ClassSetError(
@@ -188,6 +198,7 @@ def create_folder(
                 "class set", "There is a class set in {name} already: choose another folder."
             ).format(name=shown_name(folder))
         )
+    _refuse_orphans(folder, digest_of(photo))
     _make_folder(folder)
     lock = _hold(folder, data_folder)
     try:
@@ -287,6 +298,19 @@ def _refuse_other(folder: Path) -> None:
         )
 
 
+def _refuse_orphans(folder: Path, photo: str) -> None:
+    """Pictures of a class set whose file is gone would be cleared away as nobody's."""
+    pictures = plain_files(folder / PICTURES)
+    if any(_DIGEST.fullmatch(file.name) and file.name != photo for file in pictures):
+        raise ClassSetError(
+            translate(
+                "class set",
+                "{name} holds the pictures of a class set whose file {file} is gone: put that file "
+                "back from a backup, or choose another folder.",
+            ).format(name=shown_name(folder), file=FILE_NAME)
+        )
+
+
 def _read_json(folder: Path) -> bytes:
     try:
         return read_file(folder / FILE_NAME, _MOST_JSON)
@@ -315,7 +339,18 @@ def _write(path: Path, data: bytes) -> None:
     try:
         write_file(path, data)
     except OSError as error:
-        raise ClassSetError(why_not_written(path, error)) from error
+        raise ClassSetError(_why_not_kept(path, error)) from error
+
+
+def _why_not_kept(path: Path, error: OSError) -> str:
+    """A class set cannot be saved elsewhere in a moment, as a single file can."""
+    if error.errno in (errno.EROFS, errno.EACCES, errno.EPERM):
+        folder = path.parent.parent if path.parent.name == PICTURES else path.parent
+        return translate(
+            "class set",
+            "You may not write in {name}: copy the folder to a place of your own, and open that.",
+        ).format(name=shown_name(folder))
+    return why_not_written(path, error)
 
 
 def _holds(path: Path, digest: str) -> bool:

@@ -126,6 +126,14 @@ class KeptChecks:
             return None
         return Kept(key, check, kept.grain, kept.sentence)
 
+    def older_than(self, key: str, picture: Path) -> bool:
+        """Whether a picture's file was written anew since its check: it was damaged, say."""
+        try:
+            check = self._path(key, "json").stat().st_mtime_ns
+            return picture.stat().st_mtime_ns > check
+        except OSError:
+            return False
+
     def picture(self, key: str) -> Path:
         """Where the straightened painting is, a JPEG."""
         return self._path(key, "jpg")

@@ -62,6 +62,43 @@ def with_study(class_set: ClassSet, number: int, study: Study) -> ClassSet:
     return class_set
 
 
+def open_study_of(class_set: ClassSet, number: int, placement: Placement) -> Study:
+    """As `study_of`, to be worked at beside the class set: with the teacher's remark alone.
+
+    Strength and next step stay where they are, in the marking.
+    """
+    study = study_of(class_set, number, placement)
+    remark = class_set.entry(number).marking.remark
+    return replace(study, worksheet=replace(study.worksheet, remark=remark))
+
+
+def with_open_study(class_set: ClassSet, number: int, before: Study, after: Study) -> ClassSet:
+    """The class set after an edit of the study from `open_study_of`.
+
+    Worksheet and remark, how a sheet is looked at, a sheet taken out (its picture is laid aside).
+    The exercise is not touched, and a picture that is new has to be brought in first.
+    """
+    if after.worksheet != before.worksheet:
+        class_set = edits.with_worksheet(class_set, number, after.worksheet)
+        marking = replace(class_set.entry(number).marking, remark=after.worksheet.remark)
+        class_set = edits.with_marking(class_set, number, marking)
+    known = {each.digest for each in class_set.brought}
+    for index, (was, now) in enumerate(zip(before.sheets, after.sheets, strict=True)):
+        if was == now:
+            continue
+        if (
+            was is not None
+            and was.picture.digest in known
+            and (now is None or now.picture.digest != was.picture.digest)
+        ):
+            class_set = edits.lay_aside(class_set, was.picture.digest)
+        if now is not None and now.picture.digest in known:
+            if was is None or was.picture.digest != now.picture.digest:
+                class_set = edits.place(class_set, now.picture.digest, Slot(number, index))
+            class_set = edits.with_options(class_set, now.picture.digest, now.options)
+    return class_set
+
+
 def study_bytes(folder: ClassFolder, number: int) -> bytes:
     """The `.gradewash` file of one student.
 

@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 
 from app.drawing.classset.tile import TileView, paint_tile
 from app.drawing.fit import elided, wrap
-from app.drawing.ink import BLACK, CHOSEN, FIRST, WHITE, draw_text, kept
+from app.drawing.ink import BLACK, CHOSEN, FIRST, WHITE, draw_text, kept, text_size
 from app.drawing.pyramid import Pyramid
 from app.look.theme import WALL
 from app.look.type import SECOND
@@ -125,8 +125,10 @@ def paint_headings(painter: QPainter, rect: QRectF, view: PlacesView, shape: Pla
         for k, (x, text) in enumerate(zip(at, view.headings, strict=True)):
             weight = SECOND if k == 0 else FIRST
             room = shape.pitch_x - 6 if 0 < k <= PLACES else rect.right() - x
-            shown = elided(text, view.text, room, weight)
-            draw_text(painter, QPointF(x, y), shown, view.text, view.ink, weight, align=0)
+            wide = text_size(text, view.text, weight)[0]
+            size = max(min(view.text, view.text * room / max(1.0, wide)), 0.7 * view.text)
+            shown = elided(text, size, room, weight)
+            draw_text(painter, QPointF(x, y), shown, size, view.ink, weight, align=0)
 
 
 def paint_places(painter: QPainter, view: PlacesView, shape: PlacesShape, visible: QRectF) -> None:

@@ -57,7 +57,7 @@ def paint_tile(painter: QPainter, rect: QRectF, view: TileView, size: float) -> 
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRoundedRect(rect.adjusted(0.75, 0.75, -0.75, -0.75), 3, 3)
     if view.picture is None and view.word:
-        fits = min(size, size * (rect.width() - 8) / max(1.0, text_size(view.word, size)[0]))
+        fits = min(size, size * (rect.width() - 14) / max(1.0, text_size(view.word, size)[0]))
         draw_text(painter, rect.center(), view.word, fits, BLACK)
 
 

@@ -19,7 +19,8 @@ from app.services.notices import Notices
 from app.state.document import Gesture
 from app.state.language import language_in_use
 from app.state.tasks import Latest
-from core.class_set.bringing import Told
+from core.class_set.arrivals import Arrival, arrival_of
+from core.class_set.bringing import Told, bring_picture
 from core.class_set.checking import to_check
 from core.class_set.deleting import Ours, delete_class_set
 from core.class_set.folder import ClassFolder, create_folder, open_folder
@@ -27,6 +28,7 @@ from core.class_set.kept_checks import Kept, KeptChecks, check_key, found_checks
 from core.class_set.model import ClassSet
 from core.class_set.prints import sky_of
 from core.class_set.questions import Sorted, same_sheets, sort_pictures
+from core.class_set.ticket import Slot
 from core.class_set.tidying import Tidied, tidy
 from core.errors import GradewashError
 from core.i18n import translate
@@ -62,6 +64,8 @@ class ClassDesk(QObject):
         Where every picture is, and what is asked about them.
     sky : Pyramid or None
         The exercise's photo from its top to the horizon.
+    place : int
+        The student who is looked at, counted from 0 in the list's order.
 
     Signals
     -------
@@ -74,6 +78,8 @@ class ClassDesk(QObject):
     underway_changed()
     stopped()
         A check was called off: `unchecked` says how many are left.
+    saved()
+        The disk has what there was a moment ago.
     """
 
     opened = Signal()
@@ -81,6 +87,7 @@ class ClassDesk(QObject):
     sorted_changed = Signal()
     underway_changed = Signal()
     stopped = Signal()
+    saved = Signal()
 
     def __init__(self, notices: Notices, data_folder: Path, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -96,12 +103,14 @@ class ClassDesk(QObject):
         self._same: dict[str, str] = {}
         self.sorted: Sorted | None = None
         self.sky: Pyramid | None = None
+        self.place = 0
         self._settle = QTimer(self, singleShot=True, interval=_SETTLE_MS)
         self._settle.timeout.connect(self._compare)
         self._rest = QTimer(self, singleShot=True, interval=REST_MS)
         self._rest.timeout.connect(self._check_again)
         self.document.changed.connect(self._on_changed)
         self._keeper.failed.connect(notices.failed)
+        self._keeper.saved.connect(self.saved)
         self._bringer.changed.connect(self.underway_changed)
         self._bringer.ended.connect(self._on_brought)
         self._bringer.failed.connect(notices.failed)
@@ -147,6 +156,10 @@ class ClassDesk(QObject):
     def checking(self, digest: str) -> bool:
         """Whether a sheet's check is still to come."""
         return digest not in self._fresh()
+
+    def fresh_check(self, digest: str) -> Kept | None:
+        """A sheet's check, where it is of the corners, the lines and the photo there are now."""
+        return self.checks.get(digest) if digest in self._fresh() else None
 
     def painting(self, digest: str | None) -> Pyramid | None:
         """A sheet's painting straightened; None while it is not checked, or not there yet."""
@@ -249,6 +262,26 @@ class ClassDesk(QObject):
 
         self._keeper.run(run, done, self._notices.failed)
 
+    def bring_picture(self, name: str, data: bytes, slot: Slot) -> None:
+        """Bring one picture in, to a place; then it is checked."""
+        folder, keeper = self._keeper.folder, self._keeper
+        if folder is None:
+            return
+        self._keeper.save()
+
+        def work(progress: Progress, should_stop: ShouldStop) -> Arrival:
+            before = folder.class_set
+            bring_picture(folder, name, data, slot)
+            arrival = arrival_of(before, folder.class_set)
+            keeper.arrived(arrival)
+            return arrival
+
+        def done(arrival: Arrival) -> None:
+            self.document.arrive(arrival)
+            self._check_again()
+
+        self._keeper.run(work, done, self._notices.failed)
+
     def tidy(self, done: Callable[[Tidied], object]) -> None:
         """Keep of each sheet its painting alone; nothing before it can be undone."""
         folder, checks, language = self._keeper.folder, dict(self.checks), language_in_use()
@@ -310,7 +343,7 @@ class ClassDesk(QObject):
     def _put(self, found: _Opened) -> None:
         self._put_away()
         self.checks, self._same = found.checks, found.same
-        self.sky = found.sky
+        self.sky, self.place = found.sky, 0
         self._keeper.hold(found.folder)
         self.document.begin(found.folder.class_set)
         self.opened.emit()
@@ -428,6 +461,10 @@ class ClassDesk(QObject):
                 more = translate("class set page", "{n} files could not be brought in. The first: ")
                 text = more.format(n=len(failed)) + text
             self._notices.problem(text)
+        for one in told:
+            # It was damaged, perhaps, and is whole now.
+            if one.digest in self.checks and self.checks[one.digest].check is None:
+                del self.checks[one.digest]
         if self.unchecked and self._bringer.underway is None:
             self.check()
 

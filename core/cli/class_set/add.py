@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import sys
 from pathlib import Path
 
 from core.class_set.bringing import Told, bring_in, files_in
@@ -61,7 +62,8 @@ def run(args: argparse.Namespace) -> int:
                 say(f"! {line}")
             elif told.added:
                 added += told.added
-                print(f"+ {_named(told, folder)}", flush=True)
+                say(f"+ {_named(told, folder)}")
+                sys.stdout.flush()
             else:
                 seen += 1
         found = sorted_now(folder.path, folder.class_set)
@@ -87,7 +89,7 @@ def run(args: argparse.Namespace) -> int:
             )
         )
         say(" ".join(parts))
-        say_missing(folder)
+        say_missing(folder.missing)
         say_questions(folder.class_set, found)
     return 2 if wrong and not added and not seen else 0
 

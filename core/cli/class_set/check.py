@@ -94,7 +94,7 @@ def run(args: argparse.Namespace) -> int:
         with opened(args) as folder:
             return set_corners(folder, args.picture, args.corners, args.turned)
     with opened(args) as folder:
-        say_missing(folder)
+        say_missing(folder.missing)
         undone = len(still_to_check(folder))
         with (
             _executor(jobs, args.scheduler) if undone else contextlib.nullcontext((None, None)) as (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Sequence
 from pathlib import Path
 
 from core.class_set.folder import ClassFolder, open_folder
@@ -99,9 +100,9 @@ def say_questions(class_set: ClassSet, found: Sorted) -> None:
         say(f"> {name}: {question.sentence}")
 
 
-def say_missing(folder: ClassFolder) -> None:
+def say_missing(missing: Sequence[str]) -> None:
     """The pictures that are gone from the folder."""
-    for name in folder.missing:
+    for name in missing:
         say(
             translate(
                 "command line",

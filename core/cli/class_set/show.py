@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from core.class_set.folder import read_class_set
+from core.class_set.folder import missing_pictures, read_class_set
 from core.class_set.hard import Hard, found_hard
 from core.class_set.kept_checks import Kept, found_checks
 from core.class_set.model import ClassSet
@@ -16,7 +16,7 @@ from core.class_set.questions import Sorted, sort_pictures
 from core.class_set.spread import Spread, spreads_of
 from core.class_set.standing import state_of, state_word
 from core.class_set.ticket import Slot
-from core.cli.class_set.common import add_folder, say_questions
+from core.cli.class_set.common import add_folder, say_missing, say_questions
 from core.cli.layout import say, table, terminal_width
 from core.i18n import translate
 from core.reading.quality import QUALITIES
@@ -48,6 +48,7 @@ def run(args: argparse.Namespace) -> int:
         )
         return 0
     _in_words(class_set, found, spreads, hard)
+    say_missing(missing_pictures(folder, class_set))
     return 0
 
 

@@ -6,6 +6,7 @@ import re
 from collections import Counter
 
 import pytest
+from class_set_tools import plain_class_set
 from PySide6.QtWidgets import QMenu
 from window_tools import wait_for_plan
 
@@ -67,3 +68,17 @@ def test_a_doubled_letter_is_found(qapp) -> None:
     sub.addAction("&Paste && go")
     sub.addAction("S&plit")
     assert doubled(menu, "x") == ["x > &More: p"]
+
+
+def test_with_a_class_set_open_too(spoken, window, qtbot, tmp_path) -> None:
+    window.desk.create(tmp_path / "7b", *plain_class_set())
+    qtbot.waitUntil(lambda: window.desk.class_set is not None, timeout=20_000)
+    window._student.show(0, "sheets")
+    qtbot.waitUntil(lambda: window._student.visit.number == 1, timeout=20_000)
+    wait_for_plan(window, qtbot)
+    found = []
+    for number, kind in enumerate(PAGES):
+        window.show_page(number)
+        for name in MENUS:
+            found += doubled(window.header.menu(name), f"{kind.key} {name}")
+    assert found == []
