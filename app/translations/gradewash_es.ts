@@ -5163,6 +5163,26 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>&amp;Next student</source>
         <translation>Estudiante &amp;siguiente</translation>
     </message>
+<message>
+        <source>This student's sheets</source>
+        <translation>Las láminas de este estudiante</translation>
+    </message>
+    <message>
+        <source>This student's worksheet</source>
+        <translation>La ficha de este estudiante</translation>
+    </message>
+    <message>
+        <source>Back to the class</source>
+        <translation>Volver a la clase</translation>
+    </message>
+    <message>
+        <source>Student before</source>
+        <translation>Estudiante anterior</translation>
+    </message>
+    <message>
+        <source>Next student</source>
+        <translation>Estudiante siguiente</translation>
+    </message>
 </context>
 <context>
     <name>mix</name>

@@ -101,14 +101,15 @@ class StudentControl(QObject):
             else:
                 self.page_asked.emit(key)
 
+        # Without letters of their own: the menu has none left, and each has its key.
         make = partial(make_action, window)
-        sheets = make(translate("menu", "This student's &sheets"), partial(to, "sheets"), "F7")
-        words = make(translate("menu", "This student's &worksheet"), partial(to, "worksheet"), "F8")
+        sheets = make(translate("menu", "This student's sheets"), partial(to, "sheets"), "F7")
+        words = make(translate("menu", "This student's worksheet"), partial(to, "worksheet"), "F8")
         back = make(
-            translate("menu", "Bac&k to the class"), lambda: self.page_asked.emit("classset"), "F9"
+            translate("menu", "Back to the class"), lambda: self.page_asked.emit("classset"), "F9"
         )
-        before = make(translate("menu", "Student &before"), lambda: self.step(-1), "Alt+Left")
-        after = make(translate("menu", "&Next student"), lambda: self.step(1), "Alt+Right")
+        before = make(translate("menu", "Student before"), lambda: self.step(-1), "Alt+Left")
+        after = make(translate("menu", "Next student"), lambda: self.step(1), "Alt+Right")
         actions = (sheets, words, back, before, after)
         menu = self._header.menu("view")
         first = menu.actions()[1]

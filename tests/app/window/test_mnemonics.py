@@ -51,7 +51,7 @@ def test_every_letter_of_a_menu_opens_one_entry(spoken, sky_window, qtbot) -> No
             assert len(letters(menu)) >= 3, name
             found += doubled(menu, f"{kind.key} {name}")
         pages.append(kind.key)
-    assert found == []
+    assert found == [], found
     assert pages == ["read", "mix", "sheets", "worksheet", "classset"]
 
 
@@ -81,4 +81,4 @@ def test_with_a_class_set_open_too(spoken, window, qtbot, tmp_path) -> None:
         window.show_page(number)
         for name in MENUS:
             found += doubled(window.header.menu(name), f"{kind.key} {name}")
-    assert found == []
+    assert found == [], found
