@@ -75,7 +75,9 @@ class Hands:
         assert self._at() is not None
         QTest.keyClick(self.window, KEYS.Key_S, ALT)
         for text in texts:
-            self._qtbot.waitUntil(lambda: isinstance(QApplication.activePopupWidget(), QMenu))
+            self._qtbot.waitUntil(
+                lambda: isinstance(QApplication.activePopupWidget(), QMenu), timeout=20_000
+            )
             popup = QApplication.activePopupWidget()
             for _ in popup.actions():
                 active = popup.activeAction()
@@ -90,7 +92,7 @@ class Hands:
         at = QApplication.activeWindow()
         if at is None or not at.isVisible():
             self.window.activateWindow()  # as a desktop does when what was over it has gone
-            self._qtbot.waitUntil(self.window.isActiveWindow)
+            self._qtbot.waitUntil(self.window.isActiveWindow, timeout=20_000)
         popup = QApplication.activePopupWidget()
         return popup or QApplication.focusWidget() or self.window
 
@@ -142,7 +144,7 @@ def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> 
     # A new class set, and its tickets.
     window.class_actions._last = tmp_path
     hands.menu("Class set", "New class set")
-    qtbot.waitUntil(lambda: isinstance(QApplication.activeWindow(), NewClassDialog))
+    qtbot.waitUntil(lambda: isinstance(QApplication.activeWindow(), NewClassDialog), timeout=20_000)
     hands.type("7b")
     codes = hands.tab_to(called("Codes"))
     assert isinstance(codes, QLineEdit)
@@ -263,7 +265,7 @@ def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> 
         hands.press(KEYS.Key_Down)
     hands.type("9")
     hands.press(KEYS.Key_Return)
-    qtbot.waitUntil(lambda: desk.class_set.entry(3).marking.mark == "9")
+    qtbot.waitUntil(lambda: desk.class_set.entry(3).marking.mark == "9", timeout=20_000)
     hands.tab_to(named("Save as CSV"))
     hands.press(KEYS.Key_Space)
     qtbot.waitUntil(table.is_file, timeout=20_000)
