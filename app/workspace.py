@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
-from PySide6.QtCore import QMimeData, QSize
+from PySide6.QtCore import QMimeData, QSize, Signal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
@@ -73,7 +73,15 @@ class Workspace:
 
 
 class Page(QWidget):
-    """One page of the window. Pages know the workspace and never each other."""
+    """One page of the window. Pages know the workspace and never each other.
+
+    Signals
+    -------
+    page_wanted(key: str)
+        The way goes on on another page.
+    """
+
+    page_wanted = Signal(str)
 
     def actions_for(self, menu: Menu) -> tuple[QAction, ...]:
         """Actions this page puts into a menu; they are only there while it is shown."""

@@ -62,11 +62,14 @@ class FindingsPanel(QWidget):
     -------
     chosen(key: str)
         "0", "1" or "change".
+    score_asked()
+        Own scores are wanted first.
     show_asked(), hide_asked()
         The teacher opens or closes what waits for own scores.
     """
 
     chosen = Signal(str)
+    score_asked = Signal()
     show_asked = Signal()
     hide_asked = Signal()
 
@@ -94,6 +97,7 @@ class FindingsPanel(QWidget):
         self.table = ChangeTable(self._inside)
         self.lock = LockField(self)
         self.lock.show_asked.connect(self.show_asked)
+        self.lock.score_asked.connect(self.score_asked)
         self.scores = ScoresStrip(self)
         self._note = QLabel(self)
         self._note.setProperty("role", "note")

@@ -21,13 +21,16 @@ class LockField(QWidget):
 
     Signals
     -------
+    score_asked()
+        The way on: the student scores the sheet first.
     show_asked()
         The teacher wants it shown anyway.
     """
 
+    score_asked = Signal()
     show_asked = Signal()
 
-    def __init__(self, parent: QWidget | None = None, *, button: bool = True) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._text = QLabel(self)
         self._text.setWordWrap(True)
@@ -35,12 +38,15 @@ class LockField(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setSpacing(WITHIN)
         self._column.addWidget(self._text)
+        self.score = EdgeButton(translate("sheets page", "Score it now"), "pencil", self)
+        self.score.setToolTip(translate("sheets page", "Goes to the worksheet"))
+        self.score.clicked.connect(self.score_asked)
+        self._column.addWidget(self.score, 0, Qt.AlignmentFlag.AlignLeft)
         self.button = EdgeButton(translate("sheets page", "Show it anyway"), "eye", self)
         self.button.setToolTip(
             translate("sheets page", "For the teacher: before the student's own scores are in")
         )
         self.button.clicked.connect(self.show_asked)
-        self.button.setVisible(button)
         self._column.addWidget(self.button, 0, Qt.AlignmentFlag.AlignLeft)
         self._pad()
 

@@ -174,6 +174,7 @@ class SheetsPage(Page):
         self.board.corners_asked.connect(self.set_corners)
         self.findings.chosen.connect(self.show_findings)
         self.findings.show_asked.connect(lambda: self._show_measured(True))
+        self.findings.score_asked.connect(lambda: self.page_wanted.emit("worksheet"))
         self.findings.hide_asked.connect(lambda: self._show_measured(False))
         self.corners.closed.connect(self._close_corners)
         for source in (work.checker, self.adder):

@@ -9113,6 +9113,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Reference sky</source>
         <translation>Referencia</translation>
     </message>
+    <message>
+        <source>Score it now</source>
+        <translation>Puntuar ahora</translation>
+    </message>
+    <message>
+        <source>Goes to the worksheet</source>
+        <translation>Lleva a la ficha</translation>
+    </message>
     </context>
 <context>
     <name>sky wall</name>

@@ -290,6 +290,7 @@ class Window(QMainWindow):
     def _make_page(self, index: int) -> None:
         if index not in self._pages:
             self._pages[index] = PAGES[index].make(self.workspace)
+            self._pages[index].page_wanted.connect(self._go_to)
             self._scrolls[index] = PageScroll(self._pages[index], self._stack)
             self._stack.addWidget(self._scrolls[index])
 
@@ -378,8 +379,11 @@ class Window(QMainWindow):
 
     def _read_swatch_card(self, path: Path) -> None:
         """A picture of a swatch card was brought: it is read on the Mix page."""
-        self.show_page(next(i for i, kind in enumerate(PAGES) if kind.key == "mix"))
+        self._go_to("mix")
         self.page("mix").take_card(path)
+
+    def _go_to(self, key: str) -> None:
+        self.show_page(next(i for i, kind in enumerate(PAGES) if kind.key == key))
 
     def paste(self) -> None:
         """The page shown has the first say; else it is a photo to open."""

@@ -103,6 +103,10 @@ def test_a_sheet_from_the_dialog_is_checked_and_waits_for_own_scores(
     assert not page.findings.sentences.isVisible()
     assert not page.columns[0].bands.isVisible()
     assert page.board.accessibleDescription() == ""
+    # The way on is one press: to the scales, on the other page.
+    qtbot.mouseClick(page.findings.lock.score, LEFT)
+    assert window.page("worksheet").isVisible()
+    window.show_page(2)
 
     score_sheet(window, 0)
     assert not page.findings.lock.isVisible()
