@@ -26,16 +26,19 @@ from PIL import Image
 sys.path.insert(0, str(Path(__file__).parents[1] / "tests"))
 sys.path.insert(0, str(Path(__file__).parents[1]))
 
-from simulator import REPORT_SEED, cases, measure, scene
+from simulator import REPORT_SEED, Scene, cases, measure, scene
 
 from core.colour import delta_E_2000, srgb8_to_linear
 from core.errors import Cancelled
-from core.photo import open_photo
-from core.sheet import check_sheet
+from core.photo import Photo, open_photo
+from core.sheet import Reference, check_sheet
 from core.sheet.find.corners import SURE
 from core.sheet.result import SheetCheck, SheetOptions
 
 Row = tuple[str, str, str, bool | None]
+
+DOUBTFUL = 0
+"""A seed whose sheet on real paper is found, but never surely: everything is looked at."""
 
 
 def checked(one: scene, reference: Any | None = None) -> SheetCheck:
@@ -294,19 +297,33 @@ def real_rows(found: list[dict[str, Any]]) -> list[Row]:
     ]
 
 
-def speed_rows(seed: int) -> list[Row]:
-    """A 12 MP photo, and how soon a cancelled check stops."""
-    one = scene(seed)
-    large = Image.open(io.BytesIO(one.jpeg)).resize((4000, 3000), Image.Resampling.BICUBIC)
+def at_12_MP(one: Scene) -> Photo:
+    """The scene's picture, enlarged to the size a phone's has."""
+    small = Image.open(io.BytesIO(one.jpeg))
+    scale = (12e6 / (small.width * small.height)) ** 0.5
+    size = (round(small.width * scale), round(small.height * scale))
     buffer = io.BytesIO()
-    large.save(buffer, "JPEG", quality=90)
-    photo = open_photo(buffer.getvalue(), name="sheet.jpg")
-    reference = measure.reference_of(one)
+    small.resize(size, Image.Resampling.BICUBIC).save(buffer, "JPEG", quality=90)
+    return open_photo(buffer.getvalue(), name="sheet.jpg")
+
+
+def seconds_for(photo: Photo, reference: Reference) -> float:
+    """The best of three checks."""
     times = []
     for _ in range(3):
         start = time.perf_counter()
         check_sheet(photo, reference)
         times.append(time.perf_counter() - start)
+    return min(times)
+
+
+def speed_rows(seed: int) -> list[Row]:
+    """12 MP photos, and how soon a cancelled check stops."""
+    one = scene(seed)
+    photo, reference = at_12_MP(one), measure.reference_of(one)
+    best = seconds_for(photo, reference)
+    doubtful = cases.on_real_paper(DOUBTFUL)
+    longest_look = seconds_for(at_12_MP(doubtful), measure.reference_of(doubtful))
     marks: list[float] = []
 
     def never() -> bool:
@@ -320,9 +337,14 @@ def speed_rows(seed: int) -> list[Row]:
         stopped = False
     except Cancelled:
         stopped = True
-    best = min(times)
     return [
         ("12 MP check after decoding, seconds", "<= 1.5", f"{best:.2f}", best <= 1.5),
+        (
+            "  corners in doubt, every look taken",
+            "<= 1.5",
+            f"{longest_look:.2f}",
+            longest_look <= 1.5,
+        ),
         ("longest wait for a cancelled check, seconds", "", f"{longest:.2f}", None),
         ("cancelled before it began", "stops", "stops" if stopped else "goes on", stopped),
     ]

@@ -1,6 +1,6 @@
 """Fit the weights that tell a right painted rectangle from a wrong one.
 
-    python tools/fit_corners.py [--rows FILE.npz]
+    python tools/fit_corners.py [--rows FILE.npz] [--few N]
 
 Simulated sheets (tests/simulator), of the seeds below: sheets as real paper, light and cameras make
 them, with bands and with landscapes, and the clean ones; with `--more`, some with the tape left on
@@ -12,7 +12,8 @@ counts neither way. The weights of `core.sheet.find.evidence` are a logistic reg
 penalty; the wrong ones are many, so right and wrong weigh alike. No evidence may speak for a
 rectangle, and a side that is darker outside counts at least as much as `BOUNDS` says: that is
 known, and too rare here to be learned.
-`--rows` keeps what was measured, so that fitting again takes no time.
+`--rows` keeps what was measured, so that fitting again takes no time. `--few` takes the first N
+sheets of each kind alone: weights of those are worth nothing, but they show that the tool runs.
 """
 
 from __future__ import annotations
@@ -102,6 +103,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--rows", type=Path)
     parser.add_argument("--more", action="store_true", help="tape and shadows too")
+    parser.add_argument("--few", type=int, help="sheets of each kind, instead of all")
     args = parser.parse_args()
     if args.rows and args.rows.exists():
         rows = np.load(args.rows)["rows"]
@@ -110,7 +112,12 @@ def main() -> None:
         if args.more:
             scenes += [(cases.taped, TAPED), (cases.shadowed, SHADOWED)]
         rows = np.array(
-            [row for draw, seeds in scenes for seed in seeds for row in rows_of(draw(seed))]
+            [
+                row
+                for draw, seeds in scenes
+                for seed in seeds[: args.few]
+                for row in rows_of(draw(seed))
+            ]
         )
         if args.rows:
             np.savez(args.rows, rows=rows)
