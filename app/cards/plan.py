@@ -47,7 +47,7 @@ from core.cards import words
 from core.cards.data import CardData
 from core.colour.contrast import ink_on
 from core.paint.mixture.swatch import paint_colour
-from core.paint.planned import BandMix, MixPlan
+from core.paint.planned import BandMix, MixPlan, PlannedMix
 from core.paint.words.mix import mix_text
 from core.reading.reading import BandReading
 from core.reading.units import Units, length_number
@@ -302,7 +302,7 @@ def _row(
         scales=words.scale_piece(colour, data.wording),
         second=words.second_piece(reading, data.wording),
         mix=mix_text(plan.box, planned),
-        nearness=words.nearness_text(planned, band),
+        nearness=_nearness(data, planned, band),
         wet_edge=words.wet_edge_text(plan, number),
         down_mm=down,
         ml=f"{band.amount_ml:g}" if band.amount_ml and plan.each_ml is None else "",
@@ -317,6 +317,12 @@ def _row(
         chips=(colour.hex, planned.mix.colour.hex),
         second_chip=None if second is None else (second.colour.hex, second.share),
     )
+
+
+def _nearness(data: CardData, planned: PlannedMix, band: BandMix) -> str:
+    """How near the mix should come, and what its scrap came to."""
+    said = (words.nearness_text(planned, band), words.tried_text(data.study.scraps, band))
+    return ". ".join(filter(None, said))
 
 
 def _part(plan: MixPlan, key: str, count: int) -> tuple[int, str, str]:

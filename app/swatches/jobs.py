@@ -26,6 +26,7 @@ from core.swatches.fitting import CardFit, fit_reading
 from core.swatches.read import (
     CardReading,
     Corners,
+    cut_to_card,
     find_card,
     read_card,
     turned_upright,
@@ -71,7 +72,7 @@ def finding(path: Path) -> Work:
         step(0.5, progress, should_stop)
         corners, code = find_card(pixels, should_stop)
         if corners is not None:
-            pixels, corners = turned_upright(pixels, corners)
+            pixels, corners = cut_to_card(*turned_upright(pixels, corners))
         return FoundCard(pixels, image_of(pixels), corners, code)
 
     return work

@@ -879,7 +879,15 @@
         <source>Print</source>
         <translation>Imprimir</translation>
     </message>
-</context>
+<message>
+        <source>On a scrap: {verdict}</source>
+        <translation>En una prueba: {verdict}</translation>
+    </message>
+    <message>
+        <source>On a scrap: {verdict} at try {n}</source>
+        <translation>En una prueba: {verdict} al intento {n}</translation>
+    </message>
+    </context>
 <context>
     <name>checker</name>
     <message>
@@ -1025,7 +1033,11 @@
         <source>Sort</source>
         <translation>Ordenar</translation>
     </message>
-</context>
+<message>
+        <source>What each would teach, with the box: {box}. Press one.</source>
+        <translation>Lo que enseñaría cada uno, con la caja: {box}. Pulsa uno.</translation>
+    </message>
+    </context>
 <context>
     <name>class set</name>
     <message>
@@ -4457,7 +4469,19 @@
         <source>F7 and F8 show that student on the Sheets and the Worksheet page, where own scores are written in; F9 comes back.</source>
         <translation>F7 y F8 muestran a ese estudiante en las páginas Láminas y Ficha, donde se escriben sus propias valoraciones; F9 vuelve.</translation>
     </message>
-</context>
+<message>
+        <source>The value ladder. Both ends are named, since classes count both ways.</source>
+        <translation>La escalera de valor. Los dos extremos llevan nombre, porque en clase se cuenta en ambos sentidos.</translation>
+    </message>
+    <message>
+        <source>Dashes show where a line should be, the solid line where it is. The white border tells what the light did to the picture; without a border less can be said, and it is said so. A photo cannot show small differences of colour: they are not mentioned.</source>
+        <translation>La línea de trazos muestra dónde debería estar una línea; la continua, dónde está. El borde blanco dice qué le hizo la luz a la imagen; sin borde se puede decir menos, y así se dice. Una foto no muestra diferencias pequeñas de color: no se mencionan.</translation>
+    </message>
+    <message>
+        <source>The painter's wheel. A letter's direction is its hue; the nearer the middle, the duller. Where a band is toned down, the arrow shows where that leads; the dashes go on to the complement.</source>
+        <translation>El círculo del pintor. La dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. Donde una banda se apaga, la flecha muestra adónde lleva eso; los guiones siguen hasta el complementario.</translation>
+    </message>
+    </context>
 <context>
     <name>header</name>
     <message>
@@ -5146,6 +5170,26 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>Next student</source>
         <translation>Estudiante siguiente</translation>
+    </message>
+<message>
+        <source>This student's &amp;sheets</source>
+        <translation>Las &amp;láminas de este estudiante</translation>
+    </message>
+    <message>
+        <source>This student's &amp;worksheet</source>
+        <translation>La &amp;ficha de este estudiante</translation>
+    </message>
+    <message>
+        <source>Bac&amp;k to the class</source>
+        <translation>Vol&amp;ver a la clase</translation>
+    </message>
+    <message>
+        <source>Student &amp;before</source>
+        <translation>Estudiante &amp;anterior</translation>
+    </message>
+    <message>
+        <source>&amp;Next student</source>
+        <translation>Estudiante &amp;siguiente</translation>
     </message>
 </context>
 <context>
@@ -6765,7 +6809,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Drop or paste a photo of it here, white paper all around. Two strokes of one mix, the second thinner, tell more than one: give both the same letter. {dry}</source>
         <translation>Suelta o pega aquí una foto, con papel blanco alrededor. Dos pinceladas de la misma mezcla, la segunda más aguada, dicen más que una: dales a las dos la misma letra. {dry}</translation>
     </message>
-</context>
+<message>
+        <source>Drop or paste a photo of it here, white paper all around. {dry}</source>
+        <translation>Suelta o pega aquí una foto, con papel blanco alrededor. {dry}</translation>
+    </message>
+    </context>
 <context>
     <name>notice</name>
     <message>
@@ -9069,7 +9117,19 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>Goes to the worksheet</source>
         <translation>Lleva a la ficha</translation>
     </message>
-</context>
+<message>
+        <source>Sheets are checked against the sky of a photo: open one.</source>
+        <translation>Las láminas se comparan con el cielo de una foto: abre una.</translation>
+    </message>
+    <message>
+        <source>Open a photo</source>
+        <translation>Abrir una foto</translation>
+    </message>
+    <message>
+        <source>Reference sky</source>
+        <translation>Referencia</translation>
+    </message>
+    </context>
 <context>
     <name>sky wall</name>
     <message>
@@ -9550,7 +9610,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>No swatch card was found in this picture. Is it another one? Else drag the four rings to the middles of its black marks; the one without a white ring is at the card's bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
         <translation>En esta imagen no se encontró ninguna carta de muestras. ¿Es otra imagen? Si no, arrastra los cuatro anillos al centro de sus marcas negras; la que no tiene anillo blanco está abajo a la derecha de la carta. Con teclas: 1 a 4 eligen un anillo, las flechas lo mueven.</translation>
     </message>
-</context>
+<message>
+        <source>The card's marks were not found. Drag the four rings to the middles of the black marks; the one without a white ring is at the card's bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
+        <translation>No se encontraron las marcas de la carta. Arrastra los cuatro anillos al centro de las marcas negras; la que no tiene anillo blanco está abajo a la derecha de la carta. Con el teclado: de 1 a 4 eligen un anillo y las flechas lo mueven.</translation>
+    </message>
+    </context>
 <context>
     <name>undo</name>
     <message>
@@ -10596,5 +10660,13 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>which band ends too high or low?</source>
         <translation>¿qué banda acaba muy arriba o abajo?</translation>
     </message>
-</context>
+<message>
+        <source>wet on wet, one wash, or a second layer?</source>
+        <translation>¿húmedo sobre húmedo, una aguada o dos capas?</translation>
+    </message>
+    <message>
+        <source>which band should end higher or lower?</source>
+        <translation>¿qué banda debería acabar más arriba o abajo?</translation>
+    </message>
+    </context>
 </TS>

@@ -24,6 +24,9 @@ Corners = tuple[tuple[float, float], ...]
 OVEREXPOSED = 0.02
 """Share of the paper beside the fields that may be as white as a picture can be."""
 
+BEYOND_MARKS = 0.17
+"""How far the paper goes on beyond its marks, as a share of their distance."""
+
 _REFINED_MM = 4.0
 
 
@@ -131,6 +134,18 @@ def turned_upright(
         pixels = np.ascontiguousarray(np.rot90(pixels))
         corners = tuple((y, 1 - x) for x, y in corners)
     return pixels, corners
+
+
+def cut_to_card(pixels: NDArray[np.uint8], corners: Corners) -> tuple[NDArray[np.uint8], Corners]:
+    """A picture and its card's corners, with little more than the card."""
+    height, width = pixels.shape[:2]
+    places = np.array(corners) * [width, height]
+    margin = BEYOND_MARKS * np.ptp(places, axis=0)
+    low = np.maximum(np.floor(places.min(axis=0) - margin), 0).astype(int)
+    high = np.minimum(np.ceil(places.max(axis=0) + margin), [width, height]).astype(int)
+    cut = np.ascontiguousarray(pixels[low[1] : high[1], low[0] : high[0]])
+    moved = (places - low) / (high - low)
+    return cut, tuple((float(x), float(y)) for x, y in moved)
 
 
 def outlines(corners: Corners, rows: int, width: int, height: int) -> tuple[Corners, ...]:

@@ -32,6 +32,7 @@ from core.cards.words.plan import (
     nearness_text,
     order_lines,
     table_heads,
+    tried_text,
     wet_edge_text,
 )
 from core.cards.words.sheets import (
@@ -81,6 +82,7 @@ __all__ = [
     "sheet_readout",
     "student_text",
     "table_heads",
+    "tried_text",
     "value_piece",
     "wet_edge_text",
     "worksheet_title",

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from core.colour import delta_E_2000
 from core.i18n import translate
 from core.paint.box.box import Box
 from core.paint.box.cautions import Caution
 from core.paint.box.names import box_name, paint_name
+from core.paint.mixture.shortfall import verdict
 from core.paint.planned import BandMix, MixPlan, PlannedMix
 from core.paint.wash.amounts import PaintSheet
 from core.paint.wash.order import Order, WorkStep
@@ -22,6 +24,7 @@ from core.paint.words.plan import (
     work_step_text,
 )
 from core.reading.units import Units, size_text
+from core.scrap.kept import ScrapEntry, same_puddle
 from core.words.lists import listed, sentence_case
 from core.words.verdicts import verdict_word
 
@@ -31,10 +34,30 @@ def nearness_text(planned: PlannedMix, band: BandMix) -> str:
     if planned.kind != "by hand" and not planned.lacks and band.reach != "reached":
         return reach_short_text(band.reach)
     short = shortfall_text(planned)
-    verdict = verdict_word(planned.verdict)
+    said = verdict_word(planned.verdict)
     if not short:
-        return verdict
-    return translate("cards", "{verdict}: {short}").format(verdict=verdict, short=short)
+        return said
+    return translate("cards", "{verdict}: {short}").format(verdict=said, short=short)
+
+
+def tried_text(scraps: tuple[ScrapEntry, ...], band: BandMix) -> str:
+    """What the last scrap of a band's puddle came to: "On a scrap: close at try 2"; empty without.
+
+    A scrap of another mix than the one planned now says nothing of it.
+    """
+    if band.classroom is None or band.target is None:
+        return ""
+    tries = same_puddle(scraps, band.letter, band.classroom.mix.parts)
+    if not tries:
+        return ""
+    off = float(delta_E_2000(tries[-1].Lab, band.target.Lab))
+    text = (
+        translate("cards", "On a scrap: {verdict}")
+        if len(tries) == 1
+        else translate("cards", "On a scrap: {verdict} at try {n}")
+    )
+    said = verdict_word(verdict(off))
+    return text.format(verdict=said[:1].lower() + said[1:], n=len(tries))
 
 
 def wet_edge_text(plan: MixPlan, number: int) -> str:

@@ -14,8 +14,10 @@ from core.paint.plan import plan_mixes
 from core.paint.wash.amounts import SHEETS
 from core.paint.wash.order import order_of_work
 from core.paint.words.fit import reach_short_text
+from core.pictures import Picture
 from core.reading.reading import read_colour
 from core.reading.wording import Wording
+from core.scrap.kept import ScrapEntry
 
 
 def orders(*parts: dict[str, int], load: float = 0.02):
@@ -103,3 +105,22 @@ def test_a_card_says_of_any_small_box_how_near_it_comes(keys) -> None:
             elif band.reach != "reached":
                 assert text == reach_short_text(band.reach)
     assert len(seen) > 1, "these boxes are too small for every sky"
+
+
+def test_the_plan_says_what_its_scrap_came_to_and_nothing_of_another_mix() -> None:
+    plan = plan_mixes(sky("dusk"), TWELVE_PAN)
+    band = plan.bands[0]
+    assert band.classroom is not None
+    assert band.target is not None
+    parts, Lab = band.classroom.mix.parts, band.target.Lab
+    far = (Lab[0] - 25, Lab[1] + 20, Lab[2])
+    picture = Picture("scrap.jpg")
+
+    def kept(Lab, parts=parts, added=()):
+        return ScrapEntry(picture, band.letter, Lab, parts, 0.01, added)
+
+    assert words.tried_text((), band) == ""
+    assert words.tried_text((kept(far),), band) == "On a scrap: off"
+    both = (kept(far), kept(Lab, added=(("crimson", 0.5),)))
+    assert words.tried_text(both, band) == "On a scrap: matches at try 2"
+    assert words.tried_text((kept(Lab, parts=(("burnt_sienna", 7),)),), band) == ""

@@ -25,7 +25,13 @@ from core.paint.pigment.measured import half_load_ml, measured_paints
 from core.swatches import layout
 from core.swatches.asking import cards_for
 from core.swatches.fitting import fit_reading, into_box
-from core.swatches.read import find_card, outlines, read_card, with_field_left_out
+from core.swatches.read import (
+    cut_to_card,
+    find_card,
+    outlines,
+    read_card,
+    with_field_left_out,
+)
 from core.swatches.words import field_sentence, fit_sentences
 
 ASKED = (
@@ -256,6 +262,21 @@ def test_corners_set_by_hand_are_near_enough(photo):
     by_hand = (truth + 0.5 + [[4, -3], [-4, 4], [3, 3], [-3, -4]]) / size
     reading = read_card(picture, tuple(map(tuple, by_hand)))
     assert np.linalg.norm(np.array(reading.corners) * size - 0.5 - truth, axis=1).max() < 1.5
+
+
+def test_a_picture_cut_to_the_card_is_read_the_same_and_shows_its_marks(photo):
+    pixels, *_ = photo
+    corners, _ = find_card(pixels)
+    cut, moved = cut_to_card(pixels, corners)
+    assert cut.shape[0] <= pixels.shape[0]
+    assert cut.shape[1] <= pixels.shape[1]
+    assert cut.size < pixels.size
+    assert all(0 < part < 1 for corner in moved for part in corner)
+    whole, part = (read_card(*both, len(CARD.rows)) for both in ((pixels, corners), (cut, moved)))
+    for one, other in zip(whole.fields, part.fields, strict=True):
+        assert one.word == other.word
+        if one.Lab:
+            assert np.median(delta_E_2000(np.array(one.Lab), np.array(other.Lab))) < 0.3
 
 
 def test_a_click_leaves_a_field_out_and_takes_it_in_again(flat):
