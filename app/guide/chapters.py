@@ -168,6 +168,12 @@ def _mix() -> Chapter:
                     ),
                     translate(
                         "guide",
+                        "Paints of your own: print a swatch card from the box's menu (...), let "
+                        "the class paint it, and drop its photo on the window. Where a mix holds "
+                        "such a paint, a scrap may teach the box what it is, if you say so.",
+                    ),
+                    translate(
+                        "guide",
                         "A band's second colour has a mix of its own: open the band and press "
                         "Second colour. It also says when to lay it.",
                     ),

@@ -4058,6 +4058,10 @@
         <translation>Fija una pintura que deba usarse, excluye una de una banda o de todas las mezclas, o pon las partes a mano: el color cambia al momento.</translation>
     </message>
     <message>
+        <source>Paints of your own: print a swatch card from the box&apos;s menu (...), let the class paint it, and drop its photo on the window. Where a mix holds such a paint, a scrap may teach the box what it is, if you say so.</source>
+        <translation>Pinturas propias: imprime una carta de muestras desde el menú de la caja (...), deja que la clase la pinte y suelta su foto en la ventana. Donde una mezcla lleva una pintura así, una prueba puede enseñar a la caja cómo es, si tú lo dices.</translation>
+    </message>
+    <message>
         <source>Between two rows you see what their wet edge becomes, and whether the photo has that colour too.</source>
         <translation>Entre dos filas ves en qué se convierte su borde húmedo, y si la foto también tiene ese color.</translation>
     </message>
