@@ -169,8 +169,11 @@ def choose_a_sky(stage: Stage) -> QWidget | None:
 def guide_first(stage: Stage) -> QWidget | None:
     """The guide's first page."""
     stage.window.help.show_chapter("job")
+    guide = stage.window.help.guide
+    assert guide is not None
+    guide.resize(guide.sizeHint().boundedTo(stage.window.size()))  # the offscreen screen is small
     stage.process(100)
-    return stage.window.help.guide
+    return guide
 
 
 @scene(PLAIN, LARGE_TEXT)

@@ -25,6 +25,7 @@ from app.look import look
 from app.look.space import GROUP, INSIDE, MARGIN, WITHIN
 from app.widgets.buttons import EdgeButton
 from app.widgets.focus import FocusRing
+from app.widgets.screens import open_large
 from core.choosing.look import SkyLook
 from core.choosing.through import SORTINGS, Looked, in_order, photos_in
 from core.choosing.words import against, refusal_text, sky_sentences, sorting_word
@@ -69,6 +70,7 @@ class SkyChoice(QWidget):
         self._make_parts()
         self._assemble()
         self._ring = FocusRing(self)
+        open_large(self)
 
     def sizeHint(self) -> QSize:
         return QSize(look().type.grow(1120), look().type.grow(680))

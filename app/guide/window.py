@@ -24,6 +24,7 @@ from app.look.space import GROUP, MARGIN
 from app.look.type import FIRST, SECOND
 from app.widgets.buttons import EdgeButton
 from app.widgets.focus import FocusRing
+from app.widgets.screens import open_large
 from core.i18n import translate
 from core.reading.wording import Wording
 
@@ -90,6 +91,7 @@ class GuideWindow(QWidget):
         self.setMinimumWidth(_LEAST)
         self.list.setCurrentRow(0)
         self._ring = FocusRing(self)
+        open_large(self)
 
     def sizeHint(self) -> QSize:
         return QSize(look().type.grow(1040), look().type.grow(720))

@@ -132,3 +132,16 @@ def test_about_names_the_licence_and_leads_to_the_others(window, qtbot):
     button = next(b for b in dialog.findChildren(EdgeButton) if b.text() == "Licences")
     QTest.mouseClick(button, Qt.MouseButton.LeftButton)
     assert seen == [True]
+
+
+def test_the_guide_opens_as_large_as_the_screen_lets_it(qtbot, plain_look):
+    """Qt alone would give it two thirds of the screen at most."""
+    window = GuideWindow(Wording())  # it deletes itself when it is closed
+    room = window.screen().availableSize()
+    window.open_at("job")
+    for wanted, found, there in (
+        (window.sizeHint().width(), window.width(), room.width()),
+        (window.sizeHint().height(), window.height(), room.height()),
+    ):
+        assert found >= min(wanted, 0.85 * there)
+    window.close()
