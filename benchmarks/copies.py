@@ -120,7 +120,9 @@ def strength(path: Path) -> list[tuple[str, bool, str]]:
         check = checked(reference, copy_of(reference, share, blur=0.008))
         findings = check.findings
         step = next((f.text for f in findings if f.kind == "step"), "")
-        wanted = "All of it is too " + ("pale" if share < 1 else "strong")
+        one = len(reference.readings) == 1
+        wanted = "The wash is too " if one else "All of it is too "
+        wanted += "pale" if share < 1 else "strong"
         praised = any(f.kind == "praise" and f.about == "hue" for f in findings)
         grey = all(r.colour is None or r.colour.hue.family is None for r in reference.readings)
         what = f"paint x {share}"

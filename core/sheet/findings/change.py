@@ -6,7 +6,7 @@ from typing import Literal
 
 from core.i18n import translate
 from core.reading.quality import ChangeFirst, Outcome
-from core.sheet.findings.facts import facts_of
+from core.sheet.findings.facts import facts_of, lines_gone
 from core.sheet.findings.praise import all_is_well
 from core.sheet.findings.words import line_remark, quality_word, short_remark
 from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, SheetCheck
@@ -66,8 +66,8 @@ def _rows(first: SheetCheck, second: SheetCheck) -> list[ChangeRow]:
                 row = _colour_row(quality, before[band.letter], band)
                 if row is not None:
                     rows.append(row)
-    lines = {line.letter: line for line in first.lines}
-    for line in second.lines:
+    lines = {line.letter: line for line in _lines_of_washes(first)}
+    for line in _lines_of_washes(second):
         if line.letter in lines:
             row = _line_row(lines[line.letter], line)
             if row is not None:
@@ -75,6 +75,12 @@ def _rows(first: SheetCheck, second: SheetCheck) -> list[ChangeRow]:
     rows.append(_edge_row(first, second))
     rows.append(_bloom_row(first, second))
     return rows
+
+
+def _lines_of_washes(check: SheetCheck) -> list[LineCheck]:
+    """The lines that washes meet at: a band that is missing has none."""
+    gone = lines_gone(check.washes)
+    return [line for k, line in enumerate(check.lines) if k not in gone]
 
 
 def _outcome(before: float, after: float, least: float) -> Outcome:

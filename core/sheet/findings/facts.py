@@ -66,7 +66,7 @@ class Facts:
     @property
     def lines_off(self) -> tuple[LineCheck, ...]:
         """Lines far enough from their place to be spoken of."""
-        gone = {k for missing in self.washes.missing for k in (missing - 1, missing)}
+        gone = lines_gone(self.washes)
         return tuple(
             line
             for k, line in enumerate(self.lines)
@@ -77,6 +77,11 @@ class Facts:
     def uneven(self) -> tuple[BandCheck, ...]:
         """Bands one side of which differs more than the other."""
         return tuple(band for band in self.to_cure if uneven_sides(band) is not None)
+
+
+def lines_gone(washes: Washes) -> set[int]:
+    """Numbers, from 0, of the lines above and below bands that are missing: nothing meets there."""
+    return {k for missing in washes.missing for k in (missing - 1, missing)}
 
 
 def on_washes(

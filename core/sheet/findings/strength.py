@@ -40,8 +40,7 @@ def strength_of(wanted: tuple[BandReading, ...], found: tuple[BandReading, ...])
     wanted, found : tuple of BandReading
         The photo's bands and the sheet's.
     """
-    both = (_alike(a, b) for a, b in zip(wanted, found, strict=True))
-    pairs = [(a, b) for a, b in both if a is not None and b is not None]
+    pairs = [pair for a, b in zip(wanted, found, strict=True) for pair in _alike(a, b)]
     if not pairs:
         return Strength()
     aims = np.array([a.Lab for a, _ in pairs])
@@ -63,14 +62,17 @@ def strength_of(wanted: tuple[BandReading, ...], found: tuple[BandReading, ...])
     return Strength(share, bool(explains) and same)
 
 
-def _alike(
-    wanted: BandReading, found: BandReading
-) -> tuple[ColourReading | None, ColourReading | None]:
-    """The two colours of a band that stand for its paint: cloud beside cloud, and all of the
-    photo's band beside a single wash."""
+def _alike(wanted: BandReading, found: BandReading) -> list[tuple[ColourReading, ColourReading]]:
+    """The photo's colours of a band beside the sheet's: cloud beside cloud, sky beside sky, and
+    all of the photo's band beside a single wash."""
     found = like_with_like(wanted, found)
-    one = wanted.second is not None and found.second is None
-    return wanted.as_one if one else wanted.colour, found.colour
+    if wanted.colour is None or found.colour is None:
+        return []
+    if wanted.second is None:
+        return [(wanted.colour, found.colour)]
+    if found.second is None:
+        return [(wanted.as_one or wanted.colour, found.colour)]
+    return [(wanted.colour, found.colour), (wanted.second.colour, found.second.colour)]
 
 
 def stronger_Lab(Lab: Floats, share: Floats | float) -> Floats:

@@ -22,6 +22,7 @@ from core.paint.plan import plan_mixes
 from core.photo import open_photo
 from core.reading.reading import read_colour
 from core.sheet import check_sheet
+from core.sheet.findings.change import compare_checks
 from core.sheet.findings.findings import in_plan_terms
 from core.sheet.findings.planned import Planned, corrected
 from core.sheet.match.likeness import likeness, stronger
@@ -131,6 +132,9 @@ def test_washes_that_are_missing_are_counted_and_named():
     text = next(f.text for f in check.findings if "I see" in f.text)
     assert text.startswith("I see three washes: B and D are missing.")
     assert "other sky" not in {notice.key for notice in check.notices}
+    # Where a wash is missing, nothing meets: no line there has come nearer, or gone.
+    change = compare_checks(check, check)
+    assert not [row for row in change.rows if row.about == "placement"]
 
 
 def test_one_wash_and_no_paint_say_so():
