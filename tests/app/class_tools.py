@@ -15,6 +15,9 @@ from core.reading.reading import BandReading, read_colours
 from core.reading.wording import Wording
 
 SKY = ((52, 84, 160), (120, 140, 190), (210, 150, 160), (238, 190, 130), (246, 226, 160))
+LEAST_TEXT = 0.04
+"""What a class is promised, as a share of the height; not what the layout says of itself."""
+
 SCREENS = ((1366, 768), (1920, 1080), (1024, 768), (1280, 1024))
 
 

@@ -6,12 +6,11 @@ from dataclasses import replace
 from itertools import product
 
 import pytest
-from class_tools import SCREENS, texts_of
+from class_tools import LEAST_TEXT, SCREENS, texts_of
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtTest import QTest
 
 from app.classview.demonstration import demonstration_view
-from app.drawing.classview import layout as layouts
 from app.drawing.classview.demonstration import band_on_sheet, demonstration_places
 from core.paint.preview import laying_order
 
@@ -29,7 +28,7 @@ def test_every_step_is_large_and_on_the_screen(make_view, drawn, size, shape):
         texts = texts_of(view, drawn)
         assert texts
         for text, height, left, right, y in texts:
-            assert height > layouts.LEAST_TEXT * size[1] - 1, text
+            assert height > LEAST_TEXT * size[1] - 1, text
             assert left >= 0, text
             assert right <= size[0], text
             assert height / 2 <= y <= size[1] - height / 2, text

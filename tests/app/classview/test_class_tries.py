@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from class_tools import SCREENS, texts_of
+from class_tools import LEAST_TEXT, SCREENS, texts_of
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from app.classview.tries import MOST_SHOWN
-from app.drawing.classview import layout as layouts
 from core.pictures import Picture
 from core.scrap.kept import ScrapEntry
 
@@ -34,7 +33,7 @@ def test_c_shows_the_tries_and_the_band_large(make_view, drawn, size, count):
     if count > 1:
         assert names[-2] == f"Try {count}"
     for text, height, left, right, _ in words:
-        assert height > layouts.LEAST_TEXT * size[1] - 1, text
+        assert height > LEAST_TEXT * size[1] - 1, text
         assert left >= 0
         assert right <= size[0]
     assert "Try 1" in view.accessibleName()

@@ -7,7 +7,7 @@ from itertools import pairwise, product
 from math import hypot
 
 import pytest
-from class_tools import SCREENS, SKY, readings_of, texts_of
+from class_tools import LEAST_TEXT, SCREENS, SKY, readings_of, texts_of
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtTest import QTest
 
@@ -30,7 +30,7 @@ def test_all_text_is_four_percent_and_on_the_screen(make_view, drawn, size, shap
     view = make_view(size=size, shape=shape)
     for _ in range(len(QUESTIONS) + 1):
         for text, height, left, right, y in texts_of(view, drawn):
-            assert height > layouts.LEAST_TEXT * size[1] - 1, text
+            assert height > LEAST_TEXT * size[1] - 1, text
             assert left >= 0, text
             assert right <= size[0], text
             assert height / 2 <= y <= size[1] - height / 2, text
@@ -38,7 +38,7 @@ def test_all_text_is_four_percent_and_on_the_screen(make_view, drawn, size, shap
     for command in ("tally", "keys"):
         view.run(command)
         for text, height, left, right, _ in texts_of(view, drawn):
-            assert height > layouts.LEAST_TEXT * size[1] - 1, text
+            assert height > LEAST_TEXT * size[1] - 1, text
             assert left >= 0, text
             assert right <= size[0], text
 
@@ -53,7 +53,7 @@ def test_a_second_colour_has_a_question_and_a_mark_of_its_own(make_view, drawn, 
     for shown in range(len(view.lesson.questions) + 1):
         drawn_now = texts_of(view, drawn)
         words = above_the_strip(view, drawn_now)
-        assert all(height > layouts.LEAST_TEXT * size[1] - 1 for _, height, *_ in drawn_now)
+        assert all(height > LEAST_TEXT * size[1] - 1 for _, height, *_ in drawn_now)
         assert all(left >= 0 and right <= size[0] for _, _, left, right, _ in drawn_now)
         # Beside the photo, on the wheel and the ladder; and once more on both for the second.
         assert words.count("A") == 1 + (shown > 0) + (shown > 2) + 2 * (shown > 4)

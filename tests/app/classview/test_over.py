@@ -5,14 +5,13 @@ from __future__ import annotations
 from itertools import product
 
 import pytest
-from class_tools import SCREENS, SKY, readings_of, texts_of
+from class_tools import LEAST_TEXT, SCREENS, SKY, readings_of, texts_of
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.classview import content
-from app.drawing.classview import layout as layouts
 from core.lesson.lesson import QUESTIONS
 from core.reading.wording import Wording
 
@@ -33,7 +32,7 @@ def test_text_is_four_percent_and_nothing_lies_over_the_lit_band(make_view, draw
             assert spot.size >= 0.3 * layout.height - 1
         for _ in range(len(QUESTIONS) + 1):
             for text, height, left, right, y in texts_of(view, drawn):
-                assert height > layouts.LEAST_TEXT * layout.height - 1, text
+                assert height > LEAST_TEXT * layout.height - 1, text
                 assert left >= 0, text
                 assert right <= size[0], text
                 assert height / 2 <= y <= size[1] - height / 2, text

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import pytest
-from class_tools import SCREENS, texts_of
+from class_tools import LEAST_TEXT, SCREENS, texts_of
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtTest import QTest
 
-from app.drawing.classview import layout as layouts
 from app.drawing.classview.painted import painted_place
 from core.lesson.lesson import QUESTIONS
 from core.paint.preview import laying_order
@@ -55,7 +54,7 @@ def test_w_shows_photo_and_paint_edge_to_edge(make_view, drawn, size):
     texts = texts_of(view, drawn)
     assert [text for text, *_ in texts] == ["photo", "paint, predicted"]
     for text, height, left, right, _ in texts:
-        assert height >= layouts.LEAST_TEXT * size[1] - 1, text
+        assert height >= LEAST_TEXT * size[1] - 1, text
         assert left >= 0
         assert right <= size[0]
     layout = view._layout()
