@@ -5,7 +5,8 @@ ticket's place and other bytes. Marks are typed, bands lit and students walked t
 Told are the longest pause between two beats of the event loop by the clock, and the longest by the
 processor time of the window's own thread: only the second means something on a busy machine. Then
 how long Stop takes until nothing arrives any more, and until the processes are gone. With --stacks
-the longest pauses say what the window was at (the looking on makes them a little longer).
+the turns that were longest by their own work say what they were at (being looked at makes them
+a little longer).
 
     python benchmarks/class_window.py [--count 60] [--start 5000] [--stacks] [--keep FOLDER]
 """
@@ -90,7 +91,7 @@ class Pulse:
         threading.Thread(target=look, daemon=True).start()
 
     def _note(self, pause: float) -> None:
-        """Keep what was seen of a long pause."""
+        """Keep what was seen of a turn that was long by its own work."""
         if pause > STACKS_FROM:
             self._worst.append((pause, [what for when, what in self._seen if when > self._last]))
             self._worst = sorted(self._worst, key=lambda one: -one[0])[:5]
@@ -105,7 +106,7 @@ class Pulse:
 
     def _beat(self) -> None:
         now, own = time.perf_counter(), time.thread_time()
-        self._note(now - self._last)
+        self._note(own - self._own)
         self.clock = max(self.clock, now - self._last)
         self.own = max(self.own, own - self._own)
         self._last, self._own = now, own

@@ -252,6 +252,8 @@ def _put_painting(page: Page, rect: QRectF, shown: ShownStudent, index: int) -> 
         return
     page.put(rect, paint_box, BoxView(THIN, dashed=True), layer="ground")
     text = state_word(shown.states[index])
+    if shown.not_found[index]:
+        text = translate("class set", "no painting found")
     y = rect.center().y() - line_height(NOTE) / 2
     put_line(page, rect.center().x(), y, text, NOTE, align=0.5, colour=GREY)
 

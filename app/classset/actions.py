@@ -103,6 +103,9 @@ class ClassActions(QObject):
 
     def new(self, pictures: Sequence[Path] = ()) -> None:
         """Ask for a new class set of the study that is open; then bring pictures in."""
+        self._workspace.files.once_stored(partial(self._new, pictures))
+
+    def _new(self, pictures: Sequence[Path]) -> None:
         study = self._workspace.document.study
         photo = study.photo
         if photo is None or study.bands is None or photo.digest not in self._workspace.pictures:

@@ -214,7 +214,10 @@ class ClassSetPage(Page):
         desk.opened.connect(self._on_opened)
         desk.changed.connect(lambda before, after: self._follow())
         desk.sorted_changed.connect(self._follow)
-        desk.underway_changed.connect(self._show_progress)
+        # In a turn of its own: a bar that moves is painted at once, with all that waits for it.
+        self._later = QTimer(self, singleShot=True, interval=0)
+        self._later.timeout.connect(self._show_progress)
+        desk.underway_changed.connect(self._later.start)
         self._pictures = QTimer(self, singleShot=True, interval=PICTURES_MS)
         self._pictures.timeout.connect(self._on_pictures)
         desk.pictures.ready.connect(self._wait_for_pictures)

@@ -42,6 +42,7 @@ class WorkProgress(QWidget):
         row.addWidget(self.label, 1)
         row.addWidget(self.button)
         row.setAlignment(self.bar, Qt.AlignmentFlag.AlignVCenter)
+        self.hide()
 
     @property
     def text(self) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
@@ -48,6 +48,8 @@ class SortPart(ClassPart):
         self.title, self.count = QLabel(self), QLabel(self)
         self.done_line, self.done_text = QLabel(self), QLabel(self)
         self.rest = QLabel(self)
+        self._more = QTimer(self, singleShot=True, interval=0)
+        self._more.timeout.connect(self.refresh)
         self._lay_out()
         self._connect()
 
@@ -162,8 +164,11 @@ class SortPart(ClassPart):
         self._first = max(0, min(self._first, self._at, last))
         self._first = max(self._first, self._at - MOST_CARDS + 1)
         shown = asked[self._first : self._first + MOST_CARDS]
-        while len(self.cards) < len(shown):
+        if len(self.cards) < len(shown):
             self._add_card()
+            if len(self.cards) < len(shown):
+                # Each takes some milliseconds to be made and dressed: one a turn.
+                self._more.start()
         for number, card in enumerate(self.cards):
             card.setVisible(number < len(shown))
         for number, (card, question) in enumerate(zip(self.cards, shown, strict=False)):
@@ -179,7 +184,7 @@ class SortPart(ClassPart):
         more = len(asked) - self._first - len(shown)
         self.rest.setText(translate("class set page", "{n} more below").format(n=more))
         self.rest.setVisible(more > 0)
-        if some:
+        if some and self._at - self._first < len(self.cards):
             self._see(self.cards[self._at - self._first])
 
     def _see(self, card: QuestionCard) -> None:

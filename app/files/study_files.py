@@ -210,12 +210,15 @@ class StudyFiles(QObject):
 
     def new_from_this(self) -> None:
         """A new lesson from the study that is open: photo, lines, box and mixes, without work."""
+        self.once_stored(lambda: self.leaving(self._begin_from_this))
+
+    def once_stored(self, then: Act) -> None:
+        """Call `then` once the photo's bytes are in the store: now, or in a moment."""
         if self._storer.running:
-            # The photo's bytes are on their way into the store: a moment.
-            self._storer.stored.connect(self.new_from_this, Qt.ConnectionType.SingleShotConnection)
+            self._storer.stored.connect(lambda: then(), Qt.ConnectionType.SingleShotConnection)
             self._storer.hurry()
-            return
-        self.leaving(self._begin_from_this)
+        else:
+            then()
 
     def open(
         self,

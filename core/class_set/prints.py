@@ -41,12 +41,15 @@ class ShownStudent:
     Attributes
     ----------
     paintings : two of bytes or None
-        JPEGs, straightened and upright.
+        JPEGs, straightened and upright; None too where no painting was found in the picture, which
+        then shows what was around it.
     states : two of State
     scores : tuple of ShownScore
         Of the last sheet that is in; measured ones are None until the own ones are complete.
     last : int
         Which sheet the scores are of, 0 or 1.
+    not_found : two of bool
+        A picture is there, and no painting was found in it.
     """
 
     student: Student
@@ -57,6 +60,7 @@ class ShownStudent:
     remark: str
     scores: tuple[ShownScore, ...]
     last: int
+    not_found: tuple[bool, bool] = (False, False)
 
 
 def sky_of(photo: bytes, horizon: float) -> NDArray[np.uint8]:
@@ -81,7 +85,14 @@ def shown_students(
 
     def painting(digest: str | None) -> bytes | None:
         one = checks.get(digest or "")
-        return None if one is None or one.check is None else kept.jpeg(one.key)
+        if one is None or one.check is None or no_painting(digest):
+            return None
+        return kept.jpeg(one.key)
+
+    def no_painting(digest: str | None) -> bool:
+        one = checks.get(digest or "")
+        notices = () if one is None or one.check is None else one.check.notices
+        return any(notice.key == "corners not found" for notice in notices)
 
     shown = []
     for student in class_set.students:
@@ -102,6 +113,7 @@ def shown_students(
                 entry.marking.remark,
                 _scores(own, checks.get(digests[last] or "")),
                 last,
+                (no_painting(digests[0]), no_painting(digests[1])),
             )
         )
     return tuple(shown)

@@ -34,7 +34,7 @@ from core.class_set.placing import place_all
 from core.class_set.prints import ShownScore, ShownStudent, shown_students
 from core.class_set.spread import Spread, told_apart
 from core.class_set.students import Student
-from core.class_set.ticket import PAGE_KINDS, Ticket
+from core.class_set.ticket import PAGE_KINDS, Slot, Ticket
 from core.study import Study
 from core.worksheet.worksheet import QUALITIES, OwnScores, SheetPage, Worksheet
 
@@ -201,3 +201,20 @@ def test_measured_scores_wait_for_the_students_own(tmp_path: Path) -> None:
             assert all(one.measured is None for one in first.scores) == waits
             assert (first.paintings[0] or b"").startswith(b"\xff\xd8")
             assert first.paintings[1] is None
+
+
+def test_what_was_around_a_painting_that_was_not_found_is_on_no_print(tmp_path: Path) -> None:
+    with made_folder(tmp_path) as folder:
+        (tmp_path / "in").mkdir()
+        grey = Image.new("RGB", (800, 600), (150, 150, 150))
+        grey.save(tmp_path / "in" / "IMG_1.jpg")
+        list(bring_in(folder, files_in([tmp_path / "in"])))
+        placed = edits.place(folder.class_set, folder.class_set.brought[0].digest, Slot(1, 0))
+        folder.save(placed)
+        list(check_folder(folder))
+        checks = found_checks(folder.path, placed)
+        first, *_ = shown_students(folder.path, placed, place_all(placed), checks)
+        assert first.paintings == (None, None)
+        assert first.not_found == (True, False)
+    texts = page_texts(lay_out_contact("dusk", "7b", sky(), [first], A4))
+    assert "no painting found" in texts

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 from class_set_tools import cut_sheet_jpeg, sheet_jpeg, sky_photo
-from classset_tools import check_in_order, settle
+from classset_tools import check_in_order
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -135,6 +135,9 @@ def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> 
     hands = Hands(window, qtbot)
     desk = window.desk
 
+    def calm() -> None:
+        qtbot.waitUntil(lambda: not desk.working, timeout=240_000)
+
     # The lesson's photo.
     hands.press(KEYS.Key_O, CONTROL)
     qtbot.waitUntil(lambda: bool(window.reader.readings), timeout=20_000)
@@ -157,16 +160,16 @@ def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> 
     assert [each.code for each in desk.class_set.students] == ["01", "02", "03", "04"]
     hands.menu("Class set", "Print", "Tickets")
     qtbot.waitUntil(tickets.is_file, timeout=20_000)
-    settle(window, qtbot)
+    calm()
 
     # The pictures: the button of the empty page has the keyboard, or Tab finds it.
     brought = write_evening(tmp_path / "in", desk.class_set.class_list.tag)
     if not named("Bring in pictures")(QApplication.focusWidget()):
         hands.tab_to(named("Bring in pictures"))
     hands.press(KEYS.Key_Space)
-    qtbot.waitUntil(lambda: len(desk.class_set.brought) == 4, timeout=60_000)
-    qtbot.waitUntil(lambda: desk.unchecked == 0, timeout=60_000)
-    settle(window, qtbot)
+    qtbot.waitUntil(lambda: len(desk.class_set.brought) == 4, timeout=240_000)
+    qtbot.waitUntil(lambda: desk.unchecked == 0, timeout=240_000)
+    calm()
 
     # Sort: one is not sure of its corners, one has no ticket.
     hands.press(KEYS.Key_1, ALT)
@@ -179,11 +182,11 @@ def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> 
     hands.press(KEYS.Key_Right, SHIFT)
     hands.press(KEYS.Key_Return)
     assert page.part is sort
-    settle(window, qtbot)
+    calm()
     assert [each.reason for each in sort._questions] == ["no ticket"]
     hands.type("2 2")
     hands.press(KEYS.Key_Return)
-    settle(window, qtbot)
+    calm()
     assert sort._questions == ()
     assert desk.sorted.placement.digest_at(Slot(2, 1)) is not None
 
@@ -220,7 +223,7 @@ def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> 
     qtbot.waitUntil(lambda: window.header.title == "7b, student 02", timeout=20_000)
     hands.tab_to(is_a(ScoreTarget))
     hands.press(KEYS.Key_6)
-    settle(window, qtbot)
+    calm()
     assert desk.class_set.entry(2).worksheet.pages[0].scores.hue == 6
     hands.press(KEYS.Key_Right, ALT)
     qtbot.waitUntil(lambda: window.header.title == "7b, student 03", timeout=20_000)
@@ -269,7 +272,7 @@ def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> 
     hands.tab_to(named("Save as CSV"))
     hands.press(KEYS.Key_Space)
     qtbot.waitUntil(table.is_file, timeout=20_000)
-    settle(window, qtbot)
+    calm()
     with table.open(encoding="utf-8", newline="") as file:
         rows = list(csv.DictReader(file))
     assert [row["mark"] for row in rows] == ["7", "B+", "9", ""]
