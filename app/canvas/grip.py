@@ -133,7 +133,9 @@ class Grip(QDoubleSpinBox):
         if words:
             size = look().type.px("note")
             width = max(width, *(round(text_size(word, size, CHOSEN)[0]) + 2 for word in words))
-        return QSize(width + 2 * PAD, round(self.tag_height + self.below) + 2 * PAD)
+        # Words end without a margin: what a dragged grip uncovers is drawn anew, neighbours too.
+        high = round(self.tag_height + self.below) + (PAD if words else 2 * PAD)
+        return QSize(width + 2 * PAD, high)
 
     def minimumSizeHint(self) -> QSize:
         return self.sizeHint()
