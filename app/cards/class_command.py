@@ -14,10 +14,12 @@ from core.cards.words.titles import class_text
 from core.class_set.folder import read_class_set, read_picture
 from core.class_set.hard import found_hard
 from core.class_set.kept_checks import found_checks
+from core.class_set.kept_scores import Forms
 from core.class_set.model import ClassSet
 from core.class_set.page_crop import Box
 from core.class_set.prints import shown_students, sky_of
 from core.class_set.questions import sort_pictures
+from core.class_set.score_marks.form import ScoreForm
 from core.class_set.spread import spreads_of
 from core.class_set.ticket import PAGE_KINDS
 
@@ -86,6 +88,28 @@ def answer_boxes(folder: Path, class_set: ClassSet, paper_name: str) -> tuple[Bo
         return Box(rect.x() / MM, rect.y() / MM, rect.width() / MM, rect.height() / MM)
 
     return box(pages[0]), box(pages[1])
+
+
+def score_forms(folder: Path, class_set: ClassSet) -> Forms:
+    """What is printed where scores are crossed, on either worksheet page and size of paper.
+
+    Raises
+    ------
+    ClassSetError, PhotoError
+        The exercise's photo cannot be read.
+    """
+    # deferred: start-up time
+    from app.cards.class_pages import lay_out_worksheets
+    from app.cards.paper import PAPERS
+    from app.cards.score_form import score_form
+
+    data, class_list = _data(folder, class_set, "worksheet"), class_set.class_list
+    forms: tuple[list[ScoreForm], list[ScoreForm]] = ([], [])
+    for paper in PAPERS.values():
+        pages = lay_out_worksheets(data, class_list.tag, class_list.students[:1], paper)
+        for index, page in enumerate(pages[:2]):
+            forms[index].append(score_form(page, index))
+    return tuple(forms[0]), tuple(forms[1])
 
 
 def code_boxes(paper_name: str) -> dict[str, Box]:

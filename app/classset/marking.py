@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.classset.draft_field import DraftField, GrowingText
 from app.classset.marking_view import MarkingView
+from app.classset.read_scores import ReadScores
 from app.drawing.classset.scores import ScoresView, paint_scores, scores_height
 from app.drawing.classset.wall import PairView, paint_pair, pair_height
 from app.drawing.pyramid import Pyramid
@@ -159,6 +160,8 @@ class MarkingColumn(QWidget):
         This student is marked; on to the next.
     work_asked(key: str)
         The student's sheets or worksheet are to be shown on the page of that key.
+    scores_taken(index: int, scores: dict)
+        What was read of a sheet's worksheet page is the student's own.
     corners_asked(index: int), corners_kept(index: int)
         The corners of a sheet are to be set; are right as they were found.
     """
@@ -170,6 +173,7 @@ class MarkingColumn(QWidget):
     step_asked = Signal(int)
     go_on_asked = Signal()
     work_asked = Signal(str)
+    scores_taken = Signal(int, object)
     corners_asked = Signal(int)
     corners_kept = Signal(int)
 
@@ -192,6 +196,7 @@ class MarkingColumn(QWidget):
             translate("class set page", "One next step"), "arrow_right", self
         )
         self.scores = ScoreTable(self)
+        self.read = ReadScores(self)
         self.change = QLabel(self)
         self.to_sheets = self._work_button("sheets", translate("pages", "Sheets"), "sheet", "F7")
         self.to_worksheet = self._work_button(
@@ -240,6 +245,7 @@ class MarkingColumn(QWidget):
         for field, draft in ((self.strength, view.strength), (self.next_step, view.next_step)):
             field.show_text(draft.text, draft=draft.is_draft, more=draft.more, nothing=nothing)
         self.scores.set_view(view.scores)
+        self.read.set_view(view.read)
         self.change.setText(view.change)
         self.change.setVisible(bool(view.change))
         self.words_title.setText(view.words_title)
@@ -357,6 +363,7 @@ class MarkingColumn(QWidget):
         column.addWidget(self.strength)
         column.addWidget(self.next_step)
         column.addWidget(self.scores)
+        column.addWidget(self.read)
         for label in (self.change, self.words_title, self.words):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
@@ -413,6 +420,7 @@ class MarkingColumn(QWidget):
         self.before.clicked.connect(lambda: self.step_asked.emit(-1))
         self.after.clicked.connect(lambda: self.step_asked.emit(1))
         self.go_on.clicked.connect(self.go_on_asked)
+        self.read.taken.connect(self.scores_taken)
         for strip in self.doubts:
             strip.asked.connect(self._answer)
 

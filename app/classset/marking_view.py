@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from app.classset import headline
+from app.classset.read_scores import ReadScoresView, read_scores_view
 from app.classset.views import tile_of
 from app.drawing.classset.scores import ScoresView
 from app.drawing.classset.wall import PairView
@@ -66,6 +67,7 @@ class MarkingView:
     strength: Draft = Draft()
     next_step: Draft = Draft()
     scores: ScoresView = ScoresView()
+    read: ReadScoresView | None = None
     change: str = ""
     words_title: str = ""
     words: str = ""
@@ -139,6 +141,7 @@ def marking_view(
         draft(marking, "strength", drafts.strengths, cleared=cleared),
         draft(marking, "next_step", drafts.next_steps, cleared=cleared),
         _scores(class_set, student.number, drafts),
+        read_scores_view(desk, class_set, found.placement, student.number),
         _change(drafts.change),
         said,
         pages[answered[0]].answer if answered else "",

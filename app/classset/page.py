@@ -10,6 +10,7 @@ from PySide6.QtCore import QMimeData, QSize, Qt, QTimer
 from PySide6.QtGui import QAction, QDragEnterEvent, QDropEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
 
+from app.cards.class_command import score_forms
 from app.classset import headline
 from app.classset.actions import ClassActions
 from app.classset.corners import ClassCorners
@@ -68,6 +69,7 @@ class ClassSetPage(Page):
         super().__init__(parent)
         self._workspace = workspace
         self.desk = workspace.desk
+        self.desk.scores.read_with(score_forms)
         self.actions_of_class = ClassActions(workspace, self)
         self.setProperty("ground", "paper")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from itertools import pairwise
 
@@ -20,6 +21,7 @@ from app.classset.marking_view import (
 )
 from app.classset.own_words import OwnWords
 from app.classset.part import ClassPart
+from app.classset.read_scores import TAKE_KEYS
 from app.classset.views import WHOLE, letters_of, wall_view
 from app.classset.wall import PinUpWall
 from app.look import look
@@ -28,10 +30,12 @@ from app.state.document import Gesture
 from app.widgets.segmented import SegmentedControl
 from app.workspace import Workspace
 from core.class_set import edits
+from core.class_set.kept_scores import taken
 from core.class_set.model import STATES, ClassSet, Marking
 from core.class_set.questions import found_options, shown_slot
 from core.class_set.ticket import Slot
 from core.i18n import translate
+from core.reading.quality import Quality
 
 _SHARE, _LEAST, _MOST = 0.3, 408, 560
 _LARGE_SHARE = 0.4
@@ -135,6 +139,16 @@ class PinUpPart(ClassPart):
         number = class_set.students[self._place].number
         after = edits.with_state(class_set, number, index, known)
         self.desk.change(translate("undo", "state of a sheet"), after)
+
+    def take_scores(self, index: int, scores: Mapping[Quality, int | None]) -> None:
+        """What was read of a worksheet page is the student's own, as if typed."""
+        class_set = self.desk.class_set
+        if class_set is None:
+            return
+        student = class_set.students[self._place]
+        self._gesture = None
+        text = translate("undo", "own scores of student {code}").format(code=student.code)
+        self.desk.change(text, taken(class_set, student.number, index, scores))
 
     def set_corners(self, index: int) -> None:
         """Set the corners of a sheet by hand."""
@@ -277,12 +291,22 @@ class PinUpPart(ClassPart):
         marking.step_asked.connect(lambda way: self.choose(self._place + way))
         marking.go_on_asked.connect(self.go_on)
         marking.work_asked.connect(lambda key: self.workspace.show_student(self._place, key))
+        marking.scores_taken.connect(self.take_scores)
+        self.desk.scores.read.connect(self._on_read)
         marking.corners_asked.connect(self.set_corners)
         marking.corners_kept.connect(self.keep_corners)
         for keys in ("Ctrl+Return", "Ctrl+Enter"):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
             shortcut.activated.connect(self.go_on)
+
+        take = QShortcut(QKeySequence(TAKE_KEYS), self)
+        take.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        take.activated.connect(marking.read.take_them)
+
+    def _on_read(self) -> None:
+        if self.isVisible():
+            self.refresh()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

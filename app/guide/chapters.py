@@ -365,6 +365,12 @@ def _class_set() -> Chapter:
                     ),
                     translate(
                         "guide",
+                        "Scores crossed on a printed worksheet are read beside their rows: look, "
+                        "mend what is wrong, then take them with Ctrl+T. Nothing is taken by "
+                        "itself.",
+                    ),
+                    translate(
+                        "guide",
                         "Found hard: see what to teach next, and show it with F5. Mark list: the "
                         "table as it will be written.",
                     ),

@@ -147,6 +147,10 @@ def keys() -> Chapter:
                         translate("keys", "There: the student before, the next one"),
                     ),
                     (
+                        "Ctrl+T",
+                        translate("keys", "Take the scores read from the worksheet"),
+                    ),
+                    (
                         "Ctrl+Enter",
                         translate("keys", "This student is marked, on to the next"),
                     ),

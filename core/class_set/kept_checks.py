@@ -12,7 +12,7 @@ import re
 from dataclasses import fields
 from functools import cache
 from pathlib import Path
-from typing import Any, Literal, get_type_hints
+from typing import Any, Final, Literal, get_type_hints
 
 import msgspec
 import numpy as np
@@ -29,6 +29,9 @@ CHECK_VERSION = 5
 """Raise it when `check_sheet` comes to find something else: what was kept then counts no more."""
 
 FORMAT = "gradewash check"
+SCORES_FORMAT: Final = "gradewash scores"
+"""What `core.class_set.kept_scores` keeps beside the checks."""
+
 _MOST = 16 << 20
 KEY = re.compile(r"[0-9a-f]{64}")
 
@@ -182,6 +185,10 @@ class _Kept1(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     check: msgspec.Raw
 
 
+class _About(msgspec.Struct, frozen=True):
+    format: Literal["gradewash check", "gradewash scores"]
+
+
 def found_checks(folder: Path, class_set: ClassSet, language: str = "en") -> dict[str, Kept]:
     """What is kept of the class set's pictures, by their digests."""
     kept = KeptChecks(folder)
@@ -204,8 +211,9 @@ def _is_ours(file: Path) -> bool:
     try:
         data = read_file(file, _MOST)
         if file.suffix == ".jpg":
-            return data.startswith(b"\xff\xd8") and FORMAT.encode() in data[:1024]
-        msgspec.json.decode(data, type=_Kept1)
+            marks = (FORMAT.encode(), SCORES_FORMAT.encode())
+            return data.startswith(b"\xff\xd8") and any(mark in data[:1024] for mark in marks)
+        msgspec.json.decode(data, type=_About)
     except (OSError, msgspec.MsgspecError):
         return False
     return file.suffix == ".json"

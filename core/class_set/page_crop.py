@@ -57,7 +57,7 @@ def crop_page(
 
     printed: list[tuple[float, float]] = []
     seen: list[tuple[float, float]] = []
-    for ticket, corners in _codes_in(pixels):
+    for ticket, corners in codes_in(pixels):
         if ticket.kind in codes:
             printed += codes[ticket.kind].corners
             seen += corners
@@ -119,7 +119,13 @@ def _mapped(H: NDArray[np.float64], points: NDArray[np.float64]) -> NDArray[np.f
     return np.asarray(found[:, :2] / found[:, 2:])
 
 
-def _codes_in(pixels: NDArray[np.uint8]) -> list[tuple[Ticket, list[tuple[float, float]]]]:
+def codes_in(pixels: NDArray[np.uint8]) -> list[tuple[Ticket, list[tuple[float, float]]]]:
+    """The tickets' codes in a picture, each with its corners in pixels, clockwise as printed.
+
+    Parameters
+    ----------
+    pixels : (h, w, 3) uint8
+    """
     import zxingcpp  # deferred: start-up time
 
     grey = np.ascontiguousarray(pixels[..., 1])

@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 
 from core.class_set.folder import ClassFolder
 from core.class_set.kept_checks import Kept, KeptChecks, check_key, check_to_json
+from core.class_set.kept_scores import scores_key
 from core.class_set.model import Brought
 from core.class_set.placing import place_all
 from core.photo import strip_private
@@ -82,6 +83,7 @@ def tidy(folder: ClassFolder, checks: Mapping[str, Kept], language: str = "en") 
     folder.save(replace(class_set, brought=tuple(brought)))
     folder.clear_leftovers()
     keys = {check_key(each, class_set.exercise, language) for each in folder.class_set.brought}
+    keys |= {scores_key(each.digest, page) for each in folder.class_set.brought for page in (0, 1)}
     KeptChecks(folder.path).keep_only(keys)
     return Tidied(straightened, removed, left)
 

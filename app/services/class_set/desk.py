@@ -14,6 +14,7 @@ from app.services.class_set.checker import ClassChecker
 from app.services.class_set.document import ClassDocument
 from app.services.class_set.keeper import ClassKeeper
 from app.services.class_set.pictures import ClassPictures, levels_of
+from app.services.class_set.score_reader import ScoreReader
 from app.services.class_set.underway import Underway
 from app.services.notices import Notices
 from app.state.document import Gesture
@@ -58,6 +59,8 @@ class ClassDesk(QObject):
         The door for edits; `document.class_set` is None while none is open.
     pictures : ClassPictures
         Small images for the screen.
+    scores : ScoreReader
+        What was read of the worksheet pages; no score of a student's before it is taken.
     checks : dict of str to Kept
         By the picture's digest, as far as there are any; without pixels.
     sorted : Sorted or None
@@ -94,6 +97,7 @@ class ClassDesk(QObject):
         self._notices, self._data = notices, data_folder
         self.document = ClassDocument(self)
         self.pictures = ClassPictures(self)
+        self.scores = ScoreReader(self)
         self._keeper = ClassKeeper(self.document, self)
         self._bringer = Bringer(self.document, self._keeper, self)
         self._checker = ClassChecker(self)
@@ -141,7 +145,7 @@ class ClassDesk(QObject):
     def working(self) -> bool:
         """Whether anything is still to come."""
         opening = self._opening.running or self._comparing.running or self._settle.isActive()
-        opening = opening or self._rest.isActive()
+        opening = opening or self._rest.isActive() or self.scores.working
         return bool(self.underway) or opening or self.pictures.working or self._keeper.unsaved
 
     @property
@@ -365,6 +369,7 @@ class ClassDesk(QObject):
         self._settle.stop()
         self._rest.stop()
         self.pictures.forget()
+        self.scores.forget()
         self._keeper.let_go()
         self.checks, self._same, self.sorted, self.sky = {}, {}, None, None
         self.document.begin(None)
@@ -428,6 +433,8 @@ class ClassDesk(QObject):
         class_set = self.class_set
         if class_set is not None:
             self.sorted = sort_pictures(class_set, self.checks, self._same)
+            if self._keeper.folder is not None:
+                self.scores.look_at(self._keeper.folder, self.sorted.placement)
             self.sorted_changed.emit()
 
     def _on_checked(self, digest: str, kept: Kept) -> None:

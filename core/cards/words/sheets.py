@@ -20,10 +20,11 @@ def scores_advice(index: int) -> str:
         return translate(
             "cards",
             "Score before anything is measured. Put your dry sheet beside the photo, step back, "
-            "and look at one thing at a time, band by band. Then mark one number in each row.",
+            "and look at one thing at a time, band by band. Then cross or tick one number in each "
+            "row.",
         )
     return translate(
         "cards",
         "Score the second sheet as you did the first, before anything is measured, and without "
-        "looking up your earlier scores.",
+        "looking up your earlier scores. Cross or tick one number in each row.",
     )

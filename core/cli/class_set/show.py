@@ -11,8 +11,10 @@ from typing import Any
 from core.class_set.folder import missing_pictures, read_class_set
 from core.class_set.hard import Hard, found_hard
 from core.class_set.kept_checks import Kept, found_checks
+from core.class_set.kept_scores import KeptScores, found_scores, offered, page_of
 from core.class_set.model import ClassSet
 from core.class_set.questions import Sorted, sort_pictures
+from core.class_set.score_marks.words import reading_word
 from core.class_set.spread import Spread, spreads_of
 from core.class_set.standing import state_of, state_word
 from core.class_set.ticket import Slot
@@ -22,6 +24,10 @@ from core.i18n import translate
 from core.reading.quality import QUALITIES
 from core.sheet.findings.words import quality_word
 from core.words.lists import sentence_case
+from core.worksheet.words import sheet_title
+
+Scores = Mapping[tuple[str, int], KeptScores]
+"""What was read of worksheet pages, as `found_scores` gives it."""
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -39,15 +45,12 @@ def run(args: argparse.Namespace) -> int:
     checks = found_checks(folder, class_set)
     found = sort_pictures(class_set, checks)
     spreads = spreads_of(class_set, found.placement, checks)
-    hard = found_hard(*spreads)
+    hard, scores = found_hard(*spreads), found_scores(folder, found.placement)
     if args.json:
-        print(
-            json.dumps(
-                _as_json(class_set, found, checks, spreads, hard), indent=2, ensure_ascii=False
-            )
-        )
+        told = _as_json(class_set, found, checks, scores, spreads, hard)
+        print(json.dumps(told, indent=2, ensure_ascii=False))
         return 0
-    _in_words(class_set, found, spreads, hard)
+    _in_words(class_set, found, scores, spreads, hard)
     say_missing(missing_pictures(folder, class_set))
     return 0
 
@@ -55,6 +58,7 @@ def run(args: argparse.Namespace) -> int:
 def _in_words(
     class_set: ClassSet,
     found: Sorted,
+    scores: Scores,
     spreads: tuple[tuple[Spread, ...], tuple[Spread, ...]],
     hard: tuple[Hard, ...],
 ) -> None:
@@ -94,6 +98,17 @@ def _in_words(
             )
         )
     print("\n".join(table(rows, terminal_width())))
+    waiting = [
+        line
+        for student in class_set.students
+        for index in (0, 1)
+        if (line := _read_line(class_set, found, scores, student.number, index))
+    ]
+    if waiting:
+        print()
+        say(translate("command line", "Read from worksheets, and not yet taken in Pin-up:"))
+        for line in waiting:
+            say(line)
     if found.questions:
         print()
         say(translate("command line", "To place, or to look at:"))
@@ -108,6 +123,20 @@ def _in_words(
     if counted:
         print()
         print("\n".join(table(_count_rows(spreads), terminal_width())))
+
+
+def _read_line(class_set: ClassSet, found: Sorted, scores: Scores, number: int, index: int) -> str:
+    """What was read of a page that waits; empty where none does."""
+    page, student = page_of(found.placement, number, index), class_set.class_list.student(number)
+    kept = None if page is None else scores.get(page)
+    own = class_set.entry(number).worksheet.pages[index].scores
+    if kept is None or student is None or not offered(kept, own):
+        return ""
+    said = ", ".join(
+        f"{quality_word(quality)} {reading_word(reading)}"
+        for quality, reading in zip(QUALITIES, kept.rows, strict=True)
+    )
+    return f"{student.code}, {sheet_title(index).lower()}: {said}"
 
 
 def _count_rows(
@@ -136,6 +165,7 @@ def _as_json(
     class_set: ClassSet,
     found: Sorted,
     checks: Mapping[str, Kept],
+    scores: Scores,
     spreads: tuple[tuple[Spread, ...], tuple[Spread, ...]],
     hard: tuple[Hard, ...],
 ) -> dict[str, Any]:
@@ -144,7 +174,7 @@ def _as_json(
         "exercise": class_set.exercise.title,
         "pictures": len(class_set.brought),
         "students": [
-            _student_as_json(class_set, found, checks, student.number)
+            _student_as_json(class_set, found, checks, scores, student.number)
             for student in class_set.students
         ],
         "questions": [
@@ -189,7 +219,11 @@ def _as_json(
 
 
 def _student_as_json(
-    class_set: ClassSet, found: Sorted, checks: Mapping[str, Kept], number: int
+    class_set: ClassSet,
+    found: Sorted,
+    checks: Mapping[str, Kept],
+    scores: Scores,
+    number: int,
 ) -> dict[str, Any]:
     student = class_set.class_list.student(number)
     assert student is not None
@@ -210,6 +244,7 @@ def _student_as_json(
                 "checked": kept is not None,
                 "turned": None if check is None else check.turned,
                 "findings": [] if check is None else [f.text for f in check.findings],
+                "scores_read": _read_as_json(class_set, found, scores, number, index),
             }
         )
     return {
@@ -220,6 +255,24 @@ def _student_as_json(
         "next_step": marking.next_step,
         "remark": marking.remark,
         "mark": marking.mark,
+    }
+
+
+def _read_as_json(
+    class_set: ClassSet, found: Sorted, scores: Scores, number: int, index: int
+) -> dict[str, Any] | None:
+    page = page_of(found.placement, number, index)
+    kept = None if page is None else scores.get(page)
+    if kept is None:
+        return None
+    own = class_set.entry(number).worksheet.pages[index].scores
+    rows = zip(QUALITIES, kept.rows, strict=True) if kept.rows else ()
+    return {
+        "waits": offered(kept, own),
+        "rows": [
+            {"quality": quality, "reading": reading.kind, "score": reading.score}
+            for quality, reading in rows
+        ],
     }
 
 

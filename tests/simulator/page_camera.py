@@ -1,0 +1,121 @@
+"""A worksheet page as a phone takes it: tilted, bent, shaded, blurred, noisy, and saved small."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+from numpy.typing import NDArray
+from PIL import Image
+from scipy.ndimage import gaussian_filter, map_coordinates, uniform_filter1d
+
+from simulator.camera import encode
+from simulator.pen_marks import PX
+
+Care = Literal["usual", "bad"]
+
+
+@dataclass(frozen=True)
+class Ways:
+    """From, to: what a picture may have. Blur and motion in pixels of 12 megapixels."""
+
+    tilt_deg: float
+    bend_mm: float
+    blur: tuple[float, float]
+    motion: tuple[float, float]
+    noise: tuple[float, float]
+    exposure: tuple[float, float]
+    shadow: float
+
+
+WAYS: dict[Care, Ways] = {
+    "usual": Ways(15.0, 1.6, (0.8, 2.2), (0.0, 3.0), (0.004, 0.02), (0.35, 0.95), 0.35),
+    "bad": Ways(24.0, 2.5, (2.0, 4.0), (2.0, 8.0), (0.01, 0.05), (0.15, 1.0), 0.6),
+}
+
+SIZES: dict[str, tuple[int, tuple[int, int]]] = {  # long side, JPEG quality
+    "12 MP": (4032, (85, 94)),
+    "1600": (1600, (65, 82)),
+    "1280": (1280, (55, 75)),
+}
+
+
+def photographed(
+    sheet: NDArray[np.uint8], size: str, care: Care, rng: np.random.Generator
+) -> bytes:
+    """A JPEG of a page.
+
+    Parameters
+    ----------
+    sheet : (h, w) uint8
+        `simulator.pen_marks.PX` pixels a millimetre.
+    """
+    ways, (side, qualities) = WAYS[care], SIZES[size]
+    tall, wide = sheet.shape[0] / PX, sheet.shape[1] / PX
+    h, w = side, round(side * 0.75)
+    px = min(h / tall, w / wide) * rng.uniform(0.76, 0.96)  # pixels a millimetre
+    yy, xx = np.mgrid[0:h, 0:w].astype(np.float32)
+    u = xx + 0.5 - w / 2 - np.float32(rng.normal(0, 0.008 * w))
+    v = yy + 0.5 - h / 2 - np.float32(rng.normal(0, 0.008 * h))
+    # A plane seen by a pinhole: tilted about an axis through its middle.
+    axis, tilt = rng.uniform(0, 2 * np.pi), np.radians(rng.uniform(0, ways.tilt_deg))
+    far = 0.85 * side
+    along, across = np.cos(axis), np.sin(axis)
+    a, b = u * along + v * across, v * along - u * across
+    depth = far / (far * np.cos(tilt) - b * np.sin(tilt))
+    a, b = a * depth, b * depth
+    u, v = a * along - b * across, a * across + b * along
+    turn = np.radians(rng.normal(0, 4))
+    x = (u * np.cos(turn) + v * np.sin(turn)) / px + wide / 2
+    y = (v * np.cos(turn) - u * np.sin(turn)) / px + tall / 2
+    # Bent like a sheet that was rolled or folded: the middle of a wave lies off its place.
+    way, phase = rng.uniform(-0.6, 0.6), rng.uniform(0, 2 * np.pi)
+    wave = (y * np.cos(way) + x * np.sin(way)) / tall * 2 * np.pi * rng.uniform(0.6, 1.3) + phase
+    bend = rng.uniform(0, ways.bend_mm) * np.sin(wave)
+    x, y = x + 0.4 * bend, y + bend
+
+    light = (gaussian_filter(sheet.astype(np.float32), 0.35 * PX / px) / 255) ** 2.2 * 0.82 + 0.02
+    table = float(rng.uniform(0.03, 0.6))
+    at = np.stack([y * PX - 0.5, x * PX - 0.5])
+    seen = map_coordinates(light, at, order=1, mode="constant", cval=table, output=np.float32)
+    seen *= _lit(x, y, tall, wide, ways, rng)
+    sigma = float(np.hypot(rng.uniform(*ways.blur) * side / 4032, 0.45))
+    seen = gaussian_filter(seen, sigma)
+    moved = rng.uniform(*ways.motion) * side / 4032
+    if moved > 0.7:
+        seen = uniform_filter1d(seen, round(moved) + 1, axis=int(rng.integers(2)))
+    seen *= np.float32(rng.uniform(*ways.exposure))
+    noise = rng.uniform(*ways.noise) * (1.0 if side > 2000 else 0.6)
+    grain = rng.standard_normal(seen.shape, dtype=np.float32)
+    seen += grain * np.float32(noise) * np.sqrt(np.clip(seen, 0, None) + 0.01)
+    shown = encode(seen)
+    shown = shown + 0.5 * (shown - gaussian_filter(shown, 1.2))  # a phone sharpens
+    buffer = io.BytesIO()
+    pixels = (np.clip(shown, 0, 1) * 255 + 0.5).astype(np.uint8)
+    Image.fromarray(pixels).save(buffer, "JPEG", quality=int(rng.integers(*qualities)))
+    return buffer.getvalue()
+
+
+def _lit(
+    x: NDArray[np.float32],
+    y: NDArray[np.float32],
+    tall: float,
+    wide: float,
+    ways: Ways,
+    rng: np.random.Generator,
+) -> NDArray[np.float32]:
+    """Uneven lamps, a soft shadow over part of the page, and now and then a hand's sharper one."""
+    slope_x, slope_y = rng.uniform(-0.2, 0.2, 2)
+    lit = 1 + slope_x * (x / wide - 0.5) * 2 + slope_y * (y / tall - 0.5) * 2
+    for edges in ((6.0, 25.0), (0.8, 4.0)):
+        if edges[0] < 1 and rng.random() > 0.3:
+            continue
+        way = rng.uniform(0, 2 * np.pi)
+        off = (x - wide / 2) * np.cos(way) + (y - tall / 2) * np.sin(way) + rng.uniform(-70, 70)
+        dark = (
+            ways.shadow * rng.random() / (1 + np.exp(-np.clip(off / rng.uniform(*edges), -30, 30)))
+        )
+        lit = lit * (1 - dark)
+    return np.asarray(lit, dtype=np.float32)
