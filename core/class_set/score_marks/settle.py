@@ -89,13 +89,13 @@ def settled(light: Floats, H: NDArray[np.float64], row: ScoreRow) -> Settled:
     fit = float(np.vdot(np.minimum(laid, np.float32(_ENOUGH)), _balanced(outlines)))
     down, right = (at + 0.5) / np.float32(px)
     x, y = right + np.float32(wide.x), down + np.float32(wide.y)
-    return Settled(laid, fit, x.astype(np.float32), y.astype(np.float32))
+    return Settled(laid, fit, np.asarray(x, np.float32), np.asarray(y, np.float32))
 
 
 def outlines_of(row: ScoreRow) -> Floats:
     """The printed boxes and numbers alone, 0 to 1: words around them differ with the language."""
     printed = 1 - row.printed.astype(np.float32) / 255
-    kept = np.zeros_like(printed)
+    kept: Floats = np.zeros(printed.shape, np.float32)
     for left, top, right, bottom in boxes_px(row, RIM):
         part = np.s_[max(0, round(top)) : round(bottom), max(0, round(left)) : round(right)]
         kept[part] = printed[part]
