@@ -9,5 +9,7 @@
 | the whole page | `read` |
 
 Marks that do not lie on one box to two thirds, a second mark, a dot, a smudge: all are "cannot
-tell", and the teacher looks. Nothing but NumPy and `scipy.ndimage`.
+tell", and the teacher looks. May import what
+`core.class_set` may, of it no more than `page_crop` and `ticket`; of libraries NumPy and
+`scipy.ndimage`.
 """
