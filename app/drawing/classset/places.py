@@ -126,7 +126,7 @@ def paint_headings(painter: QPainter, rect: QRectF, view: PlacesView, shape: Pla
             weight = SECOND if k == 0 else FIRST
             room = shape.pitch_x - 6 if 0 < k <= PLACES else rect.right() - x
             wide = text_size(text, view.text, weight)[0]
-            size = max(min(view.text, view.text * room / max(1.0, wide)), 0.7 * view.text)
+            size = max(min(view.text, 0.97 * view.text * room / max(1.0, wide)), 0.7 * view.text)
             shown = elided(text, size, room, weight)
             draw_text(painter, QPointF(x, y), shown, size, view.ink, weight, align=0)
 

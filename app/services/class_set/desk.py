@@ -103,6 +103,7 @@ class ClassDesk(QObject):
         self._checker = ClassChecker(self)
         self._opening, self._comparing = Latest(self), Latest(self)
         self._again = False
+        self._about_to_check = False
         self.checks: dict[str, Kept] = {}
         self._same: dict[str, str] = {}
         self.sorted: Sorted | None = None
@@ -146,6 +147,7 @@ class ClassDesk(QObject):
         """Whether anything is still to come."""
         opening = self._opening.running or self._comparing.running or self._settle.isActive()
         opening = opening or self._rest.isActive() or self.scores.working
+        opening = opening or self._about_to_check
         return bool(self.underway) or opening or self.pictures.working or self._keeper.unsaved
 
     @property
@@ -232,6 +234,7 @@ class ClassDesk(QObject):
         folder = self._keeper.folder
         if folder is not None:
             self._keeper.save()
+            self._about_to_check = True
             # After the save, so that what is checked is what is seen.
             self._keeper.run(lambda progress, stop: None, lambda nothing: self._check_now(folder))
 
@@ -392,6 +395,7 @@ class ClassDesk(QObject):
         self._keeper.run(lambda progress, should_stop: None, saved)
 
     def _check_now(self, folder: ClassFolder) -> None:
+        self._about_to_check = False
         if self._keeper.folder is not folder:
             return
         if self._checker.underway is None:
