@@ -12,6 +12,7 @@ import core.cli
 import sample_scenes
 
 ROOT = Path(__file__).parents[1]
+REFERENCE = ROOT / "docs" / "command_line.md"
 
 
 def shape_of(value: object) -> object:
@@ -23,8 +24,8 @@ def shape_of(value: object) -> object:
     return "number" if isinstance(value, int | float) else type(value).__name__
 
 
-def test_json_of_read_is_as_the_readme_shows(capsys: pytest.CaptureFixture[str]) -> None:
-    block = re.search(r"```json\n(.*?)```", (ROOT / "README.md").read_text("utf-8"), re.DOTALL)
+def test_json_of_read_is_as_the_documents_show(capsys: pytest.CaptureFixture[str]) -> None:
+    block = re.search(r"```json\n(.*?)```", REFERENCE.read_text("utf-8"), re.DOTALL)
     assert block is not None
     shown = json.loads(block.group(1))
     assert core.cli.run(["read", str(sample_scenes.path("dusk")), "--json"]) == 0

@@ -1,4 +1,4 @@
-"""`gradewash mix`: the words, the JSON that README documents, and one line for every error."""
+"""`gradewash mix`: the words, the documented JSON, and one line for every error."""
 
 from __future__ import annotations
 
@@ -106,8 +106,8 @@ def test_json_fields(dusk):
     assert all(isinstance(text, str) for text in dusk["order"] + dusk["cautions"])
 
 
-def test_readme_names_every_field(dusk):
-    text = (ROOT / "README.md").read_text(encoding="utf-8")
+def test_the_documents_name_every_field(dusk):
+    text = (ROOT / "docs" / "command_line.md").read_text(encoding="utf-8")
     for name in {*BAND_FIELDS, *MIX_FIELDS, "box", "order", "cautions", "prefer", "fraction"}:
         assert f'"{name}"' in text or f"`{name}`" in text, name
 

@@ -1,4 +1,4 @@
-"""`gradewash paints`: a card's picture to a box, the JSON README documents, one line an error."""
+"""`gradewash paints`: a card's picture to a box, the documented JSON, one line an error."""
 
 from __future__ import annotations
 

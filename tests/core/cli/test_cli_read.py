@@ -1,4 +1,4 @@
-"""`gradewash read`: the words, the JSON that README documents, and one line for every error."""
+"""`gradewash read`: the words, the documented JSON, and one line for every error."""
 
 from __future__ import annotations
 
@@ -98,8 +98,10 @@ def test_a_second_colour_has_the_fields_of_the_first_and_its_share(said, tmp_pat
     assert "Band B holds two colours. Most of it is blue" in words
 
 
-def test_readme_shows_what_is_printed(said) -> None:
-    shown = (ROOT / "README.md").read_text().split("```json\n")[1].split("```")[0]
+def test_the_documents_show_what_is_printed(said) -> None:
+    shown = (
+        (ROOT / "docs" / "command_line.md").read_text("utf-8").split("```json\n")[1].split("```")[0]
+    )
     example = json.loads(shown)
     found = json.loads(said(DUSK, "--json")[1])
     assert example["photo"] == found["photo"]

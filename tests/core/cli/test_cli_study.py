@@ -18,7 +18,7 @@ from core.study_file.document import Opened, study_from_bytes, study_to_bytes
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
 DUSK = sample_scenes.path("dusk")
-README = Path(__file__).parents[3] / "README.md"
+REFERENCE = Path(__file__).parents[3] / "docs" / "command_line.md"
 
 
 @pytest.fixture
@@ -154,7 +154,7 @@ def test_show_says_what_is_in_it(say, lesson) -> None:
 def test_show_as_json_has_the_documented_form(say, lesson) -> None:
     study = filled(lesson)
     shown = json.loads(say("show", "lesson.gradewash", "--json")[1])
-    part = README.read_text(encoding="utf-8").split("show STUDY")[1]
+    part = REFERENCE.read_text(encoding="utf-8").split("show STUDY")[1]
     documented = json.loads(re.search(r"```json\n(.*?)```", part, re.S).group(1))
     assert list(shown) == list(documented)
     assert list(shown["sheets"][0]) == list(documented["sheets"][0])
