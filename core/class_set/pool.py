@@ -6,9 +6,11 @@ import contextlib
 import multiprocessing
 import os
 import signal
+import weakref
 from collections.abc import Callable
 from concurrent.futures import Executor, ProcessPoolExecutor
 from threading import Thread
+from time import sleep
 
 WORKERS = 2
 """Processes unless asked otherwise: a school's machine has other things to do too."""
@@ -65,12 +67,55 @@ class CheckingPool:
 
     def _made(self) -> ProcessPoolExecutor:
         # Fresh interpreters: a fork of a program with threads, as a window has, may hang.
-        return ProcessPoolExecutor(
+        pool = ProcessPoolExecutor(
             self._workers,
             mp_context=multiprocessing.get_context("spawn"),
             initializer=_begin,
             initargs=(self._begin,),
         )
+        Thread(target=_watch, args=(weakref.ref(pool),), name="watch pool", daemon=True).start()
+        return pool
+
+
+_LOOK_EACH_S = 0.2
+_PATIENCE = 5
+"""So many looks in a row a pool may know nothing of a worker that was killed."""
+
+
+def _watch(made: weakref.ref[ProcessPoolExecutor]) -> None:
+    """Break a pool that waits for ever for the rest of what a killed worker had begun to say.
+
+    A worker that is killed while it hands over a result leaves half a message in the pipe. The
+    pool's thread then reads on, sees no more that a worker died, and would also keep the program
+    from ending. It gives up when nobody is left who could write.
+    """
+    thread, workers, results, looks = None, None, None, 0
+    while True:
+        sleep(_LOOK_EACH_S)
+        pool = made()
+        if thread is None:
+            if pool is None:
+                return
+            # There once the first job was handed on. No public way leads to any of them.
+            thread = getattr(pool, "_executor_manager_thread", None)
+            workers = getattr(pool, "_processes", None)
+            results = getattr(pool, "_result_queue", None)
+            if workers is None or results is None:
+                thread = None
+        del pool
+        if thread is None or workers is None or results is None:
+            continue
+        if not thread.is_alive():
+            return
+        killed = any(worker.exitcode for worker in list(workers.values()))
+        looks = looks + 1 if killed else 0
+        if looks > _PATIENCE:
+            for worker in list(workers.values()):
+                with contextlib.suppress(ValueError, OSError):
+                    worker.kill()
+            with contextlib.suppress(ValueError, OSError):
+                results._writer.close()
+            return
 
 
 def _begin(then: Callable[[], None] | None) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import logging
 import os
 import signal
+import struct
 import subprocess
 import sys
 import time
@@ -210,6 +211,25 @@ def test_kill_of_a_worker_process_loses_no_sheet(
                 os.kill(workers[0], signal.SIGKILL)
                 killed = True
     assert by_key(found) == in_order
+
+
+def die_speaking() -> None:
+    """In a worker: begin to hand over a result, and be killed."""
+    frame = sys._getframe()
+    while "result_queue" not in frame.f_locals:
+        frame = frame.f_back
+    half = struct.pack("!i", 100_000) + b"half a result"
+    os.write(frame.f_locals["result_queue"]._writer.fileno(), half)
+    os.kill(os.getpid(), signal.SIGKILL)
+
+
+@pytest.mark.slow
+@pytest.mark.skipif(os.name == "nt", reason="kills as POSIX does")
+def test_a_worker_killed_in_the_middle_of_a_word_hangs_nothing() -> None:
+    with CheckingPool(2) as pool:
+        with pytest.raises(BrokenExecutor):
+            pool.executor.submit(die_speaking).result(timeout=60)
+        assert pool.renew().submit(os.getpid).result(timeout=60) != os.getpid()
 
 
 @pytest.mark.slow
