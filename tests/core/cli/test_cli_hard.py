@@ -204,7 +204,7 @@ def test_interrupted_at_any_moment_it_is_silent(sky) -> None:
         "import signal, sys; signal.signal(signal.SIGINT, signal.SIG_DFL); print(flush=True);"
         "from app.__main__ import main; sys.exit(main())"
     )
-    for turn in range(40):
+    for turn in range(24):
         with subprocess.Popen(
             [sys.executable, "-c", program, "new", "self.jpg", "-o", f"{turn}.gradewash"],
             cwd=sky.parent,

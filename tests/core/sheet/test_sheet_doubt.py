@@ -82,13 +82,16 @@ def test_what_the_light_may_do_to_a_very_pale_corner_is_not():
 
 
 def test_a_copy_with_a_line_that_cannot_be_told_gets_no_complaint():
-    """Its widest line is in a melt of a quarter of the height, and another cannot be told."""
+    """Its widest line is in a melt of a quarter of the height, and is read far off: neither it
+    nor its neighbours are told, and so placement is not scored."""
     one = cases.copied(1011)
     photo = open_photo(one.jpeg, name="sheet.jpg")
     check = check_sheet(photo, measure.reference_of(one), SheetOptions(scan=one.shot.scan))
     assert not [finding.text for finding in check.findings if finding.kind == "step"]
     scores = check.scores
-    assert {scores.hue, scores.value, scores.intensity, scores.placement} == {10.0}
+    assert {scores.hue, scores.value, scores.intensity} == {10.0}
+    assert all(line.shift_pct is None for line in check.lines)
+    assert scores.placement is None
 
 
 def test_a_pale_corner_of_a_blotchy_wash_is_not_remarked_on():
