@@ -20,7 +20,10 @@ class Appearance(QObject):
         preferences.changed.connect(lambda before, after: self.update())
         app = _application()
         app.styleHints().colorSchemeChanged.connect(self.update)
-        apply_look(app, self._wanted())
+        wanted = self._wanted()
+        # To set the same look again would style every widget there is anew.
+        if wanted != look() or not app.styleSheet():
+            apply_look(app, wanted)
 
     def set_window_width(self, width: int) -> None:
         """A wide window gets larger words."""
