@@ -250,7 +250,7 @@ _NAMES = [
 ]
 
 
-@pytest.mark.parametrize("name", ["", "a" * 300, "a" * 300 + ".jpg", "b/" + "a" * 5000])
+@pytest.mark.parametrize("name", ["", "a" * 300 + ".jpg"])
 @pytest.mark.parametrize("arguments", _NAMES, ids=" ".join)
 def test_a_name_no_file_has_is_one_sentence(arguments, name, tmp_path, monkeypatch, capsys) -> None:
     monkeypatch.chdir(tmp_path)
