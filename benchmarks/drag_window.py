@@ -49,7 +49,7 @@ class PaintCounter(QObject):
 
 def wait_until_still(app: QApplication, window: Window) -> None:
     """Let opening, proposing and careful reading end."""
-    while window.reader.working or not window.reader.readings:
+    while window.reader.working or not window.reader.readings or window.files.storing:
         app.processEvents()
         time.sleep(0.005)
     app.processEvents()

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from contextlib import contextmanager
 from functools import lru_cache
@@ -10,15 +9,7 @@ from threading import get_ident
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import (
-    QColor,
-    QFontMetricsF,
-    QImage,
-    QPaintEngine,
-    QPainter,
-    QPainterPath,
-    QPen,
-)
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from app.look.type import CHOSEN, FIRST, font, shared_font
 
@@ -160,10 +151,6 @@ SECOND_LETTER: Final = 1.3
 """Of a second colour's disc: its radius, and how much larger its letter is by that radius."""
 
 
-_STAMPED: Final = 20.0
-"""Discs up to this radius are kept as pictures: those that a dragged line has drawn again."""
-
-
 def lettered_disc(
     painter: QPainter,
     centre: QPointF,
@@ -181,81 +168,8 @@ def lettered_disc(
     `radius` is that of the black ring; the chosen rings are outside it. `size` is the letter's,
     as a fraction of the radius. A band's second colour is smaller, its letter less so.
     """
-    stamped = radius <= _STAMPED and _can_stamp(painter)
     if second:
         radius, size = SECOND_RADIUS * radius, SECOND_LETTER * size
-    if stamped:
-        _stamp(painter, centre, radius, letter, fill, ink, chosen, size)
-    else:
-        _draw_lettered_disc(painter, centre, radius, letter, fill, ink, chosen, size)
-
-
-def _can_stamp(painter: QPainter) -> bool:
-    """Whether its pixels are known: a window or a picture, nothing moved or made larger."""
-    engine = painter.paintEngine()
-    if engine is None or engine.type() != QPaintEngine.Type.Raster:
-        return False
-    return painter.transform().isIdentity()
-
-
-def _stamp(
-    painter: QPainter,
-    centre: QPointF,
-    radius: float,
-    letter: str,
-    fill: str,
-    ink: str,
-    chosen: bool,
-    size: float,
-) -> None:
-    """The disc as a picture: while one line is dragged all other letters stay as they are."""
-    device = painter.device()
-    ratio = device.devicePixelRatio() if device is not None else 1.0
-    left, top = math.floor(centre.x()), math.floor(centre.y())
-    # Where between the pixels the middle is, as finely as can be seen.
-    x, y = round((centre.x() - left) * 32) / 32, round((centre.y() - top) * 32) / 32
-    reach = math.ceil(1.3 * radius) + 2
-    image = _stamp_of(get_ident(), radius, letter, fill, ink, chosen, size, ratio, x, y)
-    painter.drawImage(QPointF(left - reach, top - reach), image)
-
-
-# benchmarks/drag_window.py: takes half a millisecond off a move of eight.
-@lru_cache(maxsize=256)
-def _stamp_of(
-    thread: int,
-    radius: float,
-    letter: str,
-    fill: str,
-    ink: str,
-    chosen: bool,
-    size: float,
-    ratio: float,
-    x: float,
-    y: float,
-) -> QImage:
-    reach = math.ceil(1.3 * radius) + 2
-    side = round((2 * reach + 1) * ratio)
-    image = QImage(side, side, QImage.Format.Format_ARGB32_Premultiplied)
-    image.setDevicePixelRatio(ratio)
-    image.fill(0)
-    painter = QPainter(image)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    centre = QPointF(reach + x, reach + y)
-    _draw_lettered_disc(painter, centre, radius, letter, fill, ink, chosen, size)
-    painter.end()
-    return image
-
-
-def _draw_lettered_disc(
-    painter: QPainter,
-    centre: QPointF,
-    radius: float,
-    letter: str,
-    fill: str,
-    ink: str,
-    chosen: bool,
-    size: float,
-) -> None:
     thin = 0.085 * radius
     if chosen:
         ring(painter, centre, radius * 1.27, BLACK, 0.1 * radius)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF
@@ -46,7 +45,13 @@ def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
     way, onward = _ways(view, centre, radius, placed)
     names: tuple[tuple[Word, ...], ...] = ()
     if view.show_names:
-        names = _names_at(view.names, radius, px, view.text, centre.x(), centre.y())
+        names = tuple(
+            tuple(
+                Word(text, QRectF(x, y, width, height).translated(centre), letter_size, squeeze)
+                for text, x, y, width, height, letter_size, squeeze in words
+            )
+            for words in placed_names(view.names, radius, px, view.text)
+        )
     words = place_words(view, centre, radius, size, placed, way, onward)
     return WheelGeometry(
         centre,
@@ -59,20 +64,6 @@ def wheel_geometry(rect: QRectF, view: WheelView) -> WheelGeometry:
         onward,
         inner_of(view.text),
         disc_of(view.text),
-    )
-
-
-# benchmarks/cache_hits.py: a wheel keeps its place while its markers move.
-@lru_cache(maxsize=32)
-def _names_at(
-    names: tuple[str, ...], radius: float, px: float, text: float, x: float, y: float
-) -> tuple[tuple[Word, ...], ...]:
-    return tuple(
-        tuple(
-            Word(part, QRectF(x + left, y + top, width, height), size, squeeze)
-            for part, left, top, width, height, size, squeeze in words
-        )
-        for words in placed_names(names, radius, px, text)
     )
 
 

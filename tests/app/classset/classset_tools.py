@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import shutil
 from pathlib import Path
 
-from class_set_tools import TAG, plain_class_set, sheet_jpeg
+from class_set_tools import TAG, made_folder, plain_class_set, sheet_jpeg
 
 from app.classset.page import ClassSetPage
 from app.services.class_set import checker
+from core.class_set import bringing
+from core.class_set.checking import check_folder
 from core.class_set.ticket import Ticket
 
 
@@ -46,6 +49,28 @@ def write_pictures(folder: Path) -> tuple[Path, ...]:
     for name, (ticket, seed) in wanted.items():
         (folder / name).write_bytes(sheet_jpeg(ticket, seed=seed))
     return tuple(sorted(folder.iterdir()))
+
+
+def checked_class_of(where: Path, pictures: tuple[Path, ...], students: int = 4) -> Path:
+    """The folder of a class set with these pictures, brought in and checked."""
+    with made_folder(where, students) as folder:
+        for _ in bringing.bring_in(folder, pictures):
+            pass
+        for _ in check_folder(folder):
+            pass
+        return folder.path
+
+
+def open_copy(window, qtbot, monkeypatch, source: Path, target: Path) -> ClassSetPage:
+    """The page with a copy of a class set's folder, nothing under way."""
+    check_in_order(monkeypatch)
+    shutil.copytree(source, target)
+    window.desk.open(target)
+    qtbot.waitUntil(lambda: window.desk.class_set is not None, timeout=20_000)
+    page = window.page("classset")
+    assert isinstance(page, ClassSetPage)
+    settle(window, qtbot)
+    return page
 
 
 def make_class(window, qtbot, folder: Path, students: int = 4) -> ClassSetPage:

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-import shutil
 from pathlib import Path
 
 import pytest
-from class_set_tools import TAG, cut_sheet_jpeg, made_folder, sheet_jpeg
-from classset_tools import check_in_order, settle
+from class_set_tools import TAG, cut_sheet_jpeg, sheet_jpeg
+from classset_tools import checked_class_of, open_copy, settle
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from core.class_set.bringing import bring_in, files_in
-from core.class_set.checking import check_folder
+from core.class_set.bringing import files_in
 from core.class_set.folder import read_class_set
 from core.class_set.ticket import Slot, Ticket
 
@@ -27,22 +25,12 @@ def unsure_class(tmp_path_factory) -> Path:
     (where / "in").mkdir()
     (where / "in" / "IMG_1.jpg").write_bytes(cut_sheet_jpeg(Ticket(TAG, 1, "1")))
     (where / "in" / "IMG_2.jpg").write_bytes(sheet_jpeg(Ticket(TAG, 1, "2"), seed=2))
-    with made_folder(where) as folder:
-        for _ in bring_in(folder, files_in([where / "in"])):
-            pass
-        for _ in check_folder(folder):
-            pass
-        return folder.path
+    return checked_class_of(where, files_in([where / "in"]))
 
 
 @pytest.fixture
 def page(window, qtbot, tmp_path, monkeypatch, unsure_class):
-    check_in_order(monkeypatch)
-    shutil.copytree(unsure_class, tmp_path / "7b")
-    window.desk.open(tmp_path / "7b")
-    qtbot.waitUntil(lambda: window.desk.class_set is not None, timeout=20_000)
-    page = window.page("classset")
-    settle(window, qtbot)
+    page = open_copy(window, qtbot, monkeypatch, unsure_class, tmp_path / "7b")
     window.activateWindow()
     return page
 

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-import shutil
 from pathlib import Path
 
 import pytest
-from class_set_tools import made_folder
-from classset_tools import check_in_order, settle, write_pictures
+from classset_tools import (
+    check_in_order,
+    checked_class_of,
+    open_copy,
+    settle,
+    write_pictures,
+)
 from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
@@ -22,8 +26,6 @@ from app.drawing.classset.places import PlaceRow, PlacesView, places_shape
 from app.drawing.classset.tile import TileView
 from app.drawing.classset.wall import StudentView, WallView, wall_shape
 from app.services.class_set.underway import Underway
-from core.class_set.bringing import bring_in
-from core.class_set.checking import check_folder
 from core.class_set.folder import FILE_NAME, read_class_set
 from core.class_set.ticket import Slot
 
@@ -34,23 +36,13 @@ KEYS = Qt.Key
 def checked_class(tmp_path_factory) -> Path:
     """A class of four with four pictures, checked: one asked about, one sheet missing."""
     where = tmp_path_factory.mktemp("class")
-    with made_folder(where) as folder:
-        for _ in bring_in(folder, write_pictures(where / "in")):
-            pass
-        for _ in check_folder(folder):
-            pass
-        return folder.path
+    return checked_class_of(where, write_pictures(where / "in"))
 
 
 @pytest.fixture
 def page(window, qtbot, tmp_path, monkeypatch, checked_class):
     """The same in the window, a copy for each test."""
-    check_in_order(monkeypatch)
-    shutil.copytree(checked_class, tmp_path / "7b")
-    window.desk.open(tmp_path / "7b")
-    qtbot.waitUntil(lambda: window.desk.class_set is not None, timeout=20_000)
-    page = window.page("classset")
-    settle(window, qtbot)
+    page = open_copy(window, qtbot, monkeypatch, checked_class, tmp_path / "7b")
     window.activateWindow()
     return page
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import shutil
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from class_set_tools import TAG, made_folder, sheet_jpeg
-from classset_tools import check_in_order, settle
+from class_set_tools import TAG, sheet_jpeg
+from classset_tools import checked_class_of, open_copy, settle
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence
 from window_tools import answer
@@ -16,8 +15,7 @@ from window_tools import answer
 import core.sheet
 from app.files import files_ask
 from core.bands.lines import Bands
-from core.class_set.bringing import bring_in, files_in
-from core.class_set.checking import check_folder
+from core.class_set.bringing import files_in
 from core.class_set.folder import read_class_set
 from core.class_set.kept_checks import check_key
 from core.class_set.ticket import Slot, Ticket
@@ -32,22 +30,12 @@ def two_students(tmp_path_factory) -> Path:
     (where / "in").mkdir()
     for k, ticket in enumerate((Ticket(TAG, 1, "1"), Ticket(TAG, 1, "2"), Ticket(TAG, 2, "1"))):
         (where / "in" / f"IMG_{k}.jpg").write_bytes(sheet_jpeg(ticket, seed=k))
-    with made_folder(where, 3) as folder:
-        for _ in bring_in(folder, files_in([where / "in"])):
-            pass
-        for _ in check_folder(folder):
-            pass
-        return folder.path
+    return checked_class_of(where, files_in([where / "in"]), 3)
 
 
 @pytest.fixture
 def page(window, qtbot, tmp_path, monkeypatch, two_students):
-    check_in_order(monkeypatch)
-    shutil.copytree(two_students, tmp_path / "7b")
-    window.desk.open(tmp_path / "7b")
-    qtbot.waitUntil(lambda: window.desk.class_set is not None, timeout=20_000)
-    page = window.page("classset")
-    settle(window, qtbot)
+    page = open_copy(window, qtbot, monkeypatch, two_students, tmp_path / "7b")
     page.show_part("pin_up")
     window.activateWindow()
     return page
