@@ -145,6 +145,9 @@ def main() -> int:
     args = parser.parse_args()
     app = QApplication([])
 
+    # Python's collector as in the program itself: at rest while it starts.
+    from app.main import pause_collecting
+    from app.start import collect_again
     from app.window.window import Window
     from core.bands.lines import Bands
     from core.class_set.model import new_class_set
@@ -171,7 +174,9 @@ def main() -> int:
         bands = Bands(1.0, (0.25, 0.5, 0.75))
         exercise = study_of(Picture("sky.png", digest_of(photo)), bands)
         students = tuple(Student(k, f"{k:02d}") for k in range(1, 31))
+        pause_collecting()
         window = Window(folder / "settings")
+        collect_again(window)
         window.resize(1366, 768)
         window.show()
         desk = window.desk
@@ -201,11 +206,13 @@ def main() -> int:
         pulse.begin()
 
         def work(step: int) -> None:
-            part.edit("remark", "x" * (step % 40))
-            if step % 4 == 0:
+            # One at a time, as a hand does it: between two, what changed is painted.
+            if step % 4 == 2:
                 part.choose(step // 4 % 30)
-            if step % 8 == 0:
+            elif step % 8 == 0:
                 part.show_band(("whole", "A", "C")[step // 8 % 3])
+            else:
+                part.edit("remark", "x" * (step % 40))
 
         checked = until(lambda: desk.unchecked <= args.count // 2, work)
         half = args.count - desk.unchecked

@@ -290,12 +290,13 @@ class ClassSetPage(Page):
         class_set, found = self._seen = (self.desk.class_set, self.desk.sorted)
         for widget in (self.choice, self.bring, self.print_button):
             widget.setEnabled(class_set is not None)
-        self._show_progress()
         if class_set is None or found is None:
+            self._show_progress()
             self.line.clear()
             self.second.clear()
             return
         if self._holds_something and self.part is None and not self._sets_corners:
+            self._show_progress()
             self.show_part(self._key)
             return
         asked = len(found.questions)
@@ -308,7 +309,7 @@ class ClassSetPage(Page):
         self.line.setText(say(class_set, found) if class_set.brought else "")
         self._second = "" if sorting else headline.what_is_not(class_set, found)
         self.second.setToolTip(self._second)
-        self._make_room()
+        self._show_progress()
         if self.part is not None:
             self.part.refresh()
 

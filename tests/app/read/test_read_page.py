@@ -335,6 +335,9 @@ def places_of(page) -> list:
 def test_no_control_moves_when_another_way_of_looking_is_chosen(sky_window, qtbot, size) -> None:
     page = read_page(sky_window)
     sky_window.resize(*size)
+    # The words below the photo say more once the mix is planned.
+    planner = sky_window.planner
+    qtbot.waitUntil(lambda: planner.plan is not None and not planner.working, timeout=20_000)
     QApplication.processEvents()
     before = places_of(page)
     for key in ("steps 5", "eyes deutan", "steps 9", "squint", "colour"):
