@@ -26,7 +26,7 @@ from core.study_file.document import (
     study_to_contents,
     worksheet_to_schema,
 )
-from core.study_file.reading import worksheet_from_schema
+from core.study_file.from_schema import worksheet_from_schema
 
 VERSION = 1
 FORMAT = "gradewash class set"

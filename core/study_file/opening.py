@@ -47,7 +47,7 @@ class FromFile:
     @property
     def damage(self) -> str:
         """What to tell of a damaged study; empty where all of it came through."""
-        from core.study_file.reading import damage_notice  # deferred: start-up time
+        from core.study_file.gone import damage_notice  # deferred: start-up time
 
         return "" if self.study is None else damage_notice(self.study.gone)
 
@@ -108,7 +108,7 @@ def _with_photo(
             should_stop=should_stop,
         )
     except PhotoError:
-        from core.study_file.reading import photo_words  # deferred: start-up time
+        from core.study_file.gone import photo_words  # deferred: start-up time
 
         study = replace(opened.study, photo=None)
         return replace(opened, study=study, gone=(*opened.gone, photo_words())), None

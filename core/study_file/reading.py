@@ -2,27 +2,45 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
-from string import ascii_uppercase
+from collections.abc import Callable, Mapping
 from typing import Any, TypeVar, get_type_hints
 
 import msgspec
 
-from core.bands.lines import Bands
 from core.errors import BoxError, StudyFileError
 from core.i18n import translate
-from core.lesson.lesson import Hands
 from core.paint.box.box import DEFAULT_BOX
 from core.paint.box.box_file import box_from_json
-from core.paint.options import BandChoice, MixOptions
-from core.paint.wash.amounts import PaintSheet
+from core.paint.options import MixOptions
 from core.pictures import Picture, digest_of
 from core.scrap.kept import MOST_SCRAPS, ScrapEntry
-from core.sheet.result import Corners, SheetOptions
-from core.study import SheetEntry, Study, WheelPlace
+from core.study import SheetEntry, Study
 from core.study_file import schema
 from core.study_file.contents import Contents
-from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
+from core.study_file.from_schema import (
+    bands_from,
+    hands_from,
+    mix_from,
+    options_from,
+    page_from,
+    scrap_from,
+    wheel_from,
+    worksheet_from_schema,
+)
+from core.study_file.gone import (
+    hands_words,
+    lines_words,
+    mixes_words,
+    page_words,
+    paints_words,
+    photo_words,
+    scraps_words,
+    sheet_words,
+    sheets_words,
+    wheel_words,
+    wrong,
+)
+from core.worksheet.worksheet import Worksheet
 
 T = TypeVar("T")
 Part = msgspec.Raw
@@ -76,7 +94,7 @@ class StudyReader:
         return Study(
             title=self._part(parts.get("title"), str, translate("study file", "the title"), ""),
             photo=None if photo is None else self._picture(photo, photo_words()),
-            bands=self._made(bands, _bands, lines_words(), None),
+            bands=self._made(bands, bands_from, lines_words(), None),
             box=self._made(
                 self._part(parts.get("box"), dict[str, Any], paints_words(), None),
                 box_from_json,
@@ -85,15 +103,17 @@ class StudyReader:
             ),
             mix=self._made(
                 self._part(parts.get("mix"), schema.Mix1, mixes_words(), None),
-                _mix,
+                mix_from,
                 mixes_words(),
                 MixOptions(),
             ),
             sheets=(self._sheet(sheets[0], 1), self._sheet(sheets[1], 2)),
             worksheet=worksheet,
             scraps=self._scraps(parts.get("scraps", _NONE)),
-            hands=_hands(self._later(parts.get("hands"), list[schema.Hands1], hands_words(), [])),
-            wheel=_wheel(
+            hands=hands_from(
+                self._later(parts.get("hands"), list[schema.Hands1], hands_words(), [])
+            ),
+            wheel=wheel_from(
                 self._later(parts.get("wheel"), schema.Wheel1 | None, wheel_words(), None)
             ),
         )
@@ -200,7 +220,7 @@ class StudyReader:
         if sheet is None:
             return None
         picture = self._picture(sheet.picture, words)
-        return None if picture is None else SheetEntry(picture, _options(sheet))
+        return None if picture is None else SheetEntry(picture, options_from(sheet))
 
     def _scraps(self, raw: Part) -> tuple[ScrapEntry, ...]:
         """The scraps that are whole; one whose picture is missing is left out, and told."""
@@ -211,7 +231,7 @@ class StudyReader:
             scrap = self._part(one, schema.Scrap2 | None, words, None)
             picture = None if scrap is None else self._picture(scrap.picture, words)
             if scrap is not None and picture is not None:
-                found.append(_scrap(scrap, picture))
+                found.append(scrap_from(scrap, picture))
         return tuple(found)
 
     def _worksheet(self, raw: Part | None) -> Worksheet:
@@ -228,7 +248,7 @@ class StudyReader:
             parts.get("pages", msgspec.Raw(b"[{},{}]")), tuple[Part, Part], words, (None, None)
         )
         first, second = (
-            _page(
+            page_from(
                 schema.Page1()
                 if page is None
                 else self._part(page, schema.Page1, page_words(number), schema.Page1())
@@ -241,78 +261,6 @@ class StudyReader:
             (first, second),
             text("remark", translate("study file", "the remark")),
         )
-
-
-def wrong(words: str) -> StudyFileError:
-    """What is said of a file that is whole, and holds what cannot be right."""
-    return StudyFileError(
-        translate(
-            "study file",
-            "This study file holds something that cannot be right ({what}); "
-            "open an older copy or a backup of it.",
-        ).format(what=words)
-    )
-
-
-def damage_notice(gone: tuple[str, ...]) -> str:
-    """What to tell of a study of which not all came through; empty where nothing is gone."""
-    if not gone:
-        return ""
-    return translate(
-        "study file",
-        "This study file is damaged. Not in it any more: {gone}. The rest is here: save it under "
-        "another name, and look for an older copy or a backup.",
-    ).format(gone=", ".join(gone))
-
-
-def photo_words() -> str:
-    """The photo, in a list of what is gone."""
-    return translate("study file", "the photo")
-
-
-def lines_words() -> str:
-    """The lines of the bands, in a list of what is gone."""
-    return translate("study file", "the lines of the bands")
-
-
-def paints_words() -> str:
-    """The paint box, in a list of what is gone."""
-    return translate("study file", "the paints")
-
-
-def mixes_words() -> str:
-    """The wishes for the mixes, in a list of what is gone."""
-    return translate("study file", "what was asked of the mixes")
-
-
-def sheets_words() -> str:
-    """Both sheets, in a list of what is gone."""
-    return translate("study file", "the sheets")
-
-
-def sheet_words(number: int) -> str:
-    """A sheet, 1 or 2, in a list of what is gone."""
-    return translate("study file", "sheet {n}").format(n=number)
-
-
-def scraps_words() -> str:
-    """The dried strokes, in a list of what is gone."""
-    return translate("study file", "a scrap")
-
-
-def page_words(number: int) -> str:
-    """What was written of a sheet, 1 or 2, in a list of what is gone."""
-    return translate("study file", "what was written of sheet {n}").format(n=number)
-
-
-def hands_words() -> str:
-    """The hands counted in class, in a list of what is gone."""
-    return translate("study file", "the hands counted in class")
-
-
-def wheel_words() -> str:
-    """The wheel's place, in a list of what is gone."""
-    return translate("study file", "the place of the wheel")
 
 
 def _culprit(parts: Mapping[str, Part]) -> str:
@@ -337,71 +285,3 @@ def _culprit(parts: Mapping[str, Part]) -> str:
         except _ERRORS:
             return said
     return translate("study file", "its beginning")
-
-
-def _bands(bands: schema.Bands1) -> Bands:
-    return Bands(bands.horizon, tuple(bands.lines))
-
-
-def _hands(hands: Sequence[schema.Hands1]) -> tuple[Hands, ...]:
-    return tuple(
-        Hands(ascii_uppercase.index(h.letter), h.question, h.choice, h.count) for h in hands
-    )
-
-
-def _wheel(wheel: schema.Wheel1 | None) -> WheelPlace | None:
-    return None if wheel is None else WheelPlace(wheel.x, wheel.y, wheel.size)
-
-
-def _mix(mix: schema.Mix1) -> MixOptions:
-    paper = mix.paper
-    return MixOptions(
-        sheet=PaintSheet(paper.name, paper.width_mm, paper.height_mm, paper.border_mm),
-        own_ml_per_1000_cm2=mix.own_ml_per_1000_cm2,
-        drying_steps=mix.drying_steps,
-        allow_white=mix.allow_white,
-        forbidden=tuple(mix.forbidden),
-        choices=tuple(
-            (
-                choice.letter,
-                BandChoice(
-                    tuple(choice.pinned),
-                    tuple(choice.forbidden),
-                    None if choice.parts is None else tuple(choice.parts),
-                    choice.load_ml,
-                ),
-            )
-            for choice in mix.choices
-        ),
-    )
-
-
-def _options(sheet: schema.Sheet1) -> SheetOptions:
-    corners: Corners | None = None
-    if sheet.corners is not None:
-        first, second, third, fourth = sheet.corners
-        corners = (first, second, third, fourth)
-    return SheetOptions(corners, sheet.turned, sheet.scan, sheet.aspect)
-
-
-def _scrap(scrap: schema.Scrap2, picture: Picture) -> ScrapEntry:
-    return ScrapEntry(
-        picture,
-        scrap.letter,
-        scrap.Lab,
-        tuple(scrap.parts),
-        scrap.load_ml,
-        tuple(scrap.added),
-        None if scrap.advised is None else tuple(scrap.advised),
-    )
-
-
-def worksheet_from_schema(kept: schema.Worksheet1) -> Worksheet:
-    """A worksheet as the program knows it."""
-    first, second = kept.pages
-    return Worksheet(kept.student_code, kept.class_code, (_page(first), _page(second)), kept.remark)
-
-
-def _page(page: schema.Page1) -> SheetPage:
-    scores = OwnScores(page.hue, page.value, page.intensity, page.placement)
-    return SheetPage(scores, page.answer, page.change_first, page.date)

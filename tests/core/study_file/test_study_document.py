@@ -31,8 +31,8 @@ from core.study_file.document import (
     study_to_bytes,
     study_to_contents,
 )
+from core.study_file.gone import damage_notice
 from core.study_file.opening import open_contents
-from core.study_file.reading import damage_notice
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
 KEPT = Path(__file__).parents[2] / "data" / "study_version_1.gradewash"
