@@ -27,7 +27,9 @@ def card_view(desk: ClassDesk, class_set: ClassSet, question: Question) -> CardV
     shown = desk.painting(other) or desk.photo(other) if other else None
     if other is None and question.place is not None and question.place.what == "sheet":
         # Beside the photo what was found in it, to see whether its corners are right.
-        shown = desk.painting(question.digest)
+        kept = desk.checks.get(question.digest)
+        if kept is not None and kept.check is not None and kept.check.readable:
+            shown = desk.painting(question.digest)
     word = ""
     if question.there_now:
         word = translate("class set page", "there now:")

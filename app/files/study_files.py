@@ -75,6 +75,8 @@ class StudyFiles(QObject):
     -------
     place_changed()
         The path, or whether it may be written.
+    keeper_changed()
+        `kept_elsewhere` says something else now.
     began()
         A file is being opened; `idle` follows.
     busy(text: str, share: float), idle()
@@ -82,6 +84,7 @@ class StudyFiles(QObject):
     """
 
     place_changed = Signal()
+    keeper_changed = Signal()
     began = Signal()
     busy = Signal(str, float)
     idle = Signal()

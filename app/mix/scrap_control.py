@@ -26,7 +26,15 @@ class ScrapControl(QObject):
         self._plan: MixPlan | None = None
         self._letter = "A"
         self._busy = False
-        self.desk = ScrapDesk(workspace.document, workspace.pictures, workspace.notices, page)
+        files = workspace.files
+        self.desk = ScrapDesk(
+            workspace.document,
+            workspace.pictures,
+            workspace.notices,
+            lambda: not files.kept_elsewhere(),
+            page,
+        )
+        files.keeper_changed.connect(self._show)
         desk, stage = self.desk, rows.detail.scrap
         desk.changed.connect(self._show)
         desk.busy.connect(lambda share: self._set_busy(True))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
@@ -86,10 +87,17 @@ class ScrapDesk(QObject):
     idle = Signal()
 
     def __init__(
-        self, document: Document, pictures: PictureStore, notices: Notices, window: QWidget
+        self,
+        document: Document,
+        pictures: PictureStore,
+        notices: Notices,
+        keeps: Callable[[], bool],
+        window: QWidget,
     ) -> None:
+        """`keeps` tells whether the study that is open can hold scraps."""
         super().__init__(window)
         self._document, self._pictures, self._notices = document, pictures, notices
+        self._keeps = keeps
         self._window = window
         self._folder = Path.home()
         self._plan: MixPlan | None = None
@@ -105,6 +113,11 @@ class ScrapDesk(QObject):
     def running(self) -> bool:
         """Whether something is being worked out."""
         return self._reading.running or self._holding.running
+
+    @property
+    def keeps(self) -> bool:
+        """Whether a scrap can be kept: the study of a student of the class set holds none."""
+        return self._keeps()
 
     @property
     def kept(self) -> tuple[ScrapEntry, ...]:
@@ -236,7 +249,7 @@ class ScrapDesk(QObject):
     def keep(self) -> None:
         """Keep the strokes of the chosen one's band in the study."""
         held, read = self.on_desk.held_now, self.on_desk.read
-        if held is None or read is None:
+        if held is None or read is None or not self.keeps:
             return
         with self._notices.reporting():
             entries = entries_of(read.scrap, held, self._pictures)
@@ -247,7 +260,10 @@ class ScrapDesk(QObject):
             self._document.change(text, with_scraps(study, scraps))
 
     def teach(self) -> None:
-        """Let the strokes of the chosen one's band teach the box, and keep them: one edit."""
+        """Let the strokes of the chosen one's band teach the box, and keep them: one edit.
+
+        The box is taught too where scraps cannot be kept: it is the whole class's.
+        """
         held, read = self.on_desk.held_now, self.on_desk.read
         if held is None or held.lesson is None or read is None or self._plan is None:
             return
@@ -256,11 +272,12 @@ class ScrapDesk(QObject):
             box, lessons = teach_box(study.box, [held])
             if not lessons:
                 return
-            scraps = with_entries(study.scraps, entries_of(read.scrap, held, self._pictures))
+            if self.keeps:
+                entries = entries_of(read.scrap, held, self._pictures)
+                study = with_scraps(study, with_entries(study.scraps, entries))
             text = translate("undo", "let a scrap teach the box")
             self._put_away(held.letter)
-            after = mixing.choose_box(with_scraps(study, scraps), box)
-            self._document.change(text, after)
+            self._document.change(text, mixing.choose_box(study, box))
             said = taught_sentence(box, taught_keys(lessons))
             self._notices.note(
                 translate("mix page", "{learned} Keep the box to use it elsewhere.").format(

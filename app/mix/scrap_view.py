@@ -90,7 +90,7 @@ def scrap_view(
         busy,
         desk.mixed_before(letter),
         letter in here.fresh,
-        held is not None and held.advice is not None,
+        desk.keeps and held is not None and held.advice is not None,
         take_out,
         "" if held is None or held.lesson is None else teach_question(plan.box, held.lesson),
     )
@@ -106,7 +106,14 @@ def _words(desk: ScrapDesk, plan: MixPlan, held: Held, wording: Wording) -> tupl
     lead, *rest = advice_sentences(held, plan.box, wording)
     if held.added:
         rest.insert(0, same_puddle_sentence(plan.box, held.added))
-    lines = (" ".join(rest), " ".join(said), " ".join([*doubts, dry_note()]))
+    where = ""
+    if not desk.keeps:
+        where = translate(
+            "mix page",
+            "It is looked at and not kept: what you see is the study of a student of the class, "
+            "and scraps are kept in a study of your own.",
+        )
+    lines = (" ".join(rest), " ".join(said), " ".join([*doubts, dry_note()]), where)
     return lead, "\n".join(line for line in lines if line)
 
 

@@ -6754,6 +6754,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Calculando qué añadir.</translation>
     </message>
     <message>
+        <source>It is looked at and not kept: what you see is the study of a student of the class, and scraps are kept in a study of your own.</source>
+        <translation>Se mira y no se guarda: lo que ves es el estudio de una persona de la clase, y las pruebas se guardan en un estudio tuyo.</translation>
+    </message>
+    <message>
         <source>Band {letter}</source>
         <translation>Banda {letter}</translation>
     </message>
@@ -10355,6 +10359,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <message>
         <source>You may leave it empty. The key to names stays with you.</source>
         <translation>Puedes dejarlo vacío. La clave de los nombres se queda contigo.</translation>
+    </message>
+    <message>
+        <source>Whose work this is, the class list says: it cannot be changed here.</source>
+        <translation>De quién es este trabajo lo dice la lista de clase: aquí no se puede cambiar.</translation>
     </message>
     <message>
         <source>Painted today</source>

@@ -54,6 +54,7 @@ class StudentControl(QObject):
         files.kept_elsewhere = lambda: self.visit.number is not None
         checker.known_elsewhere = self.visit.known_check
         self.visit.changed.connect(self._follow)
+        self.visit.changed.connect(files.keeper_changed)
         files.place_changed.connect(self._on_place)
         header.student_step.connect(self.step)
         self._actions = self._make_actions(window)

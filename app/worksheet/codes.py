@@ -38,9 +38,6 @@ class CodesRow(QWidget):
             label = QLabel(title, self)
             label.setProperty("role", "label")
             field = CodeField(title, hint, MOST_CODE, self)
-            field.setToolTip(
-                translate("worksheet", "You may leave it empty. The key to names stays with you.")
-            )
             field.changed.connect(
                 lambda text, gesture, name=name: self.written.emit(name, text, gesture)
             )
@@ -52,9 +49,21 @@ class CodesRow(QWidget):
         row.addStretch(1)  # or the labels would take what is left over, away from their fields
         row.setContentsMargins(0, 0, 0, 0)
         self._row = row
+        self.set_fixed(False)
 
     def minimumSizeHint(self) -> QSize:
         return QSize(self._row.minimumSize().width(), super().minimumSizeHint().height())
+
+    def set_fixed(self, fixed: bool) -> None:
+        """Whether the codes are the class list's, and cannot be changed here."""
+        why = translate("worksheet", "You may leave it empty. The key to names stays with you.")
+        if fixed:
+            why = translate(
+                "worksheet", "Whose work this is, the class list says: it cannot be changed here."
+            )
+        for field in self.fields.values():
+            field.setEnabled(not fixed)
+            field.setToolTip(why)
 
     def set_codes(self, student: str, class_: str) -> None:
         """Show the codes."""

@@ -126,6 +126,9 @@ class WorksheetPage(Page):
         )
         self._change(text, changed, gesture)
 
+    def _fix_codes(self) -> None:
+        self.codes.set_fixed(self._workspace.files.kept_elsewhere())
+
     def _write_remark(self, remark: str, gesture: Gesture) -> None:
         text = translate("undo", "write the teacher's remark")
         self._change(text, replace(self._worksheet, remark=remark), gesture)
@@ -151,6 +154,7 @@ class WorksheetPage(Page):
     def _show_all(self) -> None:
         worksheet = self._worksheet
         self.codes.set_codes(worksheet.student_code, worksheet.class_code)
+        self._fix_codes()
         self.remark.set_text(worksheet.remark)
         for index in range(len(self.halves)):
             self._show_half(index)
@@ -175,6 +179,7 @@ class WorksheetPage(Page):
             half.answer.full.connect(self._tell_full)
         self.halves[0].answer.change_chosen.connect(self._choose_change)
         self.codes.written.connect(self._write_code)
+        self._workspace.files.keeper_changed.connect(self._fix_codes)
         self.print_button.clicked.connect(lambda: self._workspace.cards.open("worksheet"))
         self.remark.edited.connect(self._write_remark)
         self.remark.full.connect(self._tell_full)

@@ -233,6 +233,9 @@ class StudentVisit(QObject):
         """Paints and mixes are the whole class's; lines once that was said."""
         exercise = replace(without_work(study), hands=study.hands)
         had = class_set.exercise
+        if not self._lines_may_change and not _as_many(study, had):
+            # What is said of each band waits with the lines: it has other letters by now.
+            exercise = replace(exercise, mix=had.mix, hands=had.hands)
         if not self._lines_may_change:
             exercise = replace(exercise, bands=had.bands)
         exercise = replace(exercise, photo=had.photo)
@@ -255,7 +258,10 @@ class StudentVisit(QObject):
         def no() -> None:
             now = self._desk.class_set
             if now is not None and self._number is not None:
-                study = replace(self._document.study, bands=now.exercise.bands)
+                had, study = now.exercise, self._document.study
+                if not _as_many(study, had):
+                    study = replace(study, mix=had.mix, hands=had.hands)
+                study = replace(study, bands=had.bands)
                 self._document.change(translate("undo", "lines as the class has them"), study)
 
         self._ask_lines(len(to_check(class_set)), yes, no)
@@ -296,6 +302,12 @@ class StudentVisit(QObject):
     def _on_saved(self) -> None:
         if self._number is not None:
             self._document.mark_saved()
+
+
+def _as_many(study: Study, other: Study) -> bool:
+    """Whether both have the same number of bands."""
+    counts = {0 if one.bands is None else one.bands.count for one in (study, other)}
+    return len(counts) == 1
 
 
 def _photo_of(class_set: ClassSet) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import fields, replace
 from pathlib import Path
 
 import pytest
@@ -14,13 +14,27 @@ from window_tools import answer
 
 import core.sheet
 from app.files import files_ask
+from core import mixing
 from core.bands.lines import Bands
 from core.class_set.bringing import files_in
 from core.class_set.folder import read_class_set
 from core.class_set.kept_checks import check_key
 from core.class_set.ticket import Slot, Ticket
-from core.study import with_bands, with_sheet, with_worksheet
-from core.worksheet.worksheet import with_score
+from core.lesson.lesson import Hands
+from core.paint.box.box import GENERIC_BOXES
+from core.sheet.result import SheetOptions
+from core.study import (
+    SheetEntry,
+    Study,
+    WheelPlace,
+    with_bands,
+    with_hands,
+    with_sheet,
+    with_title,
+    with_wheel,
+    with_worksheet,
+)
+from core.worksheet.worksheet import SheetPage, Worksheet, with_page, with_score
 
 
 @pytest.fixture(scope="module")
@@ -263,3 +277,83 @@ def test_unsaved_work_of_another_study_is_asked_about_first(page, window, qtbot)
     assert window.document.study.worksheet.remark == "x"
     assert window._student.visit.number is None
     window.document.mark_saved()
+
+
+def _said(**values) -> object:
+    return lambda study: with_worksheet(study, replace(study.worksheet, **values))
+
+
+_HANDS = (Hands(0, "value", "light", 4),)
+_PAGE = SheetPage(answer="It went pale.", date="2026-03-04", change_first="value")
+
+KEPT = {
+    "title": lambda study: with_title(study, "Another dusk"),
+    "box": lambda study: mixing.choose_box(study, list(GENERIC_BOXES.values())[-1]),
+    "mix": lambda study: mixing.allow_white(study, True),
+    "hands": lambda study: with_hands(study, _HANDS),
+    "wheel": lambda study: with_wheel(study, WheelPlace(0.4, 0.5, 0.3)),
+    "sheets": lambda study: with_sheet(
+        study, 0, SheetEntry(study.sheets[0].picture, SheetOptions(turned=2))
+    ),
+    "worksheet.pages": lambda study: with_worksheet(study, with_page(study.worksheet, 1, _PAGE)),
+    "worksheet.remark": _said(remark="Calm edges."),
+}
+"""What is edited while a student is shown, and is there when one comes back."""
+
+ASKED = {"bands"}
+"""Tested by `test_lines_are_the_whole_classs_and_asked_about_once`."""
+
+NOT_OFFERED = {
+    "photo": "another photo is another study, and leaves the student",
+    "scraps": "tested below",
+    "worksheet.student_code": "tested below",
+    "worksheet.class_code": "tested below",
+}
+
+
+def test_of_every_part_of_a_study_it_is_decided_where_an_edit_goes() -> None:
+    parts = {each.name for each in fields(Study)} - {"worksheet"}
+    parts |= {f"worksheet.{each.name}" for each in fields(Worksheet)}
+    assert parts == set(KEPT) | ASKED | set(NOT_OFFERED)
+
+
+def test_what_is_edited_while_a_student_is_shown_is_there_again(page, window, qtbot) -> None:
+    visit(window, qtbot)
+    after = window.document.study
+    for part, edit in KEPT.items():
+        before, after = after, edit(after)
+        assert after != before, part
+        window.document.change(part, after)
+    trigger(window, "Alt+Right")
+    qtbot.waitUntil(lambda: window.header.title == "7b, student 02", timeout=20_000)
+    trigger(window, "Alt+Left")
+    qtbot.waitUntil(lambda: window.header.title == "7b, student 01", timeout=20_000)
+    quiet(window, qtbot)
+    assert window.document.study == after
+    assert read_class_set(page.desk.path) == page.desk.class_set
+
+
+def test_wishes_go_back_with_lines_that_are_put_back(page, window, qtbot) -> None:
+    visit(window, qtbot)
+    before = mixing.pin(window.document.study, "A", window.document.study.box.paints[0].key, True)
+    window.document.change("pin", before)
+    lines = Bands(1.0, (0.2, 0.4, 0.6, 0.8))
+    window.document.change(
+        "line", replace(with_bands(before, lines), mix=replace(before.mix, choices=()))
+    )
+    assert page.desk.class_set.exercise.mix == before.mix
+    answer(qtbot, "Put the lines back")
+    qtbot.waitUntil(lambda: window.document.study == before, timeout=20_000)
+    quiet(window, qtbot)
+
+
+def test_the_codes_of_a_student_of_the_class_cannot_be_rewritten(page, window, qtbot) -> None:
+    codes = window.page("worksheet").codes
+    field = codes.fields["student_code"]
+    assert field.isEnabled()
+    visit(window, qtbot, "F8")
+    assert not any(each.isEnabled() for each in codes.fields.values())
+    assert "class list" in field.toolTip()
+    assert field.text() == "01"
+    window._student.visit.leave()
+    assert field.isEnabled()

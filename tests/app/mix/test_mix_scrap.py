@@ -155,6 +155,36 @@ def test_a_kept_scrap_is_in_the_study_and_undone(page, picture, qtbot) -> None:
     assert window.document.study.scraps == (scrap,)
 
 
+def test_where_the_study_holds_no_scraps_keeping_is_not_offered_and_says_why(
+    page, picture, qtbot
+) -> None:
+    files, stage = page.window_.files, page.rows.detail.scrap
+    bring(page, picture, qtbot)
+    assert stage.keep.isVisible()
+    files.kept_elsewhere = lambda: True
+    files.keeper_changed.emit()
+    assert not stage.keep.isVisible()
+    assert "not kept" in stage.words.text()
+    page.scrap.desk.keep()
+    assert page.window_.document.study.scraps == ()
+    files.kept_elsewhere = lambda: False
+    files.keeper_changed.emit()
+    assert stage.keep.isVisible()
+
+
+def test_the_whole_classs_box_is_taught_where_no_scrap_can_be_kept(
+    own_page, tmp_path, qtbot
+) -> None:
+    window = own_page.window_
+    bring_a_stroke_of_the_true_blue(own_page, tmp_path, qtbot)
+    window.files.kept_elsewhere = lambda: True
+    before = window.document.study.box
+    own_page.scrap.desk.teach()
+    settle(own_page, qtbot)
+    assert window.document.study.box != before
+    assert window.document.study.scraps == ()
+
+
 def test_a_second_try_counts_on_the_first_unless_the_puddle_is_fresh(page, picture, qtbot) -> None:
     bring(page, picture, qtbot)
     desk, stage = page.scrap.desk, page.rows.detail.scrap
