@@ -84,7 +84,7 @@ def tile_of(
             return TileView(word=translate("class set page", "cannot be checked"))
         return TileView(word="")
     lit = None
-    if shown != WHOLE and kept is not None and kept.check is not None:
+    if shown != WHOLE and kept is not None and kept.check is not None and kept.check.readable:
         bands = [band for band in kept.check.band_checks if band.letter == shown]
         lit = (bands[0].top, bands[0].bottom) if bands else (0.0, 0.0)
     return TileView(picture, lit=lit)

@@ -1330,7 +1330,7 @@
     </message>
     <message>
         <source>own hue, sheet {n}</source>
-        <translation>tono propio, lámina {n}</translation>
+        <translation>matiz propio, lámina {n}</translation>
     </message>
     <message>
         <source>own value, sheet {n}</source>
