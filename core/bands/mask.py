@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 from core.bands.grid import Grid
 from core.bands.ranks import row_medians
 from core.bands.skyline import Skyline
+from core.colour.working_space import dot
 
 Bools = NDArray[np.bool_]
 
@@ -49,7 +50,7 @@ def fine_mask(grid: Grid, skyline: Skyline) -> Bools:
 def _stands_out(fine: NDArray[np.float32], mask: Bools) -> Bools:
     middle = row_medians(fine, mask)[:, None, :]
     away = fine - middle
-    distance = np.sqrt((away**2).sum(axis=-1))
+    distance = np.sqrt(dot(away, away))
     sigma = 1.4826 * row_medians(distance[..., None], mask)
     far = distance > _FAR * np.maximum(sigma, _LEAST_SIGMA)
     lighter = away[..., 0] > 0

@@ -43,7 +43,8 @@ class Mixture:
 
     def logs(self, points: Floats32) -> Floats32:
         """Log of each Gaussian's part of the density, shape (k, n)."""
-        unit = np.einsum("kij,kjn->kin", self.whiten, points - self.means[:, :, None])
+        unit: Floats32 = self.whiten @ points
+        unit -= self.whiten @ self.means[:, :, None]
         logs: Floats32 = np.einsum("kin,kin->kn", unit, unit)
         logs *= -0.5
         logs += self.log_heights[:, None]
@@ -96,9 +97,9 @@ def _slices(points: Floats32, components: int) -> Floats32:
 
 def _maximise(points: Floats32, shares: Floats32) -> Mixture:
     weight = shares.sum(axis=1) + np.float32(1e-3)
-    means = np.einsum("kn,dn->kd", shares, points) / weight[:, None]
+    means = shares @ points.T / weight[:, None]
     away = points - means[:, :, None]
-    spread = np.einsum("kin,kjn->kij", away * shares[:, None], away).astype(np.float64)
+    spread = ((away * shares[:, None]) @ away.swapaxes(1, 2)).astype(np.float64)
     spread = spread / weight[:, None, None] + _LEAST_SPREAD * np.eye(len(points))
     whiten = np.linalg.inv(np.linalg.cholesky(spread))
     peaks = np.log(np.diagonal(whiten, axis1=1, axis2=2)).sum(axis=1)

@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.grid import Grid
+from core.colour.working_space import dot
 
 Floats32 = NDArray[np.float32]
 Skyline = NDArray[np.intp]
@@ -32,7 +33,7 @@ def edge_strengths(grid: Grid) -> tuple[Floats32, Floats32]:
         The same with full weight everywhere.
     """
     step = np.stack([steps_at(grid, row, _REACH) for row in range(grid.rows + 1)])
-    unsigned = np.sqrt((step**2).sum(axis=-1))
+    unsigned = np.sqrt(dot(step, step))
     unsigned[[0, -1]] = 0.0
     signed = unsigned * np.where(step[..., 0] > 0, 1.0, DARK_ABOVE)
     return signed.astype(np.float32), unsigned.astype(np.float32)

@@ -74,6 +74,17 @@ def _W_to_LMS(W: ArrayLike) -> Floats:
     return lms
 
 
+def dot(one: NDArray[Any], other: NDArray[Any]) -> NDArray[Any]:
+    """Sum of products of two arrays (..., 3) over their channels, shape (...).
+
+    The same as `(one * other).sum(-1)`, which takes five times as long for so short an axis.
+    """
+    products: NDArray[Any] = one[..., 0] * other[..., 0]
+    products += one[..., 1] * other[..., 1]
+    products += one[..., 2] * other[..., 2]
+    return products
+
+
 def thinned(picture: NDArray[Any], rows: int) -> NDArray[Any]:
     """Every n-th row and column of a picture, so that at most about `rows` rows remain.
 

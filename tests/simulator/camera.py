@@ -68,7 +68,12 @@ class Shot:
 def encode(linear: Floats) -> Floats:
     """IEC 61966-2-1 encoding, written out here so that the simulator leans on nothing."""
     clipped = np.clip(linear, 0, 1)
-    return np.where(clipped <= 0.0031308, 12.92 * clipped, 1.055 * clipped ** (1 / 2.4) - 0.055)
+    encoded = clipped ** (1 / 2.4)
+    encoded *= 1.055
+    encoded -= 0.055
+    dark = clipped <= 0.0031308
+    encoded[dark] = 12.92 * clipped[dark]
+    return encoded
 
 
 def homography(source: Floats, target: Floats) -> Floats:
@@ -79,14 +84,16 @@ def homography(source: Floats, target: Floats) -> Floats:
 
 
 def project(H: Floats, points: Floats) -> Floats:
-    stacked = np.concatenate([points, np.ones((*points.shape[:-1], 1))], -1) @ H.T
-    return stacked[..., :2] / stacked[..., 2:]
+    x, y = points[..., 0], points[..., 1]
+    u, v, t = (row[0] * x + row[1] * y + row[2] for row in H)
+    return np.stack([u / t, v / t], -1)
 
 
 def undistort(points: Floats, size: tuple[int, int], k: float) -> Floats:
     centre, half = np.asarray(size) / 2, np.hypot(*size) / 2
     offset = (points - centre) / half
-    return centre + offset * half * (1 + k * (offset**2).sum(-1, keepdims=True))
+    away = offset[..., 0] ** 2 + offset[..., 1] ** 2
+    return centre + offset * (half * (1 + k * away))[..., None]
 
 
 def distort(points: Floats, size: tuple[int, int], k: float) -> Floats:
@@ -208,10 +215,10 @@ def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float6
     source = painting.paper
     if tape := shot.tape:
         source = with_tape(painting, tape, shot.tape_outer, rng)
-    smooth = [gaussian_filter(source[..., c], 0.35 * shrink) for c in range(3)]
-    warped = np.stack(
-        [map_coordinates(channel, coords, order=1, mode="nearest") for channel in smooth], -1
-    )
+    warped = np.empty((h, w, 3))
+    for c in range(3):
+        smooth = gaussian_filter(source[..., c], 0.35 * shrink)
+        warped[..., c] = map_coordinates(smooth, coords, order=1, mode="nearest")
     cover = np.clip(coords[1] * scale + 0.5, 0, 1) * np.clip(
         (pw - 1 - coords[1]) * scale + 0.5, 0, 1
     )
@@ -223,19 +230,26 @@ def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float6
         ground = desk_picture(shot, rng)
     if shot.real:
         ground = ground * shade_beside(cover, shot.real)[..., None]
-    picture = ground * (1 - cover[..., None]) + warped * cover[..., None]
+    # In place from here: these arrays are large, and nobody else's.
+    picture = warped
+    picture -= ground
+    picture *= cover[..., None]
+    picture += ground
     if not shot.scan:
-        picture = picture * light_field(shot, truth, rng)[..., None]
+        picture *= light_field(shot, truth, rng)[..., None]
         red, blue = shot.white_balance
-        picture = picture * np.array([red, 1.0, blue])
+        picture *= np.array([red, 1.0, blue])
     if shot.real:
-        picture = picture * mixed_light(truth, shot.size, shot.real)
+        picture *= mixed_light(truth, shot.size, shot.real)
     white = float(
         np.max(np.asarray(painting.spec.tint) * [shot.white_balance[0], 1.0, shot.white_balance[1]])
     )
-    picture = picture * shot.exposure / white
-    picture = gaussian_filter(picture, (0.6, 0.6, 0))
-    picture = picture + rng.standard_normal(picture.shape) * shot.noise * np.sqrt(picture + 0.02)
+    picture *= shot.exposure / white
+    gaussian_filter(picture, (0.6, 0.6, 0), output=picture)
+    noise = rng.standard_normal(picture.shape)
+    noise *= shot.noise
+    noise *= np.sqrt(picture + 0.02)
+    picture += noise
     encoded = encode(picture)
     if shot.curve:
         encoded = encoded + 0.10 * np.sin(2 * np.pi * (encoded - 0.5)) / np.pi * 1.2

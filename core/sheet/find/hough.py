@@ -13,7 +13,7 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats
+from core.colour.working_space import Floats, dot
 
 MAX_LINES = 16
 _SLOPES = np.linspace(-0.6, 0.6, 81)
@@ -52,7 +52,7 @@ class Gradient:
         from scipy.ndimage import uniform_filter  # deferred: start-up time
 
         gx, gy = self.gx, self.gy
-        Jxx, Jyy, Jxy = (gx**2).sum(-1), (gy**2).sum(-1), (gx * gy).sum(-1)
+        Jxx, Jyy, Jxy = dot(gx, gx), dot(gy, gy), dot(gx, gy)
         strength = np.sqrt(0.5 * (Jxx + Jyy + np.hypot(Jxx - Jyy, 2 * Jxy)))
         theta = 0.5 * np.arctan2(2 * Jxy, Jxx - Jyy)
         slope = -np.tan(np.clip(theta, -1.2, 1.2))
@@ -171,6 +171,6 @@ def _reach(gradient: Gradient, sign: int, p: Floats, s: Floats) -> Floats:
         column = np.clip(column, 0, w - 1)
         inside &= sign * bx[rows[None], column] > 0
         across = (gx[rows[None], column] - s[:, None, None] * gy[rows[None], column]) / length
-        best = np.maximum(best, np.where(inside, np.sqrt((across**2).sum(-1)), 0))
+        best = np.maximum(best, np.where(inside, np.sqrt(dot(across, across)), 0))
     support: NDArray[np.float64] = np.clip(best / 1.2, 0, 1)
     return np.concatenate([np.zeros((len(p), 1)), np.cumsum(support, axis=1)], axis=1)

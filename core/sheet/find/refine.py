@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats, linear_to_W
+from core.colour.working_space import Floats, dot, linear_to_W
 from core.sheet.sampling import sampled
 
 _PLACES = 90  # profiles a side
@@ -51,8 +51,8 @@ def _fit_side(
     part = max(1, seen // 4)
     inner, outer = np.median(W[:, :part], axis=1), np.median(W[:, -part:], axis=1)
     difference = outer - inner
-    size2 = (difference**2).sum(-1)
-    along = ((W - inner[:, None]) * difference[:, None]).sum(-1) / np.maximum(size2, 1e-9)[:, None]
+    size2 = dot(difference, difference)
+    along = dot(W - inner[:, None], difference[:, None]) / np.maximum(size2, 1e-9)[:, None]
     # The edge is where the paint's share of the profile ends: area under the clipped curve.
     paper_share = np.clip(along, 0, 1).mean(axis=1)
     crossing = offset[-1] - paper_share * (offset[-1] - offset[0])

@@ -9,7 +9,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import linear_to_W, shrunk
+from core.colour.working_space import dot, linear_to_W, shrunk
 from core.progress import ShouldStop
 from core.sheet.find.corners import SURE, find_corners
 from core.sheet.find.sight import Sight
@@ -66,7 +66,7 @@ def outline_of(sight: Sight) -> Corners | None:
     frame = np.ones((h, w), dtype=bool)
     frame[strip:-strip, strip:-strip] = False
     around = np.median(W[frame], axis=0)
-    away = np.linalg.norm(W - around, axis=-1)
+    away = np.sqrt(dot(W - around, W - around))
     spread = float(np.quantile(away[frame], 0.9))
     inside = away > max(_APART, _SPREAD * 0.5 * spread)
     pieces, count = label(binary_fill_holes(inside))

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from core.colour.working_space import Floats, W_to_linear, linear_to_W
+from core.colour.working_space import Floats, W_to_linear, dot, linear_to_W
 
 STRENGTHS = np.exp(np.linspace(np.log(0.36), np.log(2.5), 20))
 """What is tried, times the photo's own."""
@@ -86,8 +86,8 @@ def _laid_along(wanted: Floats, found: Floats) -> Floats:
     apart = np.full((len(wanted), rows, width), 1e3)
     for k in range(-_REACH, _REACH + 1):
         low, high = max(0, -k), min(rows, rows - k)
-        gap = np.linalg.norm(wanted[:, low + k : high + k] - found[None, low:high], axis=-1)
-        apart[:, low:high, k + _REACH] = np.minimum(gap, _CAP)
+        gap = wanted[:, low + k : high + k] - found[None, low:high]
+        apart[:, low:high, k + _REACH] = np.minimum(np.sqrt(dot(gap, gap)), _CAP)
     cost = apart[:, 0]
     for row in range(1, rows):
         step = cost.copy()

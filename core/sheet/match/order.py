@@ -13,7 +13,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats
+from core.colour.medians import channels_first, medians
+from core.colour.working_space import Floats, dot
 
 SAMPLES = 400
 """Rows of a profile."""
@@ -33,13 +34,14 @@ def profile_of(W: Floats, mask: NDArray[np.bool_] | None = None) -> Floats:
     h = len(W)
     edges = np.linspace(0, h, SAMPLES + 1)
     rows = np.empty((SAMPLES, 3))
+    channels = channels_first(W)
     for i in range(SAMPLES):
         low = int(edges[i])
         high = max(low + 1, int(np.ceil(edges[i + 1])))
-        part = W[low:high].reshape(-1, 3)
+        part = channels[:, low:high].reshape(3, -1)
         if mask is not None:
-            part = part[mask[low:high].ravel()]
-        rows[i] = np.median(part, axis=0) if len(part) else np.nan
+            part = part[:, mask[low:high].ravel()]
+        rows[i] = medians(part) if part.size else np.nan
     known = np.isfinite(rows[:, 0])
     if not known.all():
         if not known.any():
@@ -104,7 +106,7 @@ def order_bands(wanted: Floats, lines: tuple[float, ...], sheet: Floats) -> Sear
     count = np.maximum(span, 1)
     total = first[None] - first[:, None]
     mean = total / count[..., None]
-    scatter = (second[None] - second[:, None]) - (total**2).sum(-1) / count
+    scatter = (second[None] - second[:, None]) - dot(total, total) / count
     scatter = np.where(span >= shortest, scatter, np.inf)
     trust = _PULL / _POOL
     pull = trust * count / (count + trust)
@@ -117,7 +119,8 @@ def order_bands(wanted: Floats, lines: tuple[float, ...], sheet: Floats) -> Sear
         shift = shift * min(1.0, 12.0 / (float(np.linalg.norm(shift)) + 1e-9))
         forward, costs = [np.where(np.arange(n + 1) == 0, 0.0, np.inf)], []
         for k, colour in enumerate(wanted):
-            cost = scatter + pull * ((mean - colour - shift) ** 2).sum(-1)
+            away = mean - colour - shift
+            cost = scatter + pull * dot(away, away)
             if k < len(lines):
                 cost = cost + _PRIOR / _POOL * ((where - lines[k]) / _DEVIATION)[None] ** 2
             costs.append(cost)

@@ -14,7 +14,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats
+from core.colour.medians import channels_first, medians, medians_of_known
+from core.colour.working_space import Floats, dot
 
 STRIPS = 32
 MARGIN = 0.035
@@ -63,18 +64,17 @@ def strip_profiles(W: Floats, mask: NDArray[np.bool_] | None = None) -> Floats:
     strips = np.empty((STRIPS, h, 3))
     for i in range(STRIPS):
         a, b = cuts[i], max(cuts[i + 1], cuts[i] + 1)
-        part = W[:, a:b]
+        part = channels_first(W[:, a:b])
         if mask is not None and not mask[:, a:b].all():
-            part = np.where(mask[:, a:b, None], part, np.nan)
-            empty = np.asarray(np.isnan(part[..., 0]).all(axis=1))
-            part = np.where(empty[:, None, None], 0.0, part)
-            strips[i] = np.nanmedian(part, axis=1)
+            empty = np.asarray(~mask[:, a:b].any(axis=1))
+            part = np.where(mask[:, a:b], part, np.where(empty[:, None], 0.0, np.nan))
+            strips[i] = medians_of_known(part).T
             if empty.any() and not empty.all():
                 rows = np.arange(h)
                 for c in range(3):
                     strips[i, :, c] = np.interp(rows, rows[~empty], strips[i, ~empty, c])
         else:
-            strips[i] = np.median(part, axis=1)
+            strips[i] = medians(part).T
     return strips
 
 
@@ -95,8 +95,9 @@ def evidence_of(strips: Floats) -> Evidence:
         template /= np.linalg.norm(template)
         match = correlate1d(strips, template, axis=1, mode="nearest")
         # Grain differs from strip to strip, an edge hardly: half the squared difference is noise.
-        differ = np.median(((match[1:] - match[:-1]) ** 2).sum(-1) / 2, axis=0)
-        return (match**2).sum(-1), differ
+        step = match[1:] - match[:-1]
+        differ = medians(np.ascontiguousarray(dot(step, step).T)) / 2
+        return dot(match, match), differ
 
     sharp = [explained(width) for width in _SHARP]
     soft = np.max([explained(width)[0] for width in _SOFT], axis=0)

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.colour.medians import channels_first, medians, medians_of_known
 from core.colour.working_space import Floats
 from core.sheet.painted.courses import Course, strip_cuts
 
@@ -86,8 +87,8 @@ def _levelled(
     if mask is not None:
         known = mask[upper, columns] & mask[upper + 1, columns]
         if known.any(axis=1).all():
-            values = np.where(known[..., None], values, np.nan)
-    return np.asarray(np.nanmedian(values, axis=1))
+            return medians_of_known(np.where(known, np.moveaxis(values, -1, 0), np.nan)).T
+    return medians(channels_first(values)).T
 
 
 def _fit(y: Floats, profile: Floats, degree: int) -> Sharpness:

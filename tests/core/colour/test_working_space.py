@@ -9,6 +9,7 @@ from core.colour import delta_E_2000, srgb8_to_linear
 from core.colour.working_space import (
     W_to_Lab,
     W_to_linear,
+    dot,
     linear_to_W,
     srgb8_to_W,
     srgb8_to_W_fast,
@@ -35,3 +36,10 @@ def test_the_table_is_as_good_as_a_cube_root() -> None:
     fast = srgb8_to_W_fast(GRID)
     assert fast.dtype == np.float32
     assert delta_E_2000(W_to_Lab(fast), W_to_Lab(srgb8_to_W(GRID))).max() < 0.03
+
+
+def test_products_are_summed_over_the_channels() -> None:
+    one, other = np.random.default_rng(8).normal(size=(2, 5, 7, 3))
+    assert np.allclose(dot(one, other), (one * other).sum(-1), rtol=1e-15)
+    assert np.allclose(dot(one, other[:, :1]), (one * other[:, :1]).sum(-1), rtol=1e-15)
+    assert np.array_equal(dot(one, one), (one**2).sum(-1))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 import numpy as np
 import pytest
 from scipy.ndimage import gaussian_filter
@@ -18,12 +20,20 @@ H, W = 640, 896  # as a straightened sheet
 STEP = np.array([14.0, 4.0, -8.0])
 
 
-def streaky(amount, seed=3, stroke=0.006):
-    """Working colours (H, W, 3) of strokes that run across, `amount` their deviation."""
+@cache
+def strokes(seed, stroke):
+    """Noise (H, W) that runs across, of deviation 1."""
     noise = gaussian_filter(
         np.random.default_rng(seed).standard_normal((H, W)), (stroke * H, 0.2 * W), mode="reflect"
     )
-    return 70.0 + (noise / noise.std() * amount)[..., None] * np.array([1.0, 0.3, -0.6])
+    noise /= noise.std()
+    noise.flags.writeable = False
+    return noise
+
+
+def streaky(amount, seed=3, stroke=0.006):
+    """Working colours (H, W, 3) of strokes that run across, `amount` their deviation."""
+    return 70.0 + (strokes(seed, stroke) * amount)[..., None] * np.array([1.0, 0.3, -0.6])
 
 
 def with_step(picture, at, step=STEP):
