@@ -26,6 +26,7 @@ from app.look.type import FIRST
 from app.state.tasks import Latest
 from app.widgets.buttons import InkButton
 from core.i18n import translate
+from core.memory import Memory
 from core.progress import Progress, ShouldStop
 
 ASPECT = 1.6
@@ -36,6 +37,10 @@ _GAP = 20
 _TITLE = 26
 _DECODED = 640
 _MOST = 560
+
+_shared: Memory[QImage] = Memory(12)
+"""The walls of all pages show the same skies: one set of pictures instead of three, decoded once
+(0.05 s of processor time a wall else)."""
 
 
 class SkyButton(QPushButton):
@@ -210,16 +215,22 @@ def _decode(
     for name, path in files.items():
         if should_stop is not None and should_stop():
             break
-        reader = QImageReader(str(path))
-        size = reader.size()
-        if size.isValid():
-            reader.setScaledSize(
-                size.scaled(_DECODED, _DECODED, Qt.AspectRatioMode.KeepAspectRatio)
-            )
-        image = reader.read()
-        if not image.isNull():
-            images[name] = image
+        image = _shared.get(path)
+        if image is None:
+            image = _small(path)
+            if image.isNull():
+                continue
+            _shared.put(path, image)
+        images[name] = image
     return images
+
+
+def _small(path: Path) -> QImage:
+    reader = QImageReader(str(path))
+    size = reader.size()
+    if size.isValid():
+        reader.setScaledSize(size.scaled(_DECODED, _DECODED, Qt.AspectRatioMode.KeepAspectRatio))
+    return reader.read()
 
 
 def _preview() -> QWidget:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+from functools import lru_cache
 from pathlib import Path
 
 import numpy as np
@@ -12,12 +13,15 @@ from simulator.camera import encode
 from simulator.evening import ticket_picture
 
 from core.bands.lines import Bands
+from core.class_set.check_one import Job, Outcome, check_one
 from core.class_set.folder import ClassFolder, create_folder
 from core.class_set.model import ClassSet, new_class_set
 from core.class_set.students import ClassList, Student
 from core.class_set.ticket import Ticket
+from core.memory import Memory
 from core.photo import strip_private
 from core.pictures import Picture, digest_of
+from core.sheet import Reference
 from core.study import study_of
 
 TAG = "7K3Q"
@@ -36,7 +40,7 @@ def sky_photo() -> bytes:
 
 def as_png(encoded: np.ndarray) -> bytes:
     buffer = io.BytesIO()
-    Image.fromarray((np.clip(encoded, 0, 1) * 255 + 0.5).astype(np.uint8)).save(buffer, "PNG")
+    Image.fromarray(_to_codes(encoded)).save(buffer, "PNG")
     return buffer.getvalue()
 
 
@@ -55,16 +59,25 @@ def made_folder(where: Path, n: int = 4) -> ClassFolder:
 
 def sheet_jpeg(ticket: Ticket | None, *, seed: int = 1, exif: Image.Exif | None = None) -> bytes:
     """A flat sheet of the class's sky on a table, with grain of its own, its ticket beside it."""
-    linear = np.kron(sheet_picture(), np.ones((2, 2, 1)))
-    rng = np.random.default_rng(seed)
-    linear = linear * (1 + 0.05 * rng.standard_normal((*linear.shape[:2], 1)))
+    pixels = _sheet_on_table(seed).copy()
     if ticket is not None:
-        card = ticket_picture(ticket)[::2, ::2]
-        linear[20 : 20 + card.shape[0], 20 : 20 + card.shape[1]] = card[..., None]
-    pixels = (np.clip(encode(linear), 0, 1) * 255 + 0.5).astype(np.uint8)
+        card = _to_codes(encode(ticket_picture(ticket)[::2, ::2]))
+        pixels[20 : 20 + card.shape[0], 20 : 20 + card.shape[1]] = card[..., None]
     buffer = io.BytesIO()
     Image.fromarray(pixels).save(buffer, "JPEG", quality=92, **({"exif": exif} if exif else {}))
     return buffer.getvalue()
+
+
+@lru_cache(maxsize=12)
+def _sheet_on_table(seed: int) -> np.ndarray:
+    linear = np.kron(sheet_picture(), np.ones((2, 2, 1)))
+    rng = np.random.default_rng(seed)
+    linear *= 1 + 0.05 * rng.standard_normal((*linear.shape[:2], 1))
+    return _to_codes(encode(linear))
+
+
+def _to_codes(encoded: np.ndarray) -> np.ndarray:
+    return (np.clip(encoded, 0, 1) * 255 + 0.5).astype(np.uint8)
 
 
 def phone_exif(when: str) -> Image.Exif:
@@ -83,3 +96,12 @@ def cut_sheet_jpeg(ticket: Ticket | None, *, seed: int = 1) -> bytes:
     buffer = io.BytesIO()
     cut.save(buffer, "JPEG", quality=92)
     return buffer.getvalue()
+
+
+_outcomes: Memory[Outcome] = Memory(200)
+
+
+def check_once(job: Job, reference: Reference) -> Outcome:
+    """`check_one`, of what was not checked yet: a job's key changes with all an outcome needs."""
+    key = (job.key, job.name, job.options)
+    return _outcomes.either(key, lambda: check_one(job, reference))
