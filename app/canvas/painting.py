@@ -55,9 +55,17 @@ class DrawnLine:
 def letter_rect(row: LetterRow, photo_left: float, radius: float) -> QRectF:
     """Everything a letter, its rings and its bracket may cover."""
     left = photo_left - BADGE_CLEAR - 2.4 * radius
-    top = min(row.upper, row.middle - 1.4 * radius)
-    bottom = max(row.lower, row.middle + 1.4 * radius)
+    bracket = _bracket(row, photo_left)
+    top = min(bracket.top(), row.middle - 1.3 * radius)
+    bottom = max(bracket.bottom(), row.middle + 1.3 * radius)
     return QRectF(left, top - 1, photo_left - left, bottom - top + 2)
+
+
+def _bracket(row: LetterRow, photo_left: float) -> QRectF:
+    """How far a band reaches, a little less: brackets stand clear of each other."""
+    height = max(row.lower - row.upper - 8, 4)
+    middle = (row.upper + row.lower) / 2
+    return QRectF(photo_left - _BRACKET_AT, middle - height / 2, _BRACKET_WIDTH, height)
 
 
 def paint_lines(painter: QPainter, lines: Sequence[DrawnLine]) -> None:
@@ -102,9 +110,7 @@ def paint_letters(
     badge_x = photo_left - BADGE_CLEAR - radius
     for row in rows:
         is_chosen = row.band == chosen
-        height = max(row.lower - row.upper - 8, 4)
-        middle = (row.upper + row.lower) / 2
-        bracket = QRectF(bracket_x, middle - height / 2, _BRACKET_WIDTH, height)
+        bracket, middle = _bracket(row, photo_left), (row.upper + row.lower) / 2
         if not row.upper <= row.middle <= row.lower:
             path = QPainterPath(QPointF(badge_x + radius, row.middle))
             path.lineTo(bracket_x + 1, middle)

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, QSizeF, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -24,6 +23,7 @@ from app.canvas.painting import (
     paint_veil_words,
     veil_words_place,
 )
+from app.drawing.pieces import copy_region
 from app.drawing.pyramid import Pyramid
 from app.look import look
 from app.look.type import FIRST
@@ -165,26 +165,25 @@ class PhotoView(QWidget):
             self.size(), ratio, view, theme.wall, self._picture, self._veil
         )
         # Only what changed is drawn anew: a dragged line leaves most of the canvas alone.
-        # PySide's stubs do not know that a region can be walked.
-        rects: Iterable[QRect] = event.region()  # type: ignore[assignment]
-        for rect in rects:
-            source = QRectF(QPointF(rect.topLeft()) * ratio, QSizeF(rect.size()) * ratio)
-            painter.drawPixmap(QRectF(rect), backdrop, source)
+        copy_region(painter, backdrop, event.region())
         left, top, right, bottom = view.visible
         photo = QRectF(left, top, right - left, bottom - top)
         if self._show_focus and self._picture is not None:
             paint_focus_ring(painter, photo, 0)
         if self._bands is None or self._picture is None:
             return
-        painter.save()
-        painter.setClipRect(photo, Qt.ClipOperation.IntersectClip)
-        self._paint_ground(painter, photo, self._bands.horizon)
-        if self._rivals:
-            words = self._ground_words(photo, self._bands.horizon)
-            for y in self._rivals:
-                paint_rival(painter, left, right, view.y_px(y), words)
-        painter.restore()
         region = event.region()
+        if self._rivals or region.intersects(
+            self._ground(photo, self._bands.horizon).toAlignedRect()
+        ):
+            painter.save()
+            painter.setClipRect(photo, Qt.ClipOperation.IntersectClip)
+            self._paint_ground(painter, photo, self._bands.horizon)
+            if self._rivals:
+                words = self._ground_words(photo, self._bands.horizon)
+                for y in self._rivals:
+                    paint_rival(painter, left, right, view.y_px(y), words)
+            painter.restore()
         lines = [x for x in self._parts.lines if region.intersects(x.rect.toAlignedRect())]
         paint_lines(painter, lines)
         radius = self._badge_radius

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from contextlib import contextmanager
 from functools import lru_cache
 from threading import get_ident
 from typing import Final
@@ -17,22 +15,32 @@ BLACK: Final = "#0b0b0b"
 WHITE: Final = "#ffffff"
 INK: Final = "#141414"
 
+_SMOOTH: Final = QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing
+
 # Text is measured at this many pixels and scaled, so that a drawing in millimetres works too.
 _MEASURE: Final = 100
 
 __all__ = ["BLACK", "CHOSEN", "FIRST", "INK", "WHITE", "draw_text", "haloed", "kept", "text_size"]
 
 
-@contextmanager
-def kept(painter: QPainter) -> Iterator[QPainter]:
-    """The painter, antialiasing; restored afterwards."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setRenderHint(QPainter.RenderHint.TextAntialiasing)
-    try:
-        yield painter
-    finally:
-        painter.restore()
+class _Kept:
+    __slots__ = ("_painter",)
+
+    def __init__(self, painter: QPainter) -> None:
+        self._painter = painter
+
+    def __enter__(self) -> QPainter:
+        self._painter.save()
+        self._painter.setRenderHints(_SMOOTH)
+        return self._painter
+
+    def __exit__(self, *exception: object) -> None:
+        self._painter.restore()
+
+
+def kept(painter: QPainter) -> _Kept:
+    """The painter, antialiasing, for a `with`; restored afterwards."""
+    return _Kept(painter)
 
 
 # benchmarks/cache_hits.py: 3,443 calls, 4 misses of 0.04 ms.

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from typing import Final, Literal
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
 
-from app.drawing.ink import BLACK, FIRST, WHITE, draw_text, haloed, kept, lettered_disc, text_size
+from app.drawing.ink import BLACK, FIRST, WHITE, draw_text, haloed, kept, text_size
+from app.drawing.pieces import Piece, lettered_piece, paint_pieces
 from app.drawing.spread import spread_line
 
 # Greys of Munsell value 0.5, 1.5 .. 9.5 (ASTM D1535), light last; a test recomputes them.
@@ -210,23 +213,28 @@ def paint_ladder_ground(painter: QPainter, view: LadderView, geometry: LadderGeo
 def paint_ladder_bands(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
     """The letters and their stems."""
     with kept(painter):
-        _paint_stems(painter, view, geometry)
-        order = [i for i in range(len(view.marks)) if i != view.chosen]
-        if view.chosen is not None:
-            order.append(view.chosen)
-        for index in order:
-            mark = view.marks[index]
-            lettered_disc(
-                painter,
-                geometry.letters[index],
-                geometry.letter_radius,
-                mark.letter,
-                mark.colour,
-                mark.ink,
-                chosen=index == view.chosen,
-                size=view.letter,
-                second=mark.second,
-            )
+        paint_pieces(painter, ladder_pieces(view, geometry))
+
+
+def ladder_pieces(view: LadderView, geometry: LadderGeometry) -> tuple[Piece, ...]:
+    """The same in pieces: the painter has to be antialiasing."""
+    order = [i for i in range(len(view.marks)) if i != view.chosen]
+    if view.chosen is not None:
+        order.append(view.chosen)
+    letters = (
+        lettered_piece(
+            geometry.letters[index],
+            geometry.letter_radius,
+            view.marks[index].letter,
+            view.marks[index].colour,
+            view.marks[index].ink,
+            chosen=index == view.chosen,
+            size=view.letter,
+            second=view.marks[index].second,
+        )
+        for index in order
+    )
+    return (*_stems(view, geometry), *letters)
 
 
 def _paint_bar(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
@@ -280,17 +288,25 @@ def _paint_ends(painter: QPainter, view: LadderView, geometry: LadderGeometry) -
             draw_text(painter, spot, words, geometry.text, BLACK, FIRST, align=0.0)
 
 
-def _paint_stems(painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
+def _stems(view: LadderView, geometry: LadderGeometry) -> Iterator[Piece]:
     px, bar = view.px, geometry.bar
+    width = (2.6 if geometry.across else 1.6) * px
+
+    def paint(painter: QPainter, points: Sequence[QPointF]) -> None:
+        path = QPainterPath(points[0])
+        for point in points[1:]:
+            path.lineTo(point)
+        haloed(painter, path, width, width + 2.0 * px)
+
     for letter, true in zip(geometry.letters, geometry.true, strict=True):
-        path = QPainterPath()
         if geometry.across:
-            path.moveTo(true.x(), bar.top() + (0.26 if view.numbers else 0.5) * bar.height())
-            path.lineTo(true.x(), bar.top() - 2 * px)
-            path.lineTo(letter.x(), letter.y())
+            foot = bar.top() + (0.26 if view.numbers else 0.5) * bar.height()
+            points = (QPointF(true.x(), foot), QPointF(true.x(), bar.top() - 2 * px), letter)
         else:
-            path.moveTo(true.x() - 0.22 * bar.width(), true.y())
-            path.lineTo(true.x() + 0.18 * bar.width(), true.y())
-            path.lineTo(letter.x(), letter.y())
-        wide = 2.6 if geometry.across else 1.6
-        haloed(painter, path, wide * px, (wide + 2.0) * px)
+            left, right = true.x() - 0.22 * bar.width(), true.x() + 0.18 * bar.width()
+            points = (QPointF(left, true.y()), QPointF(right, true.y()), letter)
+        # Corners of the stroke reach out by its whole width at most.
+        more = 2 * width + 4 * px
+        rect = QRectF(points[0], letter).normalized().adjusted(-more, -more, more, more)
+        key = (*(point.toTuple() for point in points), width)
+        yield Piece(key, rect, partial(paint, points=points))

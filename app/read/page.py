@@ -24,20 +24,17 @@ from app.state.document import Gesture
 from app.state.language import language_in_use
 from app.state.settings import Settings
 from app.widgets.readout import ReadoutTable
-from app.widgets.readout_views import SpokenView, readout_rows, spoken_view
+from app.widgets.readout_views import ReadoutRow, SpokenView, readout_rows, spoken_view
 from app.widgets.sky_wall import SkyWall
 from app.widgets.spoken import SpokenStrip
 from app.widgets.spoken_plan import FULLNESS
 from app.widgets.wheel import LadderWidget, WheelWidget
 from app.workspace import Menu, Page, Workspace
-from core.i18n import remembered, translate
+from core.i18n import translate
 from core.reading.reading import BandReading
 from core.reading.wording import Wording
 from core.study import Study, WheelPlace, with_wheel
 from core.words import PlannedToning, band_sentence, first_on_wheel, tones_on_wheel
-
-# While a line is dragged only the bands at its sides change: the others' texts are kept.
-_row = remembered(64)(lambda reading, wording: readout_rows((reading,), wording)[0])
 
 STRIP_LEAST, STRIP_LEAST_WIDE = 150, 214
 STRIP_MOST, STRIP_MOST_UPRIGHT = 0.31, 0.24
@@ -59,6 +56,8 @@ class ReadPage(Page):
         self._chosen = 0
         self._view_key = COLOUR
         self._behind_plan = False
+        self._told: tuple[tuple[BandReading, ...], tuple[ReadoutRow, ...]] = ((), ())
+        self._told_in: Wording | None = None
         self.wheel_over = False
         self.setProperty("ground", "wall")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
@@ -326,7 +325,7 @@ class ReadPage(Page):
             letter_px=look().type.grow(_LETTER) if lies else 0,
         )
         self.ladder.set_view(ladder, words)
-        self.table.set_rows(tuple(_row(reading, wording) for reading in readings), chosen)
+        self.table.set_rows(self._rows(readings, wording), chosen)
         self.strip.set_view(
             None if chosen is None else self._spoken_view(readings, tonings, chosen)
         )
@@ -336,6 +335,18 @@ class ReadPage(Page):
         if readings and self.strip.isHidden():
             self.status.show_waiting("")
             self._show_known(True)
+
+    def _rows(self, readings: Sequence[BandReading], wording: Wording) -> tuple[ReadoutRow, ...]:
+        """The table's rows: of the bands that a dragged line leaves alone, the same as before."""
+        kept = zip(*self._told, strict=True) if self._told_in == wording else ()
+        before = {reading.letter: (reading, row) for reading, row in kept}
+        rows = []
+        for reading in readings:
+            known = before.get(reading.letter)
+            same = known is not None and known[0] == reading
+            rows.append(known[1] if known and same else readout_rows((reading,), wording)[0])
+        self._told, self._told_in = (tuple(readings), tuple(rows)), wording
+        return self._told[1]
 
     def _steady_strip(self, readings: Sequence[BandReading], wording: Wording) -> None:
         """Make the strip as high as its tallest band, so that the photo stays where it is."""

@@ -97,12 +97,14 @@ class Planner(QObject):
     def toning(self, reading: BandReading) -> PlannedToning | None:
         """How the plan tones a band down; None while no plan is made of it yet."""
         plan = self._plan
-        if plan is None or reading.letter not in {band.letter for band in plan.bands}:
+        if plan is None:
+            return None
+        band = next((band for band in plan.bands if band.letter == reading.letter), None)
+        if band is None or band.target != reading.colour:
             return None
         from core.paint.words.tone_sentence import planned_toning  # deferred: start-up time
 
-        band = plan.band(reading.letter)
-        return planned_toning(plan.box, band) if band.target == reading.colour else None
+        return planned_toning(plan.box, band)
 
     @property
     def working(self) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 import logging
 from dataclasses import asdict, dataclass, replace
+from functools import cached_property
 from pathlib import Path
 from typing import Any, Literal
 
@@ -92,7 +93,7 @@ class Settings:
             return self.paper
         return "letter" if _in_the_us() else "a4"
 
-    @property
+    @cached_property
     def wording(self) -> Wording:
         """The choices that `core` needs to put numbers into words."""
         return Wording(tertiary=self.tertiary, white_is=self.white_is, units=self.shown_units)

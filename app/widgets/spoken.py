@@ -2,18 +2,30 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.drawing.marks import BadgeView, ChipView, paint_badge, paint_chip
-from app.look import look
+from app.drawing.pieces import Piece, changed, paint_pieces, text_piece
+from app.look import Look, look
 from app.look.space import CONTROL, GROUP, INSIDE
 from app.look.theme import WALL
-from app.look.type import font
 from app.widgets.buttons import EdgeButton
 from app.widgets.readout_views import SpokenView
-from app.widgets.spoken_plan import ALL_LINES, FEW_LINES, FULLNESS, Plan, Room, plan_of, tight
+from app.widgets.spoken_plan import (
+    ALL_LINES,
+    FEW_LINES,
+    FULLNESS,
+    Plan,
+    Room,
+    Words,
+    plan_of,
+    tight,
+    words_of,
+)
 from core.i18n import translate
 
 _GUTTER = 60
@@ -37,6 +49,12 @@ class SpokenStrip(QWidget):
         self._view: SpokenView | None = None
         self._fullness = FULLNESS[0]
         self._plans: dict[object, Plan] = {}
+        self._words: dict[object, Words] = {}
+        self._look: Look | None = None
+        self._pieces: tuple[Piece, ...] = ()
+        self._made_for: tuple[object, ...] = ()
+        # It fills all it covers: what is behind need not be drawn while a line is dragged.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self._say = EdgeButton(translate("spoken strip", "Say it"), "speak", self)
         self._say.hide()
         self._say.clicked.connect(self.say_asked)
@@ -50,19 +68,32 @@ class SpokenStrip(QWidget):
             return
         before = self._plan(self._text_width()).height if self._view is not None else 0.0
         self._view = view
-        self._plans.clear()
+        self._forget()
         if view is not None:
             self.setAccessibleName(view.spoken)
             # The strip may have room for the first sentences only.
-            self.setToolTip(view.sentence)
-            if abs(self._plan(self._text_width()).height - before) > 1.0:
+            if view.sentence != self.toolTip():
+                self.setToolTip(view.sentence)
+            fixed = self.minimumHeight() == self.maximumHeight()
+            if not fixed and abs(self._plan(self._text_width()).height - before) > 1.0:
                 self.updateGeometry()
         self._place_button()
-        self.update()
+        drawn = self._pieces
+        self._make_pieces()
+        region = changed(drawn, self._pieces)
+        if region is None:
+            self.update()
+        elif not region.isEmpty():
+            self.update(region)
+
+    def _forget(self) -> None:
+        self._plans.clear()
+        self._words.clear()
 
     def set_speech_available(self, available: bool) -> None:
         """Show "Say it" only when the system can speak."""
         self._say.setVisible(available)
+        self._place_button()
         self.updateGeometry()
         self.update()
 
@@ -109,7 +140,7 @@ class SpokenStrip(QWidget):
         return Room(self._say.sizeHint().width() + INSIDE, look().type.grow(CONTROL + 18))
 
     def _place_button(self) -> None:
-        if self._view is None:
+        if self._view is None or self._say.isHidden():
             return
         size = self._say.sizeHint()
         plan = self._plan_now()
@@ -122,9 +153,16 @@ class SpokenStrip(QWidget):
         # Asked for several times while a line moves by one pixel.
         assert self._view is not None
         room = self._room()
-        key = (width, most_lines, self._fullness, room, look())
+        if self._look is not look():
+            self._forget()
+            self._look = look()
+        key = (width, most_lines, self._fullness, room)
         if key not in self._plans:
-            self._plans[key] = plan_of(self._view, self._fullness, room, width, most_lines)
+            base = (width, self._fullness)
+            if base not in self._words:
+                self._words[base] = words_of(self._view, self._fullness, width)
+            words, sentence = self._words[base], self._view.sentence
+            self._plans[key] = plan_of(words, sentence, room, width, most_lines)
         return self._plans[key]
 
     def _plan_now(self) -> Plan:
@@ -136,64 +174,82 @@ class SpokenStrip(QWidget):
         return self._plan(self._text_width())
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        theme = look().theme
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(self.rect(), QColor(WALL))
         left = self._paper_left()
+        # Only what changed is drawn anew: of a dragged line often one number.
+        painter.fillRect(self.rect(), QColor(WALL))
         paper = QRectF(left, 0, self.width() - left, self.height())
-        painter.fillRect(paper, QColor(theme.paper))
-        view = self._view
-        if view is not None:
-            self._paint_chip(painter, view)
-            self._paint_words(painter, left + INSIDE, self._plan_now())
+        painter.fillRect(paper, QColor(look().theme.paper))
+        if self._made_for != self._makes:
+            self._make_pieces()
+        paint_pieces(painter, self._pieces, event.region())
         painter.end()
 
-    def _paint_chip(self, painter: QPainter, view: SpokenView) -> None:
+    @property
+    def _makes(self) -> tuple[object, ...]:
+        """What else the pieces depend on."""
+        return self.size(), self._fullness, self._room(), look(), self._view
+
+    def _make_pieces(self) -> None:
+        """Chip, letter and words as they are to be drawn."""
+        self._made_for = self._makes
+        self._pieces = ()
+        if self._view is not None:
+            texts = self._texts(self._paper_left() + INSIDE, self._plan_now())
+            self._pieces = (*self._chip(self._view), *texts)
+
+    def _chip(self, view: SpokenView) -> Iterator[Piece]:
         width = self._fullness.chip
         height = min(self.height() - 2 * _ABOVE, 1.2 * width)
-        chip = QRectF(_GUTTER, _ABOVE, width, height)
+        rect = QRectF(_GUTTER, _ABOVE, width, height)
         other = view.other
-        paint_chip(
-            painter,
-            chip,
+        chip = (
             ChipView(view.colour)
             if other is None
-            else ChipView(view.colour, second=other.colour, share=other.share),
+            else ChipView(view.colour, second=other.colour, share=other.share)
         )
+        yield Piece((chip, height), rect, lambda painter: paint_chip(painter, rect, chip))
         radius = min(15.0 * min(look().type.scale, 1.3), _GUTTER / 2 - 8)
         box = QRectF(0, 0, 2 * radius, 2 * radius)
-        box.moveCenter(QPointF(_GUTTER / 2 - 2, chip.center().y()))
-        paint_badge(painter, box, BadgeView(view.letter, chosen=True))
+        box.moveCenter(QPointF(_GUTTER / 2 - 2, rect.center().y()))
+        badge = BadgeView(view.letter, chosen=True)
+        reach = 0.3 * radius
+        around = box.adjusted(-reach, -reach, reach, reach)
+        yield Piece((badge, height), around, lambda painter: paint_badge(painter, box, badge))
 
-    def _paint_words(self, painter: QPainter, left: float, plan: Plan) -> None:
+    def _texts(self, left: float, plan: Plan) -> Iterator[Piece]:
         theme = look().theme
         extra = max(self.height() - plan.height, 0.0)
         down = 0.28 * extra
-        flags = int(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        flags |= int(Qt.TextFlag.TextDontClip)
         for block in plan.blocks:
             top = block.top + down
             for number, part in enumerate(block.parts):
                 if not part.width:
                     continue
-                painter.setFont(font(part.size, part.weight))
-                painter.setPen(QColor(theme.second if number == 0 else theme.ink))
+                colour = theme.second if number == 0 else theme.ink
                 pitch = part.pitch * tight(number)
                 for line in part.lines:
                     rect = QRectF(left + block.left, top, part.width + 4, pitch)
-                    painter.drawText(rect, flags, line)
+                    yield text_piece(rect, line, part.size, part.weight, colour)
                     top += pitch
         rule = plan.rule + 0.5 * extra
         right = self.width() - 20
-        painter.setPen(QPen(QColor(theme.rule), 1.25))
-        painter.drawLine(QPointF(left, rule), QPointF(right, rule))
+
+        def paint_rule(painter: QPainter) -> None:
+            painter.setPen(QPen(QColor(theme.rule), 1.25))
+            painter.drawLine(QPointF(left, rule), QPointF(right, rule))
+
+        yield Piece(
+            ("rule", left, right, rule, theme.rule),
+            QRectF(left - 1, rule - 2, right - left + 2, 4),
+            paint_rule,
+        )
         part = plan.sentence
-        painter.setFont(font(part.size, part.weight))
-        painter.setPen(QColor(theme.ink))
         top = (rule + self.height()) / 2 - part.height / 2
         for line in part.lines:
-            painter.drawText(QRectF(left, top, part.width + 4, part.pitch), flags, line)
+            rect = QRectF(left, top, part.width + 4, part.pitch)
+            yield text_piece(rect, line, part.size, part.weight, theme.ink)
             top += part.pitch
 
 

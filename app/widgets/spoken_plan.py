@@ -44,6 +44,15 @@ class Block:
 
 
 @dataclass(frozen=True)
+class Words:
+    """The three qualities, the rule below them, and the sizes the sentences may have."""
+
+    blocks: tuple[Block, ...]
+    rule: float
+    sizes: tuple[int, ...]
+
+
+@dataclass(frozen=True)
 class Plan:
     """The whole strip's texts."""
 
@@ -61,18 +70,25 @@ class Room:
     down: float = 0.0
 
 
-def plan_of(
-    view: SpokenView, fullness: Fullness, button: Room, width: float, most_lines: int
-) -> Plan:
-    """Where everything of a view stands in a width, and how high that is.
+def plan_of(words: Words, sentence: str, button: Room, width: float, most_lines: int) -> Plan:
+    """Where everything stands in a width, and how high that is.
 
     Parameters
     ----------
+    words : Words
+        Of the same width.
     button : Room
         What the button beside the sentences takes.
     most_lines : int
         Lines the sentences may take.
     """
+    fitted = _leading(sentence, words.sizes, width - button.across, most_lines)
+    low = max(fitted.height + look().type.grow(14), button.down)
+    return Plan(words.blocks, words.rule, fitted, words.rule + low)
+
+
+def words_of(view: SpokenView, fullness: Fullness, width: float) -> Words:
+    """Where the large words of a view and what belongs to them stand in a width."""
     scale = look().type
     label, second = scale.px("control"), scale.px("aloud_second")
     texts: tuple[tuple[str, str, str], ...] = (
@@ -92,7 +108,7 @@ def plan_of(
     stacked = len(set(lefts)) == 1 and len(texts) > 1
     # The three words share one size, the largest at which each fits; so do the second lines.
     sized = [fit(t[1], sizes, CHOSEN, room) for t, room in zip(texts, widths, strict=True)]
-    words = tuple(size for size in sizes if size <= min(part.size for part in sized))
+    larger = tuple(size for size in sizes if size <= min(part.size for part in sized))
     under = [fit(t[2], seconds, SECOND, room) for t, room in zip(texts, widths, strict=True)]
     unders = tuple(size for size in seconds if size <= min(part.size for part in under))
     blocks: list[Block] = []
@@ -101,7 +117,7 @@ def plan_of(
     for (name, word, second_line), left, room in zip(texts, lefts, widths, strict=False):
         parts = (
             fit(name, (label,), SECOND, room),
-            fit(word, words, CHOSEN, room),
+            fit(word, larger, CHOSEN, room),
             fit(second_line, unders, SECOND, room),
         )
         blocks.append(Block(left, top, parts))
@@ -110,10 +126,7 @@ def plan_of(
         if stacked:
             top = ends + scale.grow(6)
     rule = bottom + scale.grow(9)
-    sizes = seconds
-    sentence = _leading(view.sentence, sizes, width - button.across, most_lines)
-    low = max(sentence.height + scale.grow(14), button.down)
-    return Plan(tuple(blocks), rule, sentence, rule + low)
+    return Words(tuple(blocks), rule, seconds)
 
 
 def _columns(

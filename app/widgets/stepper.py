@@ -52,13 +52,15 @@ class Stepper(QWidget):
 
     def set_range(self, low: int, high: int) -> None:
         """The ends; a button at its end is unavailable."""
-        self._low, self._high = low, high
-        self._refresh()
+        if (low, high) != (self._low, self._high):
+            self._low, self._high = low, high
+            self._refresh()
 
     def set_value(self, value: int) -> None:
         """Show a number."""
-        self._value = value
-        self._refresh()
+        if value != self._value:
+            self._value = value
+            self._refresh()
 
     def set_close(self, close: bool) -> None:
         """Leave the label to the tip and the screen reader, where a row would not hold it."""

@@ -7,26 +7,38 @@ from dataclasses import replace
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
+from PySide6.QtGui import (
+    QColor,
+    QHelpEvent,
+    QImage,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPixmap,
+)
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from app.drawing.ink import kept
 from app.drawing.ladder import (
     LadderGeometry,
     LadderMark,
     LadderView,
     ladder_geometry,
     ladder_hit,
-    paint_ladder_bands,
+    ladder_pieces,
     paint_ladder_ground,
 )
+from app.drawing.pieces import Piece, changed, copy_region, paint_pieces
 from app.drawing.wheel.layout import wedge_at, wheel_geometry, wheel_hit
 from app.drawing.wheel.shape import (
     WheelGeometry,
     WheelMarker,
     WheelView,
 )
-from app.drawing.wheel.wheel import paint_wheel_bands, paint_wheel_ground
+from app.drawing.wheel.wheel import paint_wheel_ground, wheel_pieces
 from app.look import look
+from app.look.theme import WALL
 from core.i18n import translate
 
 View = TypeVar("View", WheelView, LadderView)
@@ -42,8 +54,11 @@ class _BandChart(QWidget, Generic[View, Geometry]):
         super().__init__(parent)
         self._view: View | None = None
         self._geometry: Geometry | None = None
+        self._pieces: tuple[Piece, ...] | None = None
         self._still: QPixmap | None = None
         self._still_key: object = None
+        # The ground covers all of it: what is behind need not be drawn while a line is dragged.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setProperty("ground", "wall")
@@ -52,11 +67,21 @@ class _BandChart(QWidget, Generic[View, Geometry]):
 
     def set_view(self, view: View | None, description: str = "") -> None:
         """Show a view; `description` is what a screen reader says of it."""
-        self._view = view if view is None else self._to_read(view)
-        self._geometry = None
         if self.accessibleDescription() != description:
             self.setAccessibleDescription(description)
-        self.update()
+        view = view if view is None else self._to_read(view)
+        if view == self._view:
+            return
+        before, drawn = self._view, self._pieces
+        self._view, self._geometry, self._pieces = view, None, None
+        if view is None or before is None or drawn is None:
+            self.update()
+            return
+        region = changed(drawn, self._pieces_now)
+        if region is None or self._ground_key(before) != self._ground_key(view):
+            self.update()
+        elif not region.isEmpty():
+            self.update(region)
 
     @property
     def layout_now(self) -> Geometry | None:
@@ -65,25 +90,39 @@ class _BandChart(QWidget, Generic[View, Geometry]):
             self._geometry = self._lay_out(QRectF(self.rect()), self._view)
         return self._geometry
 
+    @property
+    def _pieces_now(self) -> tuple[Piece, ...]:
+        """The bands upon the ground."""
+        if self._pieces is None:
+            geometry = self.layout_now
+            if self._view is None or geometry is None:
+                return ()
+            self._pieces = self._pieces_of(self._view, geometry)
+        return self._pieces
+
     def resizeEvent(self, event: QEvent) -> None:
-        self._geometry = None
+        self._geometry = self._pieces = None
 
     def paintEvent(self, event: QPaintEvent) -> None:
         view, geometry = self._view, self.layout_now
+        painter = QPainter(self)
         if view is None or geometry is None:
+            painter.fillRect(self.rect(), QColor(WALL))
+            painter.end()
             return
         ground = self._ground(
             self._ground_key(view), lambda on: self._paint_ground(on, view, geometry)
         )
-        painter = QPainter(self)
-        painter.drawPixmap(0, 0, ground)
-        self._paint_bands(painter, view, geometry)
+        # Only what changed is drawn anew: a dragged line leaves most bands alone.
+        copy_region(painter, ground, event.region())
+        with kept(painter):
+            paint_pieces(painter, self._pieces_now, event.region())
         painter.end()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and self._view is not None:
-            self._view, self._geometry = self._to_read(self._view), None
+            self._view, self._geometry, self._pieces = self._to_read(self._view), None, None
             self.updateGeometry()
             self.update()
 
@@ -101,7 +140,7 @@ class _BandChart(QWidget, Generic[View, Geometry]):
     def _paint_ground(self, painter: QPainter, view: View, geometry: Geometry) -> None:
         raise NotImplementedError
 
-    def _paint_bands(self, painter: QPainter, view: View, geometry: Geometry) -> None:
+    def _pieces_of(self, view: View, geometry: Geometry) -> tuple[Piece, ...]:
         raise NotImplementedError
 
     def _marks_of(self, view: View) -> tuple[WheelMarker, ...] | tuple[LadderMark, ...]:
@@ -120,7 +159,14 @@ class _BandChart(QWidget, Generic[View, Geometry]):
             self._still.fill(Qt.GlobalColor.transparent)
             painter = QPainter(self._still)
             paint(painter)
+            # The wall behind it all, so that copying it is enough.
+            painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_DestinationOver)
+            painter.fillRect(self.rect(), QColor(WALL))
             painter.end()
+            # Without a share of see-through in each pixel it is copied, not mixed.
+            self._still = QPixmap.fromImage(
+                self._still.toImage().convertToFormat(QImage.Format.Format_RGB32)
+            )
             self._still_key = key
         return self._still
 
@@ -206,8 +252,8 @@ class WheelWidget(_BandChart[WheelView, WheelGeometry]):
     def _paint_ground(self, painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
         paint_wheel_ground(painter, view, geometry)
 
-    def _paint_bands(self, painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
-        paint_wheel_bands(painter, view, geometry)
+    def _pieces_of(self, view: WheelView, geometry: WheelGeometry) -> tuple[Piece, ...]:
+        return wheel_pieces(view, geometry)
 
     def _marks_of(self, view: WheelView) -> tuple[WheelMarker, ...]:
         return view.markers
@@ -253,7 +299,11 @@ class LadderWidget(_BandChart[LadderView, LadderGeometry]):
         return replace(view, scale=look().type.scale)
 
     def _lay_out(self, area: QRectF, view: LadderView) -> LadderGeometry:
-        return ladder_geometry(area, view)
+        geometry = ladder_geometry(area, view)
+        # Letters that crowd give way to each other: on whole pixels most stay where they are
+        # while one of them moves by a hair, and stand in the middle of their discs.
+        letters = tuple(QPointF(letter.toPoint()) for letter in geometry.letters)
+        return replace(geometry, letters=letters)
 
     def _ground_key(self, view: LadderView) -> object:
         return (
@@ -270,8 +320,8 @@ class LadderWidget(_BandChart[LadderView, LadderGeometry]):
     def _paint_ground(self, painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
         paint_ladder_ground(painter, view, geometry)
 
-    def _paint_bands(self, painter: QPainter, view: LadderView, geometry: LadderGeometry) -> None:
-        paint_ladder_bands(painter, view, geometry)
+    def _pieces_of(self, view: LadderView, geometry: LadderGeometry) -> tuple[Piece, ...]:
+        return ladder_pieces(view, geometry)
 
     def _marks_of(self, view: LadderView) -> tuple[LadderMark, ...]:
         return view.marks

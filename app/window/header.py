@@ -138,8 +138,9 @@ class Header(QWidget):
 
     def show_title(self, title: str, unsaved: bool) -> None:
         """Say what is open and whether something would be lost."""
-        self._name, self._unsaved = title, unsaved
-        self._elide()
+        if (title, unsaved) != (self._name, self._unsaved):  # asked at every move of a line
+            self._name, self._unsaved = title, unsaved
+            self._elide()
 
     @property
     def title(self) -> str:

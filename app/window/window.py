@@ -363,7 +363,8 @@ class Window(QMainWindow):
         shown = shown.replace("[*]", "[ * ]")  # Qt's own mark
         # The mark that Qt itself sets before the program's name in the titles of dialogs.
         self.setWindowTitle(f"{shown}[*] \u2014 {name}" if shown else f"{name}[*]")
-        self.setWindowModified(unsaved)
+        if unsaved != self.isWindowModified():  # Qt tells every widget of it
+            self.setWindowModified(unsaved)
 
     def _show_class_title(self) -> None:
         """A class set is saved after each edit: nothing of it is ever unsaved for long."""

@@ -109,10 +109,14 @@ class BandStats:
         added = list(zip(new, self._read(new), strict=True))
         self._known.put_all(added)
         known.update(added)
-        return tuple(
-            replace(known[edges], letter=letter)
-            for letter, edges in zip(bands.letters, wanted, strict=True)
-        )
+        named = []
+        for letter, edges in zip(bands.letters, wanted, strict=True):
+            reading = known[edges]
+            if reading.letter != letter:
+                # Kept under its letter, so that a band that stays is told by being the same.
+                reading = self._known.put(edges, replace(reading, letter=letter))
+            named.append(reading)
+        return tuple(named)
 
     def _count(
         self,

@@ -43,8 +43,13 @@ def contrast_ratio(one: str, other: str) -> float:
     return (lighter + 0.05) / (darker + 0.05)
 
 
+_DARK = relative_luminance(DARK_INK) + 0.05
+_LIGHT = relative_luminance(LIGHT_INK) + 0.05
+
+
 def ink_on(ground: str) -> str:
     """Black or white, whichever stands out more from `ground`."""
-    if contrast_ratio(DARK_INK, ground) >= contrast_ratio(LIGHT_INK, ground):
-        return DARK_INK
-    return LIGHT_INK
+    # Nothing is darker than the one by more than a shade, or lighter than the other.
+    of_ground = relative_luminance(ground) + 0.05
+    over_dark = max(of_ground / _DARK, _DARK / of_ground)
+    return DARK_INK if over_dark >= _LIGHT / of_ground else LIGHT_INK

@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
+from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
-from app.drawing.ink import BLACK, WHITE, along, disc, draw_text, haloed, kept, lettered_disc
+from app.drawing.ink import BLACK, WHITE, along, disc, draw_text, haloed, kept
+from app.drawing.pieces import Piece, lettered_piece, paint_pieces
 from app.drawing.wheel.layout import wheel_geometry
 from app.drawing.wheel.shape import (
     GAP_DEG,
     INNER,
     STEP_DEG,
     WEDGES,
+    Placed,
     WheelGeometry,
     WheelView,
     Word,
@@ -48,10 +52,17 @@ def paint_wheel_ground(painter: QPainter, view: WheelView, geometry: WheelGeomet
 def paint_wheel_bands(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
     """Draw the bands upon the ground: outlined wedges, words, ways and markers."""
     with kept(painter):
-        _paint_outlines(painter, view, geometry)
-        _paint_words(painter, view, geometry)
-        _paint_ways(painter, view, geometry)
-        _paint_markers(painter, view, geometry)
+        paint_pieces(painter, wheel_pieces(view, geometry))
+
+
+def wheel_pieces(view: WheelView, geometry: WheelGeometry) -> tuple[Piece, ...]:
+    """The same in pieces: the painter has to be antialiasing."""
+    return (
+        *_outlines(view, geometry),
+        *_words(view, geometry),
+        *_ways(view, geometry),
+        *_markers(view, geometry),
+    )
 
 
 def wedge_path(
@@ -97,18 +108,41 @@ def _draw_name(painter: QPainter, word: Word, ink: str) -> None:
     painter.restore()
 
 
-def _paint_outlines(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+def _outlines(view: WheelView, geometry: WheelGeometry) -> Iterator[Piece]:
     if view.chosen is None:
         return
     px, centre, radius = view.px, geometry.centre, geometry.radius
     marker = view.markers[view.chosen]
     width = max(1.7 * px, 0.0085 * radius)
-    if marker.family is not None:
-        path = wedge_path(centre, radius, marker.family, 1.3 * width, geometry.inner)
+
+    def own(painter: QPainter, wedge: int) -> None:
+        path = wedge_path(centre, radius, wedge, 1.3 * width, geometry.inner)
         haloed(painter, path, width, 2.6 * width, core=WHITE, around=BLACK)
-    if marker.complement is not None and view.show_way and not view.waiting:
-        path = wedge_path(centre, radius, marker.complement, 0.9 * width, geometry.inner)
+
+    def opposite(painter: QPainter, wedge: int) -> None:
+        path = wedge_path(centre, radius, wedge, 0.9 * width, geometry.inner)
         haloed(painter, path, width, 2.0 * width, (3.2 * width, 2.2 * width), around=WHITE)
+
+    for wedge, paint in ((marker.family, own), (marker.complement, opposite)):
+        if wedge is None or (paint is opposite and (not view.show_way or view.waiting)):
+            continue
+        rect = _wedge_rect(centre, radius, wedge, geometry.inner)
+        key = (paint is own, wedge, centre.toTuple(), radius, width, geometry.inner)
+        yield Piece(key, rect, partial(paint, wedge=wedge))
+
+
+def _wedge_rect(centre: QPointF, radius: float, wedge: int, inner: float) -> QRectF:
+    """What a wedge's outline may cover."""
+    points = [
+        polar(centre, distance * radius, (wedge + turn) * STEP_DEG)
+        for distance in (inner, outer_of(wedge))
+        for turn in (-0.5, 0.0, 0.5)
+    ]
+    xs, ys = [point.x() for point in points], [point.y() for point in points]
+    # The arc between two of the points rises by less than this over its chord.
+    more = 0.01 * radius + 2
+    rect = QRectF(QPointF(min(xs), min(ys)), QPointF(max(xs), max(ys)))
+    return rect.adjusted(-more, -more, more, more)
 
 
 def _paint_rings(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
@@ -129,33 +163,55 @@ def _paint_rings(painter: QPainter, view: WheelView, geometry: WheelGeometry) ->
         painter.drawLine(polar(centre, inner, deg), polar(centre, outer, deg))
 
 
-def _paint_words(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+def _words(view: WheelView, geometry: WheelGeometry) -> Iterator[Piece]:
     px, centre, radius = view.px, geometry.centre, geometry.radius
-    for word in geometry.words:
+
+    def paint(painter: QPainter, word: Word) -> None:
         middle = word.rect.center()
         distance = math.hypot(middle.x() - centre.x(), middle.y() - centre.y())
         share = distance / (geometry.disc * radius)
         grey = RING_GREYS[
             1 if share < INTENSITY_RINGS[2] else 2 if share < INTENSITY_RINGS[3] else 3
         ]
-        # Ring lines stop at the word; nothing crosses a letter.
-        patch = word.rect.adjusted(-3 * px, 0.5 * px, 3 * px, -0.5 * px)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(grey))
+        patch = _patch(word, px)
         painter.drawRoundedRect(patch, patch.height() / 2, patch.height() / 2)
         draw_text(painter, middle, word.text, word.size, BLACK)
 
+    for word in geometry.words:
+        rect = _patch(word, px)
+        key = (word.text, word.size, rect.getRect(), radius, geometry.disc)
+        yield Piece(
+            key, rect.adjusted(0, -word.size / 2, 0, word.size / 2), partial(paint, word=word)
+        )
 
-def _paint_ways(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+
+def _patch(word: Word, px: float) -> QRectF:
+    """Ring lines stop at the word; nothing crosses a letter."""
+    return word.rect.adjusted(-3 * px, 0.5 * px, 3 * px, -0.5 * px)
+
+
+def _ways(view: WheelView, geometry: WheelGeometry) -> Iterator[Piece]:
     px, radius = view.px, geometry.radius
     width = max(1.7 * px, 0.0085 * radius)
-    if geometry.onward is not None:
-        start, end = geometry.onward
+    head = max(0.07 * radius, 10 * px)
+
+    def onward(painter: QPainter, start: QPointF, end: QPointF) -> None:
         haloed(painter, along(end, start), width, 2.4 * width, (4 * width, 3 * width))
-    if geometry.way is not None:
-        start, tip = geometry.way
-        haloed(painter, along(start, tip), width, 2.4 * width)
-        _paint_arrowhead(painter, start, tip, max(0.07 * radius, 10 * px), px)
+
+    def way(painter: QPainter, start: QPointF, end: QPointF) -> None:
+        haloed(painter, along(start, end), width, 2.4 * width)
+        _paint_arrowhead(painter, start, end, head, px)
+
+    for ends, paint, reach in ((geometry.onward, onward, 0.0), (geometry.way, way, head)):
+        if ends is None:
+            continue
+        start, end = ends
+        more = 2.4 * width + reach + 2 * px
+        rect = QRectF(start, end).normalized().adjusted(-more, -more, more, more)
+        key = (paint is way, start.toTuple(), end.toTuple(), width, head)
+        yield Piece(key, rect, partial(paint, start=start, end=end))
 
 
 def _paint_arrowhead(
@@ -175,23 +231,31 @@ def _paint_arrowhead(
     painter.drawPolygon(QPolygonF([tip, left, right]))
 
 
-def _paint_markers(painter: QPainter, view: WheelView, geometry: WheelGeometry) -> None:
+def _markers(view: WheelView, geometry: WheelGeometry) -> Iterator[Piece]:
     px, size = view.px, geometry.marker_radius
-    for place in geometry.placed:
-        if place.moved:
-            path = along(place.dot, place.disc)
-            haloed(painter, path, 1.6 * px, 3.4 * px, flat=False)
-    for place in geometry.placed:
-        if place.moved:
-            disc(painter, place.dot, 3.2 * px, BLACK, WHITE, 0.9 * px)
+
+    def stem(painter: QPainter, place: Placed) -> None:
+        path = along(place.dot, place.disc)
+        haloed(painter, path, 1.6 * px, 3.4 * px, flat=False)
+
+    def dot(painter: QPainter, place: Placed) -> None:
+        disc(painter, place.dot, 3.2 * px, BLACK, WHITE, 0.9 * px)
+
+    for paint in (stem, dot):
+        for place in geometry.placed:
+            if place.moved:
+                end = place.disc if paint is stem else place.dot
+                more = 4 * px
+                rect = QRectF(place.dot, end).normalized().adjusted(-more, -more, more, more)
+                key = (paint is stem, place.dot.toTuple(), end.toTuple(), px)
+                yield Piece(key, rect, partial(paint, place=place))
     order = [i for i in range(len(view.markers)) if i != view.chosen]
     if view.chosen is not None:
         order.append(view.chosen)
     for index in order:
-        marker = view.markers[index]
-        lettered_disc(
-            painter,
-            geometry.placed[index].disc,
+        marker, place = view.markers[index], geometry.placed[index]
+        yield lettered_piece(
+            place.disc,
             size,
             marker.letter,
             marker.colour,

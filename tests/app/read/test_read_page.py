@@ -3,11 +3,13 @@ from __future__ import annotations
 import numpy as np
 import pytest
 from PIL import Image
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QObject, QPoint, Qt
+from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QAbstractButton, QApplication
 from window_tools import draw_sky, open_and_wait, read_page, wait_until_still
 
 from app.state.document import Gesture
+from app.widgets.readout_row import Row
 from core.bands.lines import Bands
 from core.study import WheelPlace, with_bands
 
@@ -40,6 +42,76 @@ def test_a_drag_updates_readings_at_every_move_and_is_one_undo_step(sky_window, 
     document.stack.undo()
     assert document.study == before
     wait_until_still(sky_window, qtbot)
+
+
+def on_screen(window) -> np.ndarray:
+    """What the screen shows, shape (h, w, 3)."""
+    return pixels(window.screen().grabWindow(window.winId()).toImage())
+
+
+def pixels(image: QImage) -> np.ndarray:
+    image = image.convertToFormat(QImage.Format.Format_RGB32)
+    rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1, 4)
+    return rows[:, : image.width(), :3].astype(np.int16)
+
+
+@pytest.mark.parametrize("edge", [0, 1, -1])
+def test_what_a_drag_paints_in_parts_is_what_a_whole_painting_shows(
+    sky_window, qtbot, edge: int
+) -> None:
+    page, document = read_page(sky_window), sky_window.document
+    # A reading with care in between would paint everything.
+    sky_window.reader._rest.setInterval(10**6)
+    heights = [*document.study.bands.lines, document.study.bands.horizon]
+    start = at(page, heights[edge])
+    qtbot.mousePress(page.canvas, LEFT, pos=start)
+    for step in (1, 2, 7, 15, 26, 9, -4, -18, 0):
+        qtbot.mouseMove(page.canvas, start + QPoint(0, step))
+        QApplication.processEvents()
+        shown = on_screen(sky_window)
+        whole = pixels(sky_window.grab().toImage())
+        # A slanting edge that is cut by the part's border may round differently by one level.
+        assert np.abs(shown - whole).max() <= 1
+    qtbot.mouseRelease(page.canvas, LEFT, pos=start)
+
+
+def test_a_move_of_a_line_lays_out_nothing_and_paints_parts(sky_window, qtbot) -> None:
+    page = read_page(sky_window)
+    sky_window.reader._rest.setInterval(10**6)
+    start = at(page, sky_window.document.study.bands.lines[1])
+    qtbot.mousePress(page.canvas, LEFT, pos=start)
+    for first in (2, 3):  # with the first the title says that something is unsaved
+        qtbot.mouseMove(page.canvas, start + QPoint(0, first))
+        QApplication.processEvents()
+    seen = Seen(sky_window)
+    QApplication.instance().installEventFilter(seen)
+    qtbot.mouseMove(page.canvas, start + QPoint(0, 4))
+    QApplication.processEvents()
+    QApplication.instance().removeEventFilter(seen)
+    qtbot.mouseRelease(page.canvas, LEFT, pos=start)
+    assert not {page, page.controls, page.controls.stepper} & set(seen.laid_out)
+    # The page behind, its body, and the table's bands that stay are left alone.
+    assert page not in seen.painted
+    assert sum(isinstance(widget, Row) for widget in seen.painted) <= 2
+    assert seen.painted[page.wheel] < 0.5 * page.wheel.width() * page.wheel.height()
+    assert seen.painted[page.canvas] < 0.2 * page.canvas.width() * page.canvas.height()
+
+
+class Seen(QObject):
+    """What a window's widgets were told: which were laid out, and how many pixels were painted."""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self.laid_out: list[QObject] = []
+        self.painted: dict[QObject, int] = {}
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.LayoutRequest:
+            self.laid_out.append(watched)
+        if event.type() == QEvent.Type.Paint:
+            area = sum(rect.width() * rect.height() for rect in event.region())
+            self.painted[watched] = self.painted.get(watched, 0) + area
+        return False
 
 
 def test_a_drag_that_ends_where_it_began_leaves_no_step(sky_window, qtbot) -> None:
