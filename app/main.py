@@ -23,8 +23,12 @@ from core.errors import UsageError
 if TYPE_CHECKING:
     from core.study_file.opening import FromFile
 
-COMMANDS = {"card": "app.cards.command", "swatches": "app.cards.swatches_command"}
-"""Commands that draw, and so need Qt; `core.cli` has the others."""
+COMMANDS = {
+    "card": "app.cards.command",
+    "swatches": "app.cards.swatches_command",
+    "class": "app.cards.class_verbs",
+}
+"""Commands that draw, and so need Qt, if only for one verb; `core.cli` has the others."""
 
 
 def main(argv: Sequence[str] | None = None) -> int:

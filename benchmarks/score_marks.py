@@ -47,7 +47,7 @@ def main() -> None:
     parser.add_argument("--count", type=int, default=200)
     parser.add_argument("--start", type=int, default=5000)
     parser.add_argument("--size", default="1600", choices=("12 MP", "1600", "1280"))
-    parser.add_argument("--care", default="usual", choices=("usual", "bad"))
+    parser.add_argument("--care", default="usual", choices=("usual", "bad", "blurred"))
     parser.add_argument("--paper", default="a4", choices=("a4", "letter"))
     parser.add_argument("--language", default="en", choices=("en", "es"))
     parser.add_argument("--show", action="store_true")

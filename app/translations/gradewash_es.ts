@@ -2786,8 +2786,56 @@
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
+        <source>make what was read of this worksheet page the student&apos;s own scores; may be given again for another page</source>
+        <translation>hace de lo leído en esta ficha la puntuación propia de esa persona; se puede repetir para otra ficha</translation>
+    </message>
+    <message>
+        <source>take these four scores instead, as you see them on the page: 7,6,-,9; - for none</source>
+        <translation>toma en su lugar estas cuatro puntuaciones, como las ves en la ficha: 7,6,-,9; - si no hay</translation>
+    </message>
+    <message>
         <source>print JSON instead of words</source>
         <translation>escribe JSON en vez de palabras</translation>
+    </message>
+    <message>
+        <source>--as belongs to one page: name it with --take, such as 14/w1.</source>
+        <translation>--as es de una sola ficha: nómbrala con --take, por ejemplo 14/w1.</translation>
+    </message>
+    <message>
+        <source>--as {text} is not four scores: give hue, value, intensity and placement from 1 to 10, such as 7,6,-,9.</source>
+        <translation>--as {text} no son cuatro puntuaciones: da matiz, valor, intensidad y colocación de 1 a 10, por ejemplo 7,6,-,9.</translation>
+    </message>
+    <message>
+        <source>{place}: no picture of a worksheet page has this place: bring it in, or place it with gradewash class place.</source>
+        <translation>{place}: ninguna imagen de una ficha está en este sitio: tráela, o colócala con gradewash class place.</translation>
+    </message>
+    <message>
+        <source>{place}: there are own scores already; change them on the Worksheet page.</source>
+        <translation>{place}: ya hay puntuación propia; cámbiala en la página Ficha.</translation>
+    </message>
+    <message>
+        <source>{place}: no number could be read: look at the page, then give its scores with --as.</source>
+        <translation>{place}: no se pudo leer ningún número: mira la ficha y da sus puntuaciones con --as.</translation>
+    </message>
+    <message>
+        <source>No picture of a worksheet page has its place yet.</source>
+        <translation>Ninguna imagen de una ficha tiene sitio todavía.</translation>
+    </message>
+    <message>
+        <source>Taken as own scores of {place}: {scores}.</source>
+        <translation>Tomado como puntuación propia de {place}: {scores}.</translation>
+    </message>
+    <message>
+        <source>Read, and no score before you take it with --take:</source>
+        <translation>Leído; no cuenta como puntuación hasta que lo tomes con --take:</translation>
+    </message>
+    <message>
+        <source>{place}: fewer than two of the page&apos;s codes are seen in {name}: type its scores with --as.</source>
+        <translation>{place}: en {name} se ven menos de dos códigos de la ficha: escribe sus puntuaciones con --as.</translation>
+    </message>
+    <message>
+        <source>Nothing waits to be taken.</source>
+        <translation>No hay nada que tomar.</translation>
     </message>
     <message>
         <source>{option} was given more often than there are sheets: leave one out.</source>
@@ -3150,6 +3198,10 @@
         <translation>cuenta qué hay, qué falta por colocar y qué costó</translation>
     </message>
     <message>
+        <source>read the scores crossed on worksheets, and take them</source>
+        <translation>leer las puntuaciones marcadas en las fichas, y tomarlas</translation>
+    </message>
+    <message>
         <source>write the mark list as CSV or XLSX</source>
         <translation>escribe la lista de notas como CSV o XLSX</translation>
     </message>
@@ -3336,6 +3388,10 @@
     <message>
         <source>Mark</source>
         <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Read from worksheets, and not yet taken in Pin-up or with gradewash class scores:</source>
+        <translation>Leído en las fichas, y aún no tomado en Mural ni con gradewash class scores:</translation>
     </message>
     <message>
         <source>To place, or to look at:</source>
@@ -3620,10 +3676,6 @@
     <message>
         <source>{name} is there already and is no {ending}: choose another name.</source>
         <translation>{name} ya existe y no es un {ending}: elige otro nombre.</translation>
-    </message>
-    <message>
-        <source>Read from worksheets, and not yet taken in Pin-up:</source>
-        <translation>Leído en las fichas, y aún no tomado en el Mural:</translation>
     </message>
 </context>
 <context>

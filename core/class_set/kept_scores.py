@@ -34,7 +34,7 @@ from core.progress import ShouldStop
 from core.reading.quality import QUALITIES, Quality
 from core.worksheet.worksheet import OwnScores, with_score
 
-SCORES_VERSION = 1
+SCORES_VERSION = 2
 """Raise it when `read_scores` comes to find something else: what was kept then counts no more."""
 
 _MOST = 4 << 20

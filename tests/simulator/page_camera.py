@@ -14,7 +14,7 @@ from scipy.ndimage import gaussian_filter, map_coordinates, uniform_filter1d
 from simulator.camera import encode
 from simulator.pen_marks import PX
 
-Care = Literal["usual", "bad"]
+Care = Literal["usual", "bad", "blurred"]
 
 
 @dataclass(frozen=True)
@@ -33,6 +33,7 @@ class Ways:
 WAYS: dict[Care, Ways] = {
     "usual": Ways(15.0, 1.6, (0.8, 2.2), (0.0, 3.0), (0.004, 0.02), (0.35, 0.95), 0.35),
     "bad": Ways(24.0, 2.5, (2.0, 4.0), (2.0, 8.0), (0.01, 0.05), (0.15, 1.0), 0.6),
+    "blurred": Ways(15.0, 1.6, (2.5, 5.5), (0.0, 8.0), (0.004, 0.02), (0.35, 0.95), 0.35),
 }
 
 SIZES: dict[str, tuple[int, tuple[int, int]]] = {  # long side, JPEG quality

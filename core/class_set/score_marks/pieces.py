@@ -67,7 +67,8 @@ class Mark:
     drawn : bool
         Dark and sharp enough to be of a pen: no smudge.
     length : float
-        Its longer side, in mm.
+        How long it is, in mm: that of an even stroke with its ink's spread. Specks that were
+        joined to a dot do not make it long.
     inset : float
         How far within the box most of it lies on its middle is, from left or right, in mm.
     """
@@ -146,9 +147,7 @@ def _mark(
     shares = tuple(each / together for each in over) if together else tuple(0.0 for _ in over)
     dark = float(np.percentile(ink[where][part], 85))
     edge = float(np.percentile(steep[where][part], 85))
-    (left, right), (top, bottom) = (
-        (min(p[k] for p in hull), max(p[k] for p in hull)) for k in (0, 1)
-    )
+    left, right = min(x for x, _ in hull), max(x for x, _ in hull)
     own = boxes_px(row)[int(np.argmax(shares))]
     middle = (left + right) / 2
     return Mark(
@@ -156,9 +155,16 @@ def _mark(
         together / whole,
         float(weight[where][part].sum()) / PX_PER_MM**2,
         dark >= SOLID_DARK or (dark >= STROKE_DARK and edge >= STROKE_EDGE),
-        max(right - left, bottom - top) / PX_PER_MM,
+        _length(part, weight[where]) / PX_PER_MM,
         min(middle - own[0], own[2] - middle) / PX_PER_MM,
     )
+
+
+def _length(part: NDArray[np.bool_], weight: Floats) -> float:
+    """Pixels along the direction in which most of the ink lies."""
+    y, x = np.nonzero(part)
+    spread = np.cov(x, y, aweights=weight[part], ddof=0) if len(x) > 1 else np.zeros((2, 2))
+    return float(np.sqrt(12 * max(np.linalg.eigvalsh(spread)[-1], 0.0)))
 
 
 def _printed(ink: Floats, row: ScoreRow) -> NDArray[np.bool_]:

@@ -13,12 +13,18 @@ from core.class_set.score_marks.ink import light_of
 from core.class_set.score_marks.pieces import marks_on
 from core.class_set.score_marks.rows import Lying, find_page, sampled
 from core.class_set.score_marks.settle import Settled, settled
+from core.class_set.score_marks.sharpness import sharpness
 
 LEAST_FIT = 0.15
 """Mean ink of a row's outlines above that beside them: rows that were there had .25 to .45, other
 places of a page mostly below .1 and at most .19 (measured on seeds below 1000). Every row has to be
 found: codes along one edge alone tell the far rows so badly that each was once taken for the next,
 and then the last one lay where no row is."""
+
+LEAST_SHARP = 1.4
+"""Pages more blurred than this are left to the teacher: faint pencil is lost first, and what is
+left of a correction may look like one mark. Usual pictures had 1.56 and more at 1600 pixels, 1.46
+at 1280; a blur of 4 pixels at 12 megapixels 1.39 at most (measured on seeds below 1000)."""
 
 
 @dataclass(frozen=True)
@@ -59,6 +65,8 @@ def read_scores(pixels: NDArray[np.uint8], forms: tuple[ScoreForm, ...]) -> Page
         laid = [first[best], *rest]
         if sure := all(on.fit >= LEAST_FIT for on in laid):
             break
+    lines = [sharpness(on.ink, row) for row, on in zip(lying.form.rows, laid, strict=True)]
+    sure = sure and float(np.median(lines)) >= LEAST_SHARP
     found, crops = [], []
     for row, on in zip(lying.form.rows, laid, strict=True):
         # Where one row was not found, the others may be their neighbours.

@@ -106,7 +106,12 @@ def _in_words(
     ]
     if waiting:
         print()
-        say(translate("command line", "Read from worksheets, and not yet taken in Pin-up:"))
+        say(
+            translate(
+                "command line",
+                "Read from worksheets, and not yet taken in Pin-up or with gradewash class scores:",
+            )
+        )
         for line in waiting:
             say(line)
     if found.questions:

@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 from class_set_tools import made_folder
 from PIL import Image
+from scipy.ndimage import gaussian_filter
 from scipy.spatial import ConvexHull
 from simulator.page_camera import photographed
 from simulator.pen_marks import Paper, Row, draw_row
@@ -26,6 +27,7 @@ from core.class_set.score_marks.decide import BLANK, CANNOT_TELL, RowReading, re
 from core.class_set.score_marks.hull import area, clipped, hull_of
 from core.class_set.score_marks.pieces import Mark
 from core.class_set.score_marks.read import read_scores
+from core.class_set.score_marks.sharpness import sharpness
 from core.class_set.score_marks.words import reading_word
 from core.class_set.ticket import Slot
 from core.reading.quality import QUALITIES
@@ -104,12 +106,19 @@ def test_a_hull_is_cut_by_a_box() -> None:
 # A page, as a phone takes it
 
 
-def read_rows(rows: list[Row], seed: int, *, words: str = "far from it", size: str = "1280"):
+def read_rows(
+    rows: list[Row],
+    seed: int,
+    *,
+    words: str = "far from it",
+    size: str = "1280",
+    care: str = "usual",
+):
     rng = np.random.default_rng(seed)
     paper = Paper(plain_page(words=words), rng)
     for boxes, row in zip(plain_boxes(), rows, strict=True):
         draw_row(paper, boxes, row)
-    return pixels_of(photographed(paper.done(), size, "usual", rng))
+    return pixels_of(photographed(paper.done(), size, care, rng))
 
 
 def pixels_of(jpeg: bytes) -> np.ndarray:
@@ -154,6 +163,41 @@ def test_second_thoughts_dots_and_smudges_are_left_to_the_teacher() -> None:
         assert found is not None
         assert all(row.kind != "number" for row in found.rows), found.rows
         assert found.rows[0] == CANNOT_TELL
+
+
+def test_dots_are_no_numbers_however_small_or_blurred_the_picture_is() -> None:
+    pens = ("fountain pen", "ball pen", "felt pen", "pencil")
+    for seed, care in ((300, "usual"), (301, "usual"), (302, "blurred"), (303, "usual")):
+        rows = [Row("dot", None, "-", pen, (3 + k,)) for k, pen in enumerate(pens)]
+        found = read_scores(read_rows(rows, seed, care=care), (plain_form(),))
+        if found is not None:  # its codes are still seen
+            assert all(row.kind != "number" for row in found.rows), (seed, found.rows)
+
+
+def test_a_page_too_blurred_is_left_to_the_teacher() -> None:
+    rows = [Row("one", score, "cross", "ball pen") for score in (7, 2, 9, 4)]
+    pixels = read_rows(rows, 41, size="1600").copy()
+    found = read_scores(pixels, (plain_form(),))
+    assert found is not None
+    assert [row.score for row in found.rows] == [7, 2, 9, 4]
+    # A page that does not lie flat: its codes are sharp, its middle is not.
+    middle = slice(round(0.27 * len(pixels)), round(0.73 * len(pixels)))
+    pixels[middle] = gaussian_filter(pixels[middle], (2.0, 2.0, 0))
+    found = read_scores(pixels, (plain_form(),))
+    assert found is not None
+    assert found.rows == (CANNOT_TELL,) * 4
+    assert len(found.crops) == 4
+
+
+def test_sharpness_falls_with_blur_and_not_with_light() -> None:
+    row = plain_form().rows[0]
+    ink = 1 - row.printed.astype(np.float32) / 255
+    soft = [sharpness(gaussian_filter(ink, spread), row) for spread in (1.0, 2.0, 3.0)]
+    assert soft == sorted(soft, reverse=True)
+    # A thin line blurred by s mm, seen through the filter's own spread of one pixel.
+    s = np.hypot(3.0, 1.0) / 6.0
+    assert soft[-1] == pytest.approx(np.exp(-0.5) / s, rel=0.35)
+    assert sharpness(0.4 * ink, row) == pytest.approx(sharpness(ink, row), rel=1e-3)
 
 
 def test_words_printed_in_another_language_are_no_marks() -> None:
