@@ -30,6 +30,9 @@ _PRESSED = 0.4  # share of its height in the reference
 _FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
 _SOFT = 0.06  # 10-90% width of a step that its neighbours can pull away
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
+# A wash that melts over a fifth of the height: its half-way point hangs on where its neighbours
+# end. Told only where it melts as the photo does and the fit is surer of its place.
+_MELTS_FAR, _WIDER, _MELTING_DOUBT = 0.2, 1.2, 0.002
 _RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
 
 
@@ -100,10 +103,17 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
         # A band pressed together next to the line is more likely one the fit invented.
         far = abs(at - line) > _FAR
         pressed = min(kept[k], kept[k + 1]) < (_PRESSED_FAR if far else _PRESSED)
-        flat = float(its.error[k]) > _DOUBT
+        flat = float(its.error[k]) > _DOUBT or _melts_away(own, its, k)
         sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
     return beside_doubt(answer)
+
+
+def _melts_away(own: Steps, its: Steps, k: int) -> bool:
+    """Whether a sheet's step is so wide that where it is half-way says little of its line."""
+    width = float(its.width[k])
+    wider = width > _WIDER * float(own.width[k])
+    return width > _MELTS_FAR and (wider or float(its.error[k]) > _MELTING_DOUBT)
 
 
 def beside_doubt(lines: list[Line]) -> tuple[Line, ...]:

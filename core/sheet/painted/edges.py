@@ -38,8 +38,9 @@ _FAINT_STEP, _LEAST_FAINT_SHARE = 3.0, 0.78
 _CARRIED_ON = 0.3  # of the width: from here on an edge is looked for further on
 _FADED = 0.4  # share of its step that an edge must keep where it was carried on
 _SAME = 0.015
-# Times the steps that a sheet shows elsewhere: unevenness seldom makes one so large.
-_STANDS_OUT, _PARTIAL_STANDS_OUT = 3.5, 4.5
+# Times the steps that a sheet shows elsewhere: unevenness seldom makes one so large, and hardly
+# ever one from side to side.
+_STANDS_OUT, _PARTIAL_STANDS_OUT = 2.9, 4.5
 
 
 @dataclass(frozen=True)

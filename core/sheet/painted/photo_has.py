@@ -3,6 +3,7 @@
 A cloud's rim, a pale cloud or a glow, copied faithfully, looks like a fault to whoever has not seen
 the photo. Sheet and photo are measured alike at the same place (heights move with the lines), and
 what the photo has at least half as strongly, at the sheet's own strength of paint, is its own.
+Of an edge that is the step beyond the slope around it: a wash that grades steeply is not an edge.
 """
 
 from __future__ import annotations
@@ -84,7 +85,7 @@ def has_edge(
     own = linear_to_W(np.exp(-strength * sky.density))
     there = on_photo(at, bands, sky.bands)
     sheet_steps = _steps(small, at, start, end)
-    mean = sheet_steps.mean(axis=(0, 1))
+    mean = sheet_steps[:, sheet_steps.shape[1] // 2].mean(axis=0)
     size = float(np.linalg.norm(mean))
     if size < 1e-6:
         return True
@@ -95,7 +96,8 @@ def has_edge(
 
 
 def _steps(W: Floats, at: float, start: float, end: float) -> Floats:
-    """Change (strips, heights, 3) across every height near `at`, from above to below."""
+    """Change (strips, heights, 3) across every height near `at`, from above to below, beyond what
+    the slope on either side would bring."""
     h, w = W.shape[:2]
     gap = max(1, round(_GAP * h))
     reach = round(_NEAR * h)
@@ -107,7 +109,10 @@ def _steps(W: Floats, at: float, start: float, end: float) -> Floats:
         strip = min(strip, _STRIPS - 1)
         a, b = cuts[strip], max(cuts[strip + 1], cuts[strip] + 1)
         profile = np.median(W[:, a:b], axis=1)
-        out.append(profile[rows + gap] - profile[rows - gap])
+        step = profile[rows + gap] - profile[rows - gap]
+        below = profile[np.minimum(rows + 3 * gap, h - 1)] - profile[rows + gap]
+        above = profile[rows - gap] - profile[np.maximum(rows - 3 * gap, 0)]
+        out.append(step - (above + below) / 2)
     return np.asarray(out)
 
 

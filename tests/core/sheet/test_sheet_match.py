@@ -105,3 +105,20 @@ def test_a_line_that_melts_is_not_told_beside_one_that_went_astray(width, stray,
     second = Line(0.44, 0.417, True, 15.0, width, 0.0005)
     third = Line(0.72, stray, False, 15.0, 0.2, 0.0005)
     assert [line.sure for line in beside_doubt([first, second, third])] == [True, told, False]
+
+
+@pytest.mark.parametrize(
+    ("width", "told"), [(0.15, True), (0.22, True), (0.30, False), (0.42, False)]
+)
+def test_a_line_is_not_told_of_a_wash_that_melts_much_further_than_the_photo_does(width, told):
+    sheet = profile((0.38, 0.8), widths=(width, 0.05))
+    found = match_lines(profile(LINES, widths=(0.2, 0.05)), LINES, sheet)
+    assert [line.sure for line in found] == [told, True]
+
+
+def test_a_line_that_melts_as_far_as_the_photo_s_is_told():
+    found = match_lines(profile((0.5,), widths=(0.3,), leans=(0.0,), densities=(BLUE, YELLOW)),
+                        (0.5,), profile((0.55,), widths=(0.3,), leans=(0.0,),
+                                        densities=(BLUE, YELLOW)))  # fmt: skip
+    assert [line.sure for line in found] == [True]
+    assert found[0].at == pytest.approx(0.55, abs=0.005)

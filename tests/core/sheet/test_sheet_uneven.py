@@ -98,3 +98,16 @@ def test_uneven_sheets_are_read_all_the_same(sheets):
     assert len(told) >= 0.4 * len(shifts)
     assert np.median(told) <= 0.4
     assert max(told) <= 2
+
+
+@pytest.mark.parametrize("seed", [3, 4, 5, 6])
+def test_an_edge_from_side_to_side_need_not_stand_out_as_far_as_one_over_a_part(seed):
+    # Between 2.9 and 4.5 times the usual step: too little over a third of the width.
+    picture = streaky(1.5, seed)
+    usual = usual_step(strip_profiles(picture), 0, STRIPS - 1, 0.45)
+    step = STEP / np.linalg.norm(STEP) * 3.7 * usual
+    across = [edge for edge in find_edges(with_step(picture, 0.45, step)) if edge.full]
+    assert [edge.at for edge in across] == [pytest.approx(0.45, abs=0.012)]
+    part = np.array(picture)
+    part[:, : W // 3] = with_step(picture, 0.45, step)[:, : W // 3]
+    assert not find_edges(part)
