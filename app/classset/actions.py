@@ -109,7 +109,7 @@ class ClassActions(QObject):
         study = self._workspace.document.study
         photo = study.photo
         if photo is None or study.bands is None or photo.digest not in self._workspace.pictures:
-            self._workspace.notices.note(
+            self._workspace.notices.hint(
                 translate(
                     "class set page",
                     "Open the lesson's photo or study first: a class set takes its photo, lines "

@@ -244,7 +244,7 @@ class ClassSetPage(Page):
         if digest is not None:
             self.set_corners(digest)
         elif self.desk.class_set is not None:
-            self._workspace.notices.note(
+            self._workspace.notices.hint(
                 translate("class set page", "There is no picture of this sheet.")
             )
 

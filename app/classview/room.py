@@ -50,10 +50,11 @@ class ClassRoom(QObject):
     def open(self) -> None:
         """Fill the screen the class looks at with the first band's questions."""
         if not self._workspace.reader.readings:
-            self._workspace.notices.note(
+            self._workspace.notices.hint(
                 translate("class view", "Open a photo first: the class view asks about its bands.")
             )
             return
+        self._workspace.notices.move_on()
         view = self._made()
         view.can_speak = self._speech.available
         self._counting = Gesture()

@@ -44,7 +44,7 @@ class LineEdits:
         if bands is None:
             return
         if edge >= len(bands.lines):
-            self._workspace.notices.note(
+            self._workspace.notices.hint(
                 translate("read page", "The horizon line can be moved but not removed.")
             )
             return

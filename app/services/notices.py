@@ -7,7 +7,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from typing import Literal
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtGui import QAccessible, QAccessibleEvent
 
 from app.errors import sentence_of
@@ -29,6 +29,8 @@ class Notice:
         A new notice of the same topic replaces the old one; `Notices.withdraw` takes it away.
     button, act : str and callable, optional
         One thing to do about it.
+    passing : bool
+        It answers what was just tried, and leaves with the next thing that is done.
     """
 
     text: str
@@ -36,6 +38,7 @@ class Notice:
     topic: str = ""
     button: str = ""
     act: Callable[[], None] | None = None
+    passing: bool = False
 
 
 class Notices(QObject):
@@ -46,11 +49,13 @@ class Notices(QObject):
     shown(notice: Notice)
     withdrawn(topic: str)
     settled()
+    moved_on()
     """
 
     shown = Signal(object)
     withdrawn = Signal(str)
     settled = Signal()
+    moved_on = Signal()
 
     def problem(self, text: str) -> None:
         """Something failed."""
@@ -59,6 +64,14 @@ class Notices(QObject):
     def note(self, text: str, topic: str = "") -> None:
         """Something worth knowing."""
         self.shown.emit(Notice(text, "note", topic))
+
+    def hint(self, text: str) -> None:
+        """Why what was tried is not done; it leaves with the next thing that is."""
+        self.shown.emit(Notice(text, "note", passing=True))
+
+    def move_on(self) -> None:
+        """Something else is done: another page, an edit, another study."""
+        self.moved_on.emit()
 
     def show(self, notice: Notice) -> None:
         """Any notice."""
@@ -70,7 +83,7 @@ class Notices(QObject):
         try:
             yield
         except GradewashError as error:
-            self.problem(str(error))
+            self.shown.emit(Notice(str(error), passing=True))
 
     def failed(self, error: Exception) -> None:
         """Work that failed: what is meant for the user is shown, a mistake of ours is raised."""
@@ -94,9 +107,12 @@ class NoticeDisplay(QObject):
         super().__init__(bar)
         self._bar = bar
         self._notice: Notice | None = None
+        # An edit may come with what is said of it, in the same turn: that is no later act.
+        self._just_said = QTimer(self, singleShot=True, interval=0)
         notices.shown.connect(self._show)
         notices.withdrawn.connect(self._withdraw)
         notices.settled.connect(self._settle)
+        notices.moved_on.connect(self._move_on)
         bar.action_asked.connect(self._act)
         bar.closed.connect(self._forget)
 
@@ -107,6 +123,7 @@ class NoticeDisplay(QObject):
 
     def _show(self, notice: Notice) -> None:
         self._notice = notice
+        self._just_said.start()
         self._bar.tell(notice.text, notice.button, caution=notice.kind == "problem")
         QAccessible.updateAccessibility(QAccessibleEvent(self._bar, QAccessible.Event.Alert))
 
@@ -118,6 +135,12 @@ class NoticeDisplay(QObject):
     def _settle(self) -> None:
         # One with a topic tells of something that lasts, and whoever showed it takes it away.
         if self._notice is not None and self._notice.kind == "problem" and not self._notice.topic:
+            self._forget()
+            self._bar.clear()
+
+    def _move_on(self) -> None:
+        said = self._notice
+        if said is not None and said.passing and not self._just_said.isActive():
             self._forget()
             self._bar.clear()
 

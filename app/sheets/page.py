@@ -116,7 +116,7 @@ class SheetsPage(Page):
             return False
         free = [i for i in INDEXES if self._workspace.document.study.sheets[i] is None]
         if not free:
-            self._workspace.notices.note(
+            self._workspace.notices.hint(
                 translate(
                     "sheets page",
                     "Both sheets are there: drop the picture onto the one it should replace.",

@@ -24,6 +24,8 @@ from core.i18n import translate
 
 _LEAST_MENUS = 90
 """Room for one menu and the sign that opens the folded ones."""
+_LEAST_TITLE = 150
+"""Room for the title, before text grows: the button's word and then menus give way to it."""
 _LEAST_NAME = 3
 """Letters; a shorter rest of a name says nothing."""
 
@@ -138,9 +140,13 @@ class Header(QWidget):
 
     def show_title(self, title: str, unsaved: bool) -> None:
         """Say what is open and whether something would be lost."""
-        if (title, unsaved) != (self._name, self._unsaved):  # asked at every move of a line
-            self._name, self._unsaved = title, unsaved
-            self._elide()
+        if (title, unsaved) == (self._name, self._unsaved):
+            return  # told at every move of a line
+        renamed = title != self._name
+        self._name, self._unsaved = title, unsaved
+        if renamed:
+            self._make_room()
+        self._elide()
 
     @property
     def title(self) -> str:
@@ -148,11 +154,7 @@ class Header(QWidget):
         return self._told(self._name)
 
     def _told(self, name: str) -> str:
-        if not (self._unsaved and self._name):
-            return name
-        if not name:
-            return translate("header", "unsaved")
-        return translate("header", "{title}, unsaved").format(title=name)
+        return _marked(name) if self._unsaved and self._name else name
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -181,6 +183,7 @@ class Header(QWidget):
         rest += sum(button.sizeHint().width() + WITHIN for button in steps)
         tabs = [i for i in range(self._tabs.count()) if self._tabs.isTabVisible(i)]
         rest += sum(self._tabs.tabSizeHint(i).width() for i in tabs)
+        rest += self._title_room()
         menus = self._bar.sizeHint().width()
         self._button.setText(self._button_text)
         if rest + menus + self._button.sizeHint().width() > self.width():
@@ -190,6 +193,14 @@ class Header(QWidget):
         if room < menus:
             room -= self._more.sizeHint().width() + WITHIN
         self._bar.setFixedWidth(min(menus, max(room, look().type.grow(_LEAST_MENUS))))
+
+    def _title_room(self) -> int:
+        """What the title needs, at most: as if unsaved, so that an edit moves nothing."""
+        if not self._name:
+            return 0
+        metrics = QFontMetricsF(look().type.font("control"))
+        whole = metrics.horizontalAdvance(_marked(self._name))
+        return min(round(whole) + WITHIN, look().type.grow(_LEAST_TITLE))
 
     def _open_folded(self) -> None:
         """Show the menus that have no room."""
@@ -220,6 +231,13 @@ class Header(QWidget):
         self._rule.setFixedSize(1, grow(HEADER) - 24)
         self._rule.setStyleSheet(f"background: {look().theme.rule};")
         self._make_room()
+
+
+def _marked(name: str) -> str:
+    """The title of what is unsaved; the warning alone where no name has room."""
+    if not name:
+        return translate("header", "unsaved")
+    return translate("header", "{title}, unsaved").format(title=name)
 
 
 class _ActionButton(IconButton):

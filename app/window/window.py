@@ -176,6 +176,7 @@ class Window(QMainWindow):
         self.header.page_chosen.connect(self.show_page)
         self.header.set_tab_shown(self._class_index, False)
         self.document.study_changed.connect(lambda before, after: self._show_title())
+        self.document.study_changed.connect(lambda before, after: self.notices.move_on())
         self.document.unsaved_changed.connect(lambda unsaved: self._show_title())
         self.files.place_changed.connect(self._show_title)
         self.setAcceptDrops(True)
@@ -189,6 +190,8 @@ class Window(QMainWindow):
     def show_page(self, index: int) -> None:
         """Show a page; it is made when it is first shown."""
         self._make_page(index)
+        if self._stack.currentWidget() is not self._scrolls[index]:
+            self.notices.move_on()
         page = self._pages[index]
         self._stack.setCurrentWidget(self._scrolls[index])
         self.header.show_page(index)

@@ -138,7 +138,7 @@ class WorksheetPage(Page):
 
     def _tell_full(self) -> None:
         text = translate("worksheet", "There is room for {count} characters and no more.")
-        self._workspace.notices.note(text.format(count=MOST_ANSWER))
+        self._workspace.notices.hint(text.format(count=MOST_ANSWER))
 
     # What is shown
 

@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 import pytest
 from PySide6.QtGui import QAction, QFontMetricsF
 from PySide6.QtWidgets import QApplication
 
+from app.look import Look, TypeScale, apply_look
+from app.state.language import use_language
 from app.widgets.buttons import InkButton
 from app.window.header import Header
+from app.window.pages import PAGES
+from core.i18n import translate
 
 NAME = "Evening over the Linnet Moor and a good deal beyond"
 
@@ -77,3 +83,36 @@ def test_folded_menus_are_behind_a_sign_of_their_size(header, qtbot) -> None:
     assert names
     assert names[-1] == "&Help"
     menu.close()
+
+
+@pytest.fixture
+def english() -> Iterator[None]:
+    yield
+    use_language("en")
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_name_can_be_read_in_a_common_window(
+    qtbot, qapp, english, percent: int, language: str
+) -> None:
+    """With the class tab, in large text and long words: a name, and whether it is saved."""
+    use_language(language)
+    apply_look(qapp, Look(type=TypeScale(percent / 100)))
+    bar = Header(QAction("&Undo"), QAction("&Redo"))
+    qtbot.addWidget(bar)
+    for kind in PAGES:
+        bar.add_tab(kind.title())
+    bar.add_button(InkButton(translate("window", "Class view"), "class_view", bar))
+    bar.resize(1366, bar.height())
+    bar.show()
+    bar.show_title(NAME, False)
+    folded = bar._bar.width(), bar._button.text()
+    assert len(shown(bar)) > 8
+    bar.show_title(NAME, True)
+    warning = translate("header", "{title}, unsaved").format(title="")
+    assert shown(bar).endswith(warning)
+    name = shown(bar).removesuffix(warning).rstrip("\N{HORIZONTAL ELLIPSIS}")
+    assert NAME.startswith(name)
+    assert len(name) > 3
+    assert (bar._bar.width(), bar._button.text()) == folded, "an edit moved the menus"
