@@ -14,6 +14,7 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
+import numpy as np
 from PIL import Image
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -222,6 +223,41 @@ def class_pin_up_band(stage: Stage) -> None:
     part.choose(3)  # type: ignore[union-attr]
     part.show_band("B")  # type: ignore[union-attr]
     wait(stage)
+
+
+@scene(*LOOKS)
+def class_read_scores(stage: Stage) -> None:
+    """Scores that were read from a worksheet and wait to be taken."""
+    language = language_in_use()
+    page = part_of(stage, "pin_up")
+    picture = stage.folder / "IMG_2200.jpg"
+    picture.write_bytes(_worksheet_picture(14))
+    speak_without_window(language)  # printing spoke English
+    stage.window.desk.add((picture,))
+    wait(stage)
+    page.part.choose(13)  # type: ignore[union-attr]
+    wait(stage)
+
+
+def _worksheet_picture(number: int) -> bytes:
+    """The first page of a student's worksheet, marked; one answer was corrected, one is missing."""
+    # They need Qt.
+    from simulator.page_camera import photographed
+    from simulator.pen_marks import Paper, Row, draw_row
+    from simulator.printed_pages import printed_pages
+
+    sheets = printed_pages("a4", "en", TAG, number)
+    rng = np.random.default_rng(SEED)
+    paper = Paper(sheets.greys[0], rng)
+    rows = (
+        Row("one", 7, "cross", "ball pen"),
+        Row("corrected", 4, "cross", "ball pen", (9,)),
+        Row("one", 10, "tick", "pencil"),
+        Row("blank", None, "-", "pencil"),
+    )
+    for boxes, row in zip(sheets.boxes[0], rows, strict=True):
+        draw_row(paper, boxes, row)
+    return photographed(paper.done(), "1600", "usual", rng)
 
 
 @scene(*LOOKS)

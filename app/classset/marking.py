@@ -223,7 +223,8 @@ class MarkingColumn(QWidget):
         fields = tuple(each for draft in drafts for each in (draft.button, draft.field))
         work = (self.to_sheets, self.to_worksheet)
         last = (self.remark, self.mark, self.go_on)
-        return (self.before, self.after, *first, *second, *fields, *work, *last)
+        read = (*self.read.fields, self.read.take)
+        return (self.before, self.after, *first, *second, *read, *fields, *work, *last)
 
     def show_marking(self, view: MarkingView) -> None:
         """Show a student; a field that is written in keeps its cursor."""
@@ -360,10 +361,11 @@ class MarkingColumn(QWidget):
         column.setSpacing(10)
         for strip in self.doubts:
             column.addWidget(strip)
+        # First what the student says; and until it is taken it asks for something.
+        column.addWidget(self.read)
         column.addWidget(self.strength)
         column.addWidget(self.next_step)
         column.addWidget(self.scores)
-        column.addWidget(self.read)
         for label in (self.change, self.words_title, self.words):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)

@@ -89,6 +89,12 @@ class Header(QWidget):
             button.clicked.connect(lambda _=False, way=way: self.student_step.emit(way))
             button.hide()
             self._row.addWidget(button)
+        # Between them, where the title that names the student has no room.
+        self._code = ""
+        self.who = QLabel(self)
+        self.who.setProperty("role", "strong")
+        self.who.hide()
+        self._row.insertWidget(self._row.indexOf(self.steps[1]), self.who)
         self._row.addSpacing(12)
         self._actions = (_ActionButton(undo, "undo", self), _ActionButton(redo, "redo", self))
         for action in self._actions:
@@ -130,8 +136,13 @@ class Header(QWidget):
         self._row.addWidget(button)
         self._make_room()
 
-    def show_student_steps(self, may: tuple[bool, bool] | None) -> None:
-        """Offer the students before and after, where there are any; None hides both."""
+    def show_student_steps(self, may: tuple[bool, bool] | None, code: str = "") -> None:
+        """Offer the students before and after, where there are any; None hides both.
+
+        `code` is whose work is shown: it stands between them where the title has no room.
+        """
+        self._code = "" if may is None else code
+        self.who.setText(self._code)
         for number, button in enumerate(self.steps):
             button.setEnabled(may is not None and may[number])
             button.setVisible(may is not None)
@@ -181,6 +192,8 @@ class Header(QWidget):
         rest += sum(button.sizeHint().width() for button in self._actions)
         steps = [button for button in self.steps if not button.isHidden()]
         rest += sum(button.sizeHint().width() + WITHIN for button in steps)
+        if self._code:
+            rest += self.who.sizeHint().width()
         tabs = [i for i in range(self._tabs.count()) if self._tabs.isTabVisible(i)]
         rest += sum(self._tabs.tabSizeHint(i).width() for i in tabs)
         rest += self._title_room()
@@ -210,9 +223,14 @@ class Header(QWidget):
 
     def _elide(self) -> None:
         """The name gives way, never the word that something would be lost."""
+        self.who.hide()
         self._row.activate()
         metrics, room = QFontMetricsF(look().type.font("control")), self._title.width()
         shown = self.title
+        if self._code and metrics.horizontalAdvance(shown) > room:
+            self.who.show()
+            self._row.activate()
+            room = self._title.width()
         if metrics.horizontalAdvance(shown) > room:
             # What stands around the name takes its room first.
             around = metrics.horizontalAdvance(self._told("n")) - metrics.horizontalAdvance("n")

@@ -132,7 +132,7 @@ class StudentControl(QObject):
             action.setEnabled(there)
             action.setVisible(there)
         may = (self.visit.may_step(-1), self.visit.may_step(1))
-        self._header.show_student_steps(may if shown else None)
+        self._header.show_student_steps(may if shown else None, self.visit.code)
         self.title_changed.emit()
 
     def _ask_lines(self, count: int, yes: Callable[[], None], no: Callable[[], None]) -> None:

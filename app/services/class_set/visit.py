@@ -105,14 +105,18 @@ class StudentVisit(QObject):
         return numbers.index(self._number) if self._number in numbers else None
 
     @property
+    def code(self) -> str:
+        """The student's code; empty while it is nobody."""
+        class_set, place = self._desk.class_set, self.place
+        return "" if class_set is None or place is None else class_set.students[place].code
+
+    @property
     def title(self) -> str:
         """Who it is: "7b, student 14"; empty while it is nobody."""
-        class_set, place = self._desk.class_set, self.place
-        if class_set is None or place is None:
+        class_set = self._desk.class_set
+        if class_set is None or not self.code:
             return ""
-        who = translate("class set page", "student {code}").format(
-            code=class_set.students[place].code
-        )
+        who = translate("class set page", "student {code}").format(code=self.code)
         return ", ".join(filter(None, (class_set.title, who)))
 
     def may_step(self, way: int) -> bool:

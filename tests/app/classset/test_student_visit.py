@@ -111,6 +111,26 @@ def test_the_chosen_student_is_shown_and_the_next_one_is_a_key_away(page, window
     assert window.header.title == "7b, sky"
 
 
+def test_whose_work_it_is_stands_between_the_arrows_where_the_title_has_no_room(
+    page, window, qtbot, monkeypatch
+) -> None:
+    visit(window, qtbot)
+    header = window.header
+    assert header._title.text() == "7b, student 01"
+    assert not header.who.isVisible()
+    with monkeypatch.context() as patch:
+        # As with large text and long words: there is no room for the title.
+        patch.setattr(header._title, "width", lambda: 20)
+        header._elide()
+    assert header._title.text() == ""
+    assert header.who.isVisible()
+    assert header.who.text() == "01"
+    assert header.steps[0].x() < header.who.x() < header.steps[1].x()
+    assert header.who.width() >= header.who.sizeHint().width()
+    trigger(window, "F9")
+    assert not header.who.isVisible()
+
+
 def test_the_class_sets_own_checks_are_shown(page, window, qtbot, monkeypatch) -> None:
     def check(*_: object, **__: object) -> None:
         raise AssertionError("it was checked before")
