@@ -18,6 +18,15 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
             item.add_marker(pytest.mark.qt_log_ignore("propagateSizeHints", extend=True))
 
 
+@pytest.fixture(scope="session", autouse=True)
+def work_once() -> Iterator[None]:
+    """What hundreds of tests open is worked out once."""
+    from work_once import work_done_once
+
+    with work_done_once():
+        yield
+
+
 @pytest.fixture(autouse=True)
 def own_home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> Path:
     """A fresh home and configuration folder, so that no test meets another's settings."""

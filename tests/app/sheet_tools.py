@@ -71,11 +71,18 @@ def open_sky(window: Window, folder: Path, qtbot, seed: int = SEED) -> None:
     """Open the sky of a seed with its true lines."""
     case = painted(seed)
     path = folder / "sky.png"
-    Image.fromarray(case.reference[::2, ::2]).save(path)
+    path.write_bytes(_sky_file(seed))
     open_and_wait(window, path, qtbot)
     bands = Bands(1.0, case.lines)
     window.document.change("lines", with_bands(window.document.study, bands))
     wait_until_still(window, qtbot)
+
+
+@lru_cache(maxsize=4)
+def _sky_file(seed: int) -> bytes:
+    buffer = io.BytesIO()
+    Image.fromarray(painted(seed).reference[::2, ::2]).save(buffer, "PNG")
+    return buffer.getvalue()
 
 
 def add_sheet(window: Window, index: int, case: Scene, options: SheetOptions | None = None) -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import io
+from functools import lru_cache
 from pathlib import Path
 
 import numpy as np
@@ -19,7 +21,12 @@ HORIZON = 0.8
 
 def draw_sky(path: Path, *, size: tuple[int, int] = (360, 240)) -> Path:
     """A sky of four bands over dark, textured ground."""
-    width, height = size
+    path.write_bytes(_sky_file(*size))
+    return path
+
+
+@lru_cache(maxsize=16)
+def _sky_file(width: int, height: int) -> bytes:
     rng = np.random.default_rng(1)
     pixels = np.zeros((height, width, 3), np.int16)
     edges = [round(y * height) for y in (0.0, *LINES, HORIZON, 1.0)]
@@ -27,8 +34,9 @@ def draw_sky(path: Path, *, size: tuple[int, int] = (360, 240)) -> Path:
         pixels[top:bottom] = colour
     pixels += rng.integers(-3, 4, pixels.shape, dtype=np.int16)
     pixels[edges[-2] :] += rng.integers(-25, 26, pixels[edges[-2] :].shape, dtype=np.int16)
-    Image.fromarray(pixels.clip(0, 255).astype(np.uint8)).save(path)
-    return path
+    buffer = io.BytesIO()
+    Image.fromarray(pixels.clip(0, 255).astype(np.uint8)).save(buffer, "PNG")
+    return buffer.getvalue()
 
 
 def wait_until_still(window: Window, qtbot) -> None:
