@@ -3,7 +3,8 @@
 A whole sheet painted too pale, too strong or photographed too bright is the same sky still: its
 paint is in the same order, only so much more or less of it. So the photo's profile is tried at
 many strengths (Beer's law: the optical density of a thin wash grows with its paint), each is laid
-along the sheet's with lines free to move a little, and the nearest counts.
+along the sheet's with lines free to move a little, and the nearest counts. Where one band is too
+pale and another too strong, each is tried at a strength of its own (`apart_band_by_band`).
 """
 
 from __future__ import annotations
@@ -25,6 +26,9 @@ _CHROMAS = ((0.62, 0.8), (0.78, 0.35), (1.0, 0.0), (1.28, 0.35))
 """Duller or more intense throughout is the same sky too: factors of chroma, and their cost."""
 _FLOOR = 0.003
 _DEEPEST = 6.0
+_ROUNDS = 2  # over all bands, each at the strength that suits it best beside the others
+_MELTS = 2.0  # rows, of 100, over which a band's strength goes over into the next one's
+_UNEVEN = 1.0  # cost of strengths that differ by a factor of e on average, working units
 
 
 @dataclass(frozen=True)
@@ -76,6 +80,38 @@ def likeness(reference: Floats, sheet: Floats) -> Likeness:
         best = int(costs.argmin())
         tries.append(Likeness(float(costs[best]), float(STRENGTHS[best])))
     return min(tries, key=lambda each: each.apart)
+
+
+def apart_band_by_band(
+    reference: Floats, lines: tuple[float, ...], sheet: Floats, strength: float
+) -> float:
+    """Mean distance of the rows, working units, with a strength for each of the photo's bands.
+
+    Parameters
+    ----------
+    reference, sheet : (SAMPLES, 3) float64
+        Profiles in working colours.
+    lines : tuple of float
+        The reference's, shares of the height.
+    strength : float
+        Where to start from: that of the whole sheet, from `likeness`.
+    """
+    from scipy.ndimage import gaussian_filter1d  # deferred: start-up time
+
+    density, found = density_rows(reference), linear_to_W(np.exp(-density_rows(sheet)))
+    band = np.searchsorted(lines, (np.arange(_ROWS) + 0.5) / _ROWS)
+    strengths, apart = np.full(len(lines) + 1, strength), np.inf
+    for k in list(range(len(strengths))) * _ROUNDS:
+        tried = np.repeat(strengths[None], len(STRENGTHS), axis=0)
+        tried[:, k] = STRENGTHS
+        logs = np.log(tried)
+        rows = np.exp(gaussian_filter1d(logs[:, band], _MELTS, axis=1, mode="nearest"))
+        wanted = linear_to_W(np.exp(-np.clip(rows[..., None] * density, 0.0, _DEEPEST)))
+        uneven = np.abs(logs - np.median(logs, axis=1, keepdims=True)).mean(axis=1)
+        costs = _laid_along(wanted, found) + _UNEVEN * uneven
+        best = int(costs.argmin())
+        strengths, apart = tried[best], float(costs[best])
+    return apart
 
 
 def _laid_along(wanted: Floats, found: Floats) -> Floats:

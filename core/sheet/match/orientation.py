@@ -7,16 +7,21 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.colour.working_space import Floats
-from core.sheet.match.likeness import likeness
+from core.sheet.match.likeness import apart_band_by_band, likeness
 from core.sheet.match.order import profile_of
 from core.sheet.match.reference import Reference, side_colours
 
 _BETTER = 0.6  # another way up must be at most this share of the present distance away
 _LEAST_GAIN = 2.5  # and so many working units nearer
+_AS_NEAR = 0.5  # working units: this much further away, the way up it is stays the likelier one
 OTHER_SKY = 6.2
 """Working units between the rows, at the strength that suits best, from which another order of
 hues or other lines are likelier than a beginner's: on pairs of 37 skies nine in ten are further
 apart, on sheets of the same sky with washes half a step off and lines 5% off one in fifty."""
+SAME_PAINT = 4.2
+"""The same with a strength for each band, up to which bands too pale or too strong are all that is
+wrong: on 37 skies at most 2.4 for one band at .35 to .45 and another at 1.8 to 2.2 times the paint,
+at least 4.9 for another of these skies."""
 LIGHT_LEFT = 1.4
 """Times as far where the light could not be undone."""
 _MIRRORED_SIDES = 2.0  # working units between left and right for a mirror to show
@@ -67,9 +72,16 @@ def judge_orientation(
     best = min(like, key=lambda turn: like[turn].apart)
     gain = like[0].apart - like[best].apart
     turn = best if like[best].apart < _BETTER * like[0].apart and gain > _LEAST_GAIN else 0
-    distance = like[turn].apart
-    other = distance > OTHER_SKY * (1.0 if light_undone else LIGHT_LEFT)
     lines = reference.bands.lines
+
+    def by_bands(way: int) -> float:
+        return apart_band_by_band(reference.profile, lines, ways[way], like[way].strength)
+
+    if turn and by_bands(0) < like[turn].apart + _AS_NEAR:
+        turn = 0  # some of its washes are too pale or too strong, no more
+    distance = like[turn].apart
+    widen = 1.0 if light_undone else LIGHT_LEFT
+    other = distance > OTHER_SKY * widen and by_bands(turn) > SAME_PAINT * widen
     mirrored = light_undone and turn == 0 and _is_mirrored(reference, W, lines)
     return Orientation(turn, mirrored, other, distance, like[turn].strength)
 

@@ -6,6 +6,7 @@ Sheets are made from the sample scenes, whose truth is known: a copy with so man
 
 from __future__ import annotations
 
+import itertools
 import json
 from pathlib import Path
 
@@ -17,6 +18,7 @@ from simulator.measure import reference_from
 
 import sample_scenes
 from core.colour import srgb8_to_linear
+from core.colour.working_space import linear_to_W
 from core.paint.box.box import DEFAULT_BOX
 from core.paint.plan import plan_mixes
 from core.photo import open_photo
@@ -25,8 +27,9 @@ from core.sheet import check_sheet
 from core.sheet.findings.change import compare_checks
 from core.sheet.findings.findings import in_plan_terms
 from core.sheet.findings.planned import Planned, corrected
-from core.sheet.match.likeness import likeness, stronger
-from core.sheet.match.orientation import OTHER_SKY
+from core.sheet.match.likeness import apart_band_by_band, likeness, stronger
+from core.sheet.match.order import profile_of
+from core.sheet.match.orientation import OTHER_SKY, SAME_PAINT, judge_orientation
 from core.sheet.result import SheetCheck, SheetOptions
 
 FOLDER = Path(sample_scenes.__file__).parent
@@ -111,6 +114,37 @@ def test_another_scene_is_another_sky_at_any_strength(skies):
             found = likeness(skies[name].profile, sheet)
             assert found.apart < 1.0
             assert found.strength == pytest.approx(strength, rel=0.12)
+
+
+def with_strengths(reference, factors):
+    """The sky in linear light, each band with so many times its paint."""
+    painted = copy_of(reference)
+    edges = reference.bands.edges
+    at = [y for a, b in itertools.pairwise(edges) for y in (a + 0.02, b - 0.02)]
+    y = (np.arange(len(painted)) + 0.5) / len(painted)
+    return painted ** np.interp(y, at, np.repeat(factors, 2))[:, None, None]
+
+
+@pytest.mark.parametrize(("pale", "strong"), [(0.4, 2.0), (0.35, 1.0), (1.0, 2.2)])
+@pytest.mark.parametrize("name", SCENES)
+def test_bands_too_pale_or_too_strong_are_neither_another_sky_nor_turned(skies, name, pale, strong):
+    reference = skies[name]
+    bands = len(reference.bands.edges) - 1
+    for one, other in itertools.permutations(range(bands), 2):
+        factors = np.ones(bands)
+        factors[one], factors[other] = pale, strong
+        W = linear_to_W(with_strengths(reference, factors))
+        judged = judge_orientation(reference, W, profile_of(W), True)
+        assert (judged.other_sky, judged.turn, judged.mirrored) == (False, 0, False)
+
+
+@pytest.mark.parametrize("name", COLOURED)
+def test_no_strength_of_each_band_makes_one_scene_of_another(skies, name):
+    own = skies[name]
+    for other in COLOURED:
+        sheet = skies[other].profile
+        apart = apart_band_by_band(own.profile, own.bands.lines, sheet, 1.0)
+        assert (apart > SAME_PAINT) == (name != other)
 
 
 def test_other_sky_never_hides_the_findings():
