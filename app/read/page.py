@@ -382,7 +382,7 @@ class ReadPage(Page):
         tonings = self._tonings(readings)
         for number in range(len(readings)):
             self._measuring_strip.set_view(self._spoken_view(readings, tonings, number))
-            tallest = max(tallest, self._measuring_strip.heightForWidth(width))
+            tallest = max(tallest, self._measuring_strip.steady_height(width))
         return tallest
 
     def _show_point(self, point: tuple[float, float] | None) -> None:

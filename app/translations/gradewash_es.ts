@@ -9200,6 +9200,10 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Leer en voz alta</translation>
     </message>
     <message>
+        <source>Ultramarine alone would be too intense: tone it down with about 1 part burnt sienna and warm red in 4.</source>
+        <translation>Solo con azul ultramar sería demasiado intenso: apágalo con siena tostada y rojo cálido, más o menos 1 parte de cada 4.</translation>
+    </message>
+    <message>
         <source>Hue</source>
         <translation>Matiz</translation>
     </message>

@@ -23,6 +23,7 @@ from app.widgets.spoken_plan import (
     Room,
     Words,
     plan_of,
+    steady_height,
     tight,
     words_of,
 )
@@ -112,6 +113,15 @@ class SpokenStrip(QWidget):
         if self._view is None:
             return look().type.grow(152)
         return round(self._plan(self._text_width(width)).height + 0.5)
+
+    def steady_height(self, width: int) -> int:
+        """Height in which the view stays when more is said of it."""
+        if self._view is None:
+            return self.heightForWidth(width)
+        across = self._text_width(width)
+        words = words_of(self._view, self._fullness, across)
+        steady = steady_height(words, self._room(), across)
+        return max(self.heightForWidth(width), round(steady + 0.5))
 
     def sizeHint(self) -> QSize:
         return QSize(900, self.heightForWidth(max(self.width(), 900)))

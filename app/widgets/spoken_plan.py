@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
-from app.drawing.fit import Fitted, advance, fit
+from app.drawing.fit import Fitted, advance, fit, pitch_of
 from app.look import look
 from app.look.type import CHOSEN, SECOND
 from app.widgets.readout_views import SpokenView
@@ -87,6 +88,23 @@ def plan_of(words: Words, sentence: str, button: Room, width: float, most_lines:
     return Plan(words.blocks, words.rule, fitted, words.rule + low)
 
 
+def steady_height(words: Words, button: Room, width: float) -> float:
+    """Height that holds whatever is said of toning down.
+
+    It is said differently once there is a plan, a second or two after the bands: the strip keeps
+    the room for it, so that the photo above stays where it is.
+    """
+    # Never shown: as long as these sentences become.
+    longest = translate(
+        "spoken strip",
+        "Ultramarine alone would be too intense: tone it down with about 1 part burnt sienna and "
+        "warm red in 4.",
+    )
+    fitted = fit(longest, words.sizes, SECOND, width - button.across, FEW_LINES)
+    lines = max(fitted.height, FEW_LINES * pitch_of(words.sizes[0], SECOND))
+    return words.rule + max(lines + look().type.grow(14), button.down)
+
+
 def words_of(view: SpokenView, fullness: Fullness, width: float) -> Words:
     """Where the large words of a view and what belongs to them stand in a width."""
     scale = look().type
@@ -155,7 +173,7 @@ def _columns(
 
 def _leading(text: str, sizes: tuple[int, ...], width: float, most_lines: int) -> Fitted:
     """As many whole sentences from the start as fit into so many lines; at least one."""
-    sentences = text.replace(". ", ".\n").split("\n")
+    sentences = re.split("(?<=[.?!]) ", text)
     for count in range(len(sentences), 0, -1):
         fitted = fit(" ".join(sentences[:count]), sizes, SECOND, width, most_lines)
         if len(fitted.lines) <= most_lines or count == 1:

@@ -114,6 +114,31 @@ class Seen(QObject):
         return False
 
 
+@pytest.mark.parametrize("scene", ["marsh", "quay", "fell"])
+def test_nothing_moves_when_the_plan_comes_after_the_bands(window, qtbot, scene: str) -> None:
+    window.resize(1366, 768)
+    page = read_page(window)
+    places = set()
+
+    def note() -> None:
+        QApplication.processEvents()
+        places.add((page.strip.geometry().getRect(), page.canvas.geometry().getRect()))
+
+    window.opener.open_sample(scene)
+    qtbot.waitUntil(lambda: bool(window.reader.readings), timeout=30_000)
+    qtbot.waitUntil(lambda: page.status.geometry().isValid() and not page.strip.isHidden())
+    assert window.planner.plan is None
+    page._steady_strip(window.reader.readings, page._wording)
+    note()
+    wait_until_still(window, qtbot)
+    qtbot.waitUntil(lambda: window.planner.plan is not None and not window.planner.working)
+    note()
+    # The words of the plan are longer than what was said before it.
+    assert any(page._tonings(window.reader.readings))
+    assert len({strip[3] for strip, _ in places}) == 1
+    assert len(places) == 1
+
+
 def test_a_drag_that_ends_where_it_began_leaves_no_step(sky_window, qtbot) -> None:
     page, document = read_page(sky_window), sky_window.document
     before, start = document.study, at(page, document.study.bands.lines[0])
