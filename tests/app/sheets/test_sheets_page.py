@@ -183,12 +183,19 @@ def test_over_the_sky_a_photo_is_dropped(page, window, qtbot, sheet_file) -> Non
     assert window.document.study.sheets == (None, None)
 
 
-def test_a_pasted_picture_becomes_the_first_missing_sheet(page, window, qtbot) -> None:
+@pytest.fixture
+def clipboard(qapp):
+    """Empty afterwards: what Python put there must not outlive Python."""
+    yield QGuiApplication.clipboard()
+    QGuiApplication.clipboard().clear()
+
+
+def test_a_pasted_picture_becomes_the_first_missing_sheet(page, window, qtbot, clipboard) -> None:
     image = QImage.fromData(painted().jpeg)
     assert not image.isNull()
     mime = QMimeData()
     mime.setImageData(image)
-    QGuiApplication.clipboard().setMimeData(mime)
+    clipboard.setMimeData(mime)
     photo = window.document.study.photo
     for index in (0, 1):
         with qtbot.waitSignal(page.adder.added, timeout=20_000):
