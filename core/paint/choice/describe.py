@@ -8,7 +8,7 @@ from core.colour import delta_E_2000
 from core.paint.box.box import Box
 from core.paint.choice.blues import is_blue, is_orange
 from core.paint.choice.classroom import Built
-from core.paint.choice.faults import faults_of, greatest_fault, too_hue
+from core.paint.choice.faults import found_faults, greatest_fault
 from core.paint.mixture.mix import Mix
 from core.paint.mixture.shortfall import leans_towards, shortfall, verdict
 from core.paint.mixture.strength import strength_of
@@ -43,11 +43,11 @@ def describe(
     difference = float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
     short = shortfall(colour, target)
     told = verdict(difference)
-    faults, too = faults_of(short, mix), too_hue(short, target)
+    faults, too = found_faults(short, mix, target)
     if told == "matches":
         faults, too = (), None  # a match has no complaint
     elif not faults and too is None:
-        faults, too = greatest_fault(short, target)
+        faults, too = greatest_fault(short, colour, target)
     return PlannedMix(
         kind,
         mix,

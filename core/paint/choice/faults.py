@@ -11,6 +11,7 @@ from core.colour import delta_E_2000
 from core.paint.box.box import Box
 from core.paint.mixture.mix import Mix, mix_of_known_colour
 from core.paint.mixture.shortfall import (
+    MAIN_HUES,
     Fault,
     MainHue,
     Shortfall,
@@ -22,7 +23,7 @@ from core.paint.pigment.catalogue import Group, Paint
 from core.paint.pigment.measured import FULL_LOAD_ML
 from core.paint.search.refine import refine
 from core.reading.quality import Verdict
-from core.reading.reading import ColourReading
+from core.reading.reading import ColourReading, read_colour
 
 TOUCHY_DELTA_E = 6.0
 """A change by one part beyond this is more than a class will overlook."""
@@ -32,6 +33,9 @@ PART_PRICE = 0.1
 
 HUE_SEEN, VALUE_SEEN, CHROMA_SEEN = 3.0, 0.4, 1.0
 """From here a fault is named: CIELAB units of hue, Munsell value, Munsell chroma."""
+
+_STRONG, _MIDDLE_L = 20.0, 60.0
+"""CIELAB chroma and lightness of a colour that has a hue beyond doubt."""
 
 
 @dataclass(frozen=True)
@@ -129,14 +133,14 @@ def make_best(
 def judge(box: Box, paint: Paint, mix: Mix, target: ColourReading) -> PaintCompared:
     """Say what a mix lacks, and how it bears one part too much of a paint."""
     difference = float(delta_E_2000(np.array(mix.Lab), np.array(target.Lab)))
-    short = shortfall(mix.colour, target)
+    faults, too = found_faults(shortfall(mix.colour, target), mix, target)
     return PaintCompared(
         paint.key,
         mix,
         difference,
         verdict(difference),
-        faults_of(short, mix),
-        too_hue(short, target),
+        faults,
+        too,
         one_part_more(box, mix, paint.key),
     )
 
@@ -156,22 +160,57 @@ def faults_of(short: Shortfall, mix: Mix) -> tuple[Fault, ...]:
     return tuple(faults)
 
 
-def too_hue(short: Shortfall, target: ColourReading) -> MainHue | None:
+def too_hue(short: Shortfall, mix: ColourReading, band: ColourReading) -> MainHue | None:
     """The main hue a mix errs towards, when the eye would notice."""
-    if short.hue_deg is None or abs(short.hue_Lab) < HUE_SEEN or target.hue.wheel_deg is None:
+    if abs(short.hue_Lab) < HUE_SEEN:
         return None
-    return leans_towards(target.hue.wheel_deg, short.hue_deg)
+    return errs_towards(short, mix, band)
+
+
+def errs_towards(short: Shortfall, mix: ColourReading, band: ColourReading) -> MainHue | None:
+    """The main hue a mix goes towards from its band, however little; None where it goes nowhere.
+
+    A near neutral has hardly a hue that could turn: there it is the hue of the step from one to
+    the other.
+    """
+    place, turned = band.hue.wheel_deg, short.hue_deg
+    if band.hue.family is not None and place is not None and turned is not None:
+        return leans_towards(place, turned)
+    step = np.subtract(mix.Lab, band.Lab)[1:]
+    length = float(np.hypot(*step))
+    if length == 0.0:
+        return None
+    a, b = (step * _STRONG / length).tolist()
+    deg = read_colour((_MIDDLE_L, a, b)).hue.wheel_deg
+    return None if deg is None else MAIN_HUES[round(deg / 60) % 6]
+
+
+def found_faults(
+    short: Shortfall, mix: Mix, band: ColourReading
+) -> tuple[tuple[Fault, ...], MainHue | None]:
+    """What the eye would notice: faults of value and intensity, and the hue the mix errs towards.
+
+    A near neutral that is "too intense" has become some colour: that one is named instead.
+    """
+    faults, too = faults_of(short, mix), too_hue(short, mix.colour, band)
+    if too is None and band.hue.family is None and "too intense" in faults:
+        too = errs_towards(short, mix.colour, band)
+    if too is not None and band.hue.family is None:
+        faults = tuple(fault for fault in faults if fault != "too intense")
+    return faults, too
 
 
 def greatest_fault(
-    short: Shortfall, target: ColourReading
+    short: Shortfall, mix: ColourReading, band: ColourReading
 ) -> tuple[tuple[Fault, ...], MainHue | None]:
     """The one thing to name where a mix is off though nothing in it stands out: fault and hue."""
     hue = abs(short.hue_Lab) / HUE_SEEN
     value, chroma = abs(short.value) / VALUE_SEEN, abs(short.chroma) / CHROMA_SEEN
-    turned, place = short.hue_deg, target.hue.wheel_deg
-    if turned is not None and place is not None and hue > max(value, chroma):
-        return (), leans_towards(place, turned)
+    neutral = band.hue.family is None
+    if hue > max(value, chroma) or (neutral and short.chroma > 0 and chroma > value):
+        towards = errs_towards(short, mix, band)
+        if towards is not None:
+            return (), towards
     if value > chroma:
         return ("too light" if short.value > 0 else "too dark",), None
     return ("too intense" if short.chroma > 0 else "too dull",), None

@@ -52,7 +52,10 @@ def _shortfall_pieces(planned: PlannedMix) -> list[tuple[str, bool]]:
         )
         pieces.append((_more_fault(fault), abs(size) < limit and planned.verdict != "off"))
     if planned.too is not None:
-        pieces.append((_more_hue(planned.too), abs(short.hue_Lab) < CLEARLY_HUE))
+        # Of a near neutral the hue stands for its intensity too.
+        told = {"too dull", "too intense"} & set(planned.faults)
+        little = abs(short.hue_Lab) < CLEARLY_HUE and (told or abs(short.chroma) < CLEARLY_CHROMA)
+        pieces.append((_more_hue(planned.too), bool(little)))
     return pieces
 
 

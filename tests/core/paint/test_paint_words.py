@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 
+import numpy as np
 import pytest
 from paint_tools import bands, colour, lab, sky_plan
 
 import sample_scenes
 from core.paint.box.box import SPLIT_PRIMARY, THIRTEEN, TWELVE_PAN
 from core.paint.choice.describe import describe, oddities
-from core.paint.mixture.mix import make_mix
+from core.paint.mixture.mix import make_mix, mix_of_known_colour
 from core.paint.plan import plan_mixes
 from core.paint.planned import Alternative
 from core.paint.reasons import Reason
@@ -35,6 +36,7 @@ from core.paint.words.plan import (
     water_text,
 )
 from core.paint.words.tone import toners_text
+from core.reading.reading import read_colour
 from core.words.lists import listed, sentence_case
 from core.words.verdicts import verdict_word
 
@@ -168,3 +170,49 @@ def test_a_closest_mix_says_what_is_odd(parts, steerable, says):
     text = closest_text(TWELVE_PAN, describe(TWELVE_PAN, ODD[4], "closest", found, why=why))
     assert text.startswith("Closer: ")
     assert (says in text) if says else (", but" not in text)
+
+
+@pytest.mark.parametrize("L", [45.0, 65.0, 85.0])
+@pytest.mark.parametrize(
+    ("step", "word"),
+    [
+        ((-4.0, 0.6), "greener"),
+        ((4.2, 1.0), "redder"),
+        ((-0.6, -4.4), "bluer"),
+        ((0.2, 5.2), "yellower"),
+    ],
+)
+@pytest.mark.parametrize("start", [(0.0, 0.0), (0.9, -0.8), (-1.0, 1.2)])
+def test_a_grey_that_leans_is_said_to_lean(
+    L: float, step: tuple[float, float], word: str, start: tuple[float, float]
+) -> None:
+    """Not "a little more intense": the hue a near neutral goes towards is what is seen.
+
+    The directions of red, yellow, green and blue in CIELAB: ISO/CIE 11664-4, a* redness against
+    greenness and b* yellowness against blueness.
+    """
+    band = read_colour((L, *start))
+    lab = (L, start[0] + step[0], start[1] + step[1])
+    mix = mix_of_known_colour(TWELVE_PAN, {"ultramarine": 1}, 0.01, lab)
+    described = describe(TWELVE_PAN, band, "teacher", mix)
+    assert described.verdict != "matches"
+    assert word in shortfall_text(described)
+    assert "intense" not in shortfall_text(described)
+
+
+def test_no_intensity_is_named_that_is_not_seen() -> None:
+    """Over near neutrals and small differences: less than half a step of chroma is no fault."""
+    rng = np.random.default_rng(7)
+    named = seen = 0
+    for _ in range(400):
+        L, C, h = rng.uniform(35, 92), rng.uniform(0, 6), rng.uniform(0, 2 * np.pi)
+        band = read_colour((L, C * np.cos(h), C * np.sin(h)))
+        step = rng.normal(0, 1, 3)
+        lab = tuple((np.array(band.Lab) + step * (5.0 / np.linalg.norm(step))).tolist())
+        mix = mix_of_known_colour(TWELVE_PAN, {"ultramarine": 1}, 0.01, lab)
+        described = describe(TWELVE_PAN, band, "teacher", mix)
+        if abs(described.falls_short.chroma) < 0.5 and described.verdict != "matches":
+            seen += 1
+            named += bool({"too dull", "too intense"} & set(described.faults))
+    assert seen > 50
+    assert named <= 0.01 * seen
