@@ -190,13 +190,13 @@ def found_faults(
 ) -> tuple[tuple[Fault, ...], MainHue | None]:
     """What the eye would notice: faults of value and intensity, and the hue the mix errs towards.
 
-    A near neutral that is "too intense" has become some colour: that one is named instead.
+    A near neutral has hardly an intensity: the colour it has become is named instead.
     """
     faults, too = faults_of(short, mix), too_hue(short, mix.colour, band)
     if too is None and band.hue.family is None and "too intense" in faults:
         too = errs_towards(short, mix.colour, band)
     if too is not None and band.hue.family is None:
-        faults = tuple(fault for fault in faults if fault != "too intense")
+        faults = tuple(fault for fault in faults if fault not in ("too intense", "too dull"))
     return faults, too
 
 
