@@ -15,9 +15,9 @@ from app.look.icons import paint_icon
 from app.look.type import CHOSEN, FIRST, SECOND
 from core.i18n import translate
 from core.reading.quality import Outcome
+from core.sheet.findings.change import change_word
 from core.sheet.findings.words import quality_word
 from core.sheet.result import Change
-from core.words.verdicts import outcome_word
 
 _ICONS = {"improved": "check", "worse": "arrow_left", "stayed": "minus"}
 # Shares of the width: what, on sheet 1, on sheet 2, the outcome.
@@ -44,7 +44,7 @@ def change_lines(change: Change) -> tuple[ChangeLine, ...]:
             what = translate("sheets page", "{letter} {quality}").format(
                 letter=row.letter, quality=what
             )
-        word = outcome_word(row.outcome)
+        word = change_word(row)
         lines.append(ChangeLine(what, row.before, row.after, row.outcome, word))
     return tuple(lines)
 

@@ -9,6 +9,7 @@ from core.cli.report import Report
 from core.i18n import translate
 from core.photo import Photo
 from core.reading.quality import QUALITIES
+from core.sheet.findings.change import change_word
 from core.sheet.findings.findings import CAUSES
 from core.sheet.findings.scores import nearest_meaning
 from core.sheet.findings.words import line_remark, quality_word, short_remark
@@ -18,7 +19,6 @@ from core.sheet.result import (
     SheetCheck,
 )
 from core.words.lists import sentence_case
-from core.words.verdicts import outcome_word
 
 
 @dataclass(frozen=True)
@@ -160,7 +160,7 @@ def _change_rows(change: Change) -> list[tuple[str, ...]]:
                 quality_word(row.about),
                 row.before,
                 row.after,
-                outcome_word(row.outcome),
+                change_word(row),
             )
         )
     return rows

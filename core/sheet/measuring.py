@@ -12,7 +12,11 @@ from typing import Literal
 from core.reading.quality import ColourQuality, Verdict
 from core.reading.reading import BandReading
 
-"""What became of something on the second sheet."""
+VALUE_STEP = 0.5
+"""Munsell value steps that still match; twice that is close."""
+CHROMA_STEP = 1.0
+"""The same of Munsell chroma."""
+
 Corner = Literal["top left", "top right", "bottom right", "bottom left"]
 
 

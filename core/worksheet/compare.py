@@ -138,9 +138,24 @@ def change_sentence(change: Change | None) -> str:
     """Whether what was named on the first sheet changed on the second; empty if it is not known."""
     if change is None or change.intended is None:
         return ""
-    counted = change.intended in ("edges", "blooms")
-    sentence = _worked_template(change.worked, counted)
+    if change.intended == "edges":
+        sentence = _edges_template(change.worked)
+    else:
+        sentence = _worked_template(change.worked, counted=change.intended == "blooms")
     return sentence.format(thing=quality_word(change.intended))
+
+
+def _edges_template(worked: Outcome | None) -> str:
+    """Hard edges are compared by their length, not by their number."""
+    match worked:
+        case "improved":
+            return translate("worksheet", "You set out to change {thing}: they are shorter in all.")
+        case "worse":
+            return translate("worksheet", "You set out to change {thing}: they are longer in all.")
+        case None | "stayed":
+            return _worked_template(worked, counted=False)
+        case _:
+            assert_never(worked)
 
 
 def _worked_template(worked: Outcome | None, counted: bool) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Literal, assert_never
 
 from core.i18n import translate
 from core.reading.quality import ChangeFirst, Outcome
@@ -11,6 +11,7 @@ from core.sheet.findings.praise import all_is_well
 from core.sheet.findings.words import line_remark, quality_word, short_remark
 from core.sheet.result import BandCheck, Change, ChangeRow, Finding, LineCheck, SheetCheck
 from core.words.lists import listed
+from core.words.verdicts import outcome_word
 
 _LEAST = 0.5
 """Tolerances by which a difference must shrink or grow to count: half of what still matches."""
@@ -41,6 +42,35 @@ def compare_checks(
     if _is_well(first) and _is_well(second):
         return Change(rows, intended, worked, (_challenge(),))
     return Change(rows, intended, worked, tuple(_findings(rows, intended, worked)))
+
+
+def change_word(row: ChangeRow) -> str:
+    """What became of a row, in a word or two beside its two values."""
+    if row.past and row.outcome == "stayed":
+        return translate("sheet", "gone past")
+    if row.about == "edges":
+        return _length_word(row)
+    if row.about == "blooms" and row.outcome != "stayed":
+        fewer = row.outcome == "improved"
+        return translate("sheet", "fewer") if fewer else translate("sheet", "more")
+    if row.outcome == "stayed" and row.before != row.after:
+        return translate("sheet", "about as near")
+    return outcome_word(row.outcome)
+
+
+def _length_word(row: ChangeRow) -> str:
+    """Hard edges are compared by their length: one long one may have become two short ones."""
+    match row.outcome:
+        case "improved":
+            return translate("sheet", "shorter in all")
+        case "worse":
+            return translate("sheet", "longer in all")
+        case "stayed":
+            if row.before == row.after:
+                return outcome_word(row.outcome)
+            return translate("sheet", "as long in all")
+        case _:
+            assert_never(row.outcome)
 
 
 def _is_well(check: SheetCheck) -> bool:
@@ -217,6 +247,8 @@ def _intended(
         text = translate(
             "sheet", "You set out to change the {quality}: it is further from the photo now."
         )
+    elif worked == "stayed" and any(row.outcome == "improved" for row in mine):
+        return Finding(kind, intended, _letters(mine), _mixed_text(intended, mine))
     elif worked == "stayed":
         text = translate("sheet", "You set out to change the {quality}: it measures as before.")
     else:
@@ -224,6 +256,17 @@ def _intended(
             "sheet", "You set out to change the {quality}: whether it did cannot be told."
         )
     return Finding(kind, intended, _letters(mine), text.format(quality=name))
+
+
+def _mixed_text(intended: ChangeFirst, rows: list[ChangeRow]) -> str:
+    """As many came nearer as went further."""
+    nearer = _named([row for row in rows if row.outcome == "improved"])
+    further = _named([row for row in rows if row.outcome == "worse"])
+    text = translate(
+        "sheet",
+        "You set out to change the {quality}: nearer now {nearer}, further now {further}.",
+    )
+    return text.format(quality=quality_word(intended), nearer=nearer, further=further)
 
 
 def _past_text(intended: ChangeFirst, rows: list[ChangeRow]) -> str:

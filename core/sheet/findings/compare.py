@@ -17,11 +17,9 @@ from core.reading.wheel import NEAR_NEUTRAL_CHROMA, wheel_distance
 from core.sheet.findings.strength import at_strength
 from core.sheet.findings.words import remark_of, second_remark
 from core.sheet.match.pairing import like_with_like
+from core.sheet.measuring import CHROMA_STEP, VALUE_STEP
 from core.sheet.result import BandCheck, Difference, SecondCheck
 
-VALUE_STEP = 0.5
-"""Munsell value steps that still match; twice that is close."""
-CHROMA_STEP = 1.0
 HUE_STEP = 15.0
 """Hundred-steps of Munsell hue times chroma that still match: Nickerson 1936 weighs one value
 step as 15/C hue steps, so that a pale colour's hue is judged loosely."""

@@ -13,6 +13,7 @@ from core.sheet.findings.advice_washes import few_washes, missing_step
 from core.sheet.findings.facts import Facts, facts_of
 from core.sheet.findings.planned import Planned
 from core.sheet.findings.praise import all_is_well, praise_of
+from core.sheet.findings.strength import hardly_shows
 from core.sheet.result import Finding, SheetCheck
 
 MOST = 5
@@ -54,6 +55,13 @@ def findings_of(facts: Facts) -> tuple[Finding, ...]:
     if not steps and not all_is_well(facts):
         text = translate("sheet", "Nothing else stands out.")
         return (*found, Finding("note", "sky", (), text))
+    if not steps and hardly_shows(facts.bands):
+        text = translate(
+            "sheet",
+            "The photo's sky is nearly white: whether the washes have a little too much paint or "
+            "too little, a picture hardly shows.",
+        )
+        return (*found, Finding("note", "value", (), text))
     return found[:MOST]
 
 

@@ -18,6 +18,7 @@ from core.colour.lab import Lab_to_XYZ, XYZ_to_linear
 from core.colour.working_space import Floats
 from core.reading.reading import BandReading, ColourReading, read_colour
 from core.sheet.match.pairing import like_with_like
+from core.sheet.measuring import CHROMA_STEP, VALUE_STEP
 from core.sheet.result import BandCheck, Strength
 
 TOO_PALE, TOO_STRONG = 0.84, 1.2
@@ -28,8 +29,10 @@ _EXPLAINED = 0.65  # what the strength must leave of the difference, as a share
 _CHROMAS = np.exp(np.linspace(np.log(0.3), np.log(2.0), 25))[:, None, None]
 _BETTER = 1.0  # dE00 by which paint greyed or purer throughout must not explain it better
 _FLOOR = 3.0  # dE00 that no sheet falls below: so much remains of a good explanation
-_SAME_WAY = 0.6  # of the bands that differ at all
+_SAME_WAY = 0.6  # of the bands that so much paint would change
 _DIFFERS = 0.25  # value steps
+_LIGHTNESS = 10.0  # of CIELAB to a value step, near enough
+_SEEN_IN = 0.4  # of the bands that would show it
 
 
 def strength_of(wanted: tuple[BandReading, ...], found: tuple[BandReading, ...]) -> Strength:
@@ -56,9 +59,10 @@ def strength_of(wanted: tuple[BandReading, ...], found: tuple[BandReading, ...])
     greyed = float(np.minimum(delta_E_2000(duller, sheet[None]), 25.0).mean(axis=1).min())
     explains = apart[best] <= min(max(_EXPLAINED * plain, _FLOOR), greyed + _BETTER)
     steps = np.array([b.munsell.value - a.munsell.value for a, b in pairs])
-    differ = np.abs(steps) > _DIFFERS
-    way = steps > 0 if share < 1 else steps < 0
-    same = bool(differ.any()) and float((way & differ).sum()) >= _SAME_WAY * len(pairs)
+    way = steps > _DIFFERS if share < 1 else steps < -_DIFFERS
+    # What is nearly white, or nearly black, hardly shows how much paint is in it.
+    shows = np.abs(tried[best, :, 0] - aims[:, 0]) > _LIGHTNESS * _DIFFERS
+    same = bool(way.any()) and float((way & shows).sum()) >= _SAME_WAY * float(shows.sum())
     return Strength(share, bool(explains) and same)
 
 
@@ -109,5 +113,23 @@ def reading_at(reading: BandReading, share: float) -> BandReading:
 
 def is_seen(strength: Strength, bands: tuple[BandCheck, ...]) -> bool:
     """Whether so many bands differ in value or intensity that the strength is worth a word."""
+    if not strength.told:
+        return False
     off = [band for band in bands if max(band.value_gap or 0.0, band.intensity_gap or 0.0) > 1]
-    return strength.told and len(off) >= max(1, round(0.4 * len(bands)))
+    shows = [band for band in bands if _would_show(band.reference.colour, strength.share)]
+    return len(off) >= max(1, round(_SEEN_IN * len(shows)))
+
+
+def hardly_shows(bands: tuple[BandCheck, ...]) -> bool:
+    """Whether the photo is so pale that half the paint, or twice as much, would still match."""
+    colours = [band.reference.colour for band in bands]
+    return not any(_would_show(colour, share) for colour in colours for share in (0.5, 2.0))
+
+
+def _would_show(colour: ColourReading | None, share: float) -> bool:
+    """Whether so many times its paint takes a colour further than what still matches."""
+    if colour is None:
+        return False
+    other = at_strength(colour, share).munsell
+    steps = abs(other.value - colour.munsell.value) / VALUE_STEP
+    return max(steps, abs(other.chroma - colour.munsell.chroma) / CHROMA_STEP) > 1
