@@ -121,7 +121,7 @@ class MixRows(QScrollArea):
             self.meeting.set_view(meeting)
         self.detail.setVisible(detail is not None and not chosen % 2)
         self.meeting.setVisible(meeting is not None)
-        if chosen < len(self.heads) and self.detail.isVisibleTo(self):
+        if chosen < len(self.heads) and not self.detail.isHidden():
             QWidget.setTabOrder(self.heads[chosen], self.detail.stages)
         self._lay_out(slide=opening)
 
@@ -185,7 +185,7 @@ class MixRows(QScrollArea):
 
     def _opened(self) -> RowDetail | None:
         for detail in (self.detail, self.meeting):
-            if detail.isVisibleTo(self):
+            if not detail.isHidden():  # its drawer is hidden while there is nothing to open
                 return detail
         return None
 

@@ -33,10 +33,13 @@ class SheetBoard(QWidget):
         Somebody pressed a band in one of the pictures.
     corners_asked(index: int)
         A sheet was pressed twice.
+    moved()
+        The pictures have other places now: what stands below follows them.
     """
 
     band_chosen = Signal(int)
     corners_asked = Signal(int)
+    moved = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -115,6 +118,7 @@ class SheetBoard(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._arrange()
+        self.moved.emit()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         band = self._band_at(event.position().x(), event.position().y())

@@ -170,8 +170,10 @@ class SheetsPage(Page):
             ):
                 speaker.asked.connect(self.ask)
             self.columns[index].bands.band_chosen.connect(self.choose)
+        self._lefts: list[float] = []
         self.board.band_chosen.connect(self.choose)
         self.board.corners_asked.connect(self.set_corners)
+        self.board.moved.connect(self._follow_board)
         self.findings.chosen.connect(self.show_findings)
         self.findings.show_asked.connect(lambda: self._show_measured(True))
         self.findings.score_asked.connect(lambda: self.page_wanted.emit("worksheet"))
@@ -290,9 +292,15 @@ class SheetsPage(Page):
             nothing=not any(study.sheets),
         )
         pictures = self.board.shape.pictures
+        self._lefts = [picture.left() for picture in pictures]
         room = self.width() - pictures[-1].left() - INSIDE
-        self.teach.arrange([picture.left() for picture in pictures], room)
+        self.teach.arrange(self._lefts, room)
         self.lower_part.arrange([self.board.column(index).left() - badge for index in INDEXES])
+
+    def _follow_board(self) -> None:
+        """The board was laid out only now, as it was hidden: what is below stands under it."""
+        if [picture.left() for picture in self.board.shape.pictures] != self._lefts:
+            self._show_lower()
 
     def _planned(self) -> Planned:
         """What the sheets were painted by, as far as it is planned by now."""
