@@ -90,6 +90,9 @@ class ClassSetPage(Page):
         self.bring = EdgeButton(translate("class set page", "Bring in pictures"), "plus", self)
         self.print_button = EdgeButton(translate("class set page", "Print"), "print", self)
         self._texts = {each: each.text() for each in (self.bring, self.print_button)}
+        for each, text in self._texts.items():
+            each.setAccessibleName(text)
+        self._widths: dict[EdgeButton, tuple[int, int]] = {}
         self.stack = QStackedWidget(self)
         self.empty = EmptyState("", "", "", "plus", self.stack)
         self.stack.addWidget(self.empty)
@@ -333,14 +336,28 @@ class ClassSetPage(Page):
         self.second.setVisible(self.progress.isHidden())
         self._make_room()
 
+    def _measure(self) -> None:
+        """How wide the buttons are with their words and without: asked once a style, as every
+        text that is set lays the row out anew."""
+        self._widths = {}
+        for button, text in self._texts.items():
+            now = button.text()
+            button.setText(text)
+            whole = button.sizeHint().width()
+            button.setText("")
+            self._widths[button] = (whole, button.sizeHint().width())
+            button.setText(now)
+
     def _fit(self) -> None:
         self._head.setFixedHeight(look().type.grow(53))
         self._rule.setStyleSheet(f"background: {look().theme.rule};")
+        self._measure()
 
     # Qt
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        self._measure()
         self._make_room()
 
     def changeEvent(self, event: object) -> None:
@@ -352,19 +369,19 @@ class ClassSetPage(Page):
     def _make_room(self) -> None:
         """With large text or long words the buttons keep their icons alone; then progress takes
         the place of how the class stands."""
-        for button, text in self._texts.items():
-            button.setText(text)
-            button.setAccessibleName(text)
         working = not self.progress.isHidden()
         least = self.choice.sizeHint().width() + 2 * MARGIN + 5 * GROUP
         beside = self.progress.least_width() if working else look().type.grow(260)
         room = self.width() - least - beside - self.line.sizeHint().width()
+        buttons = sum(whole for whole, _ in self._widths.values())
         for button in (self.print_button, self.bring):
-            wanted = sum(each.sizeHint().width() for each in self._texts)
-            if wanted > room:
-                button.setText("")
-                button.setToolTip(self._texts[button])
-        buttons = sum(each.sizeHint().width() for each in self._texts)
+            whole, icon = self._widths[button]
+            narrow = buttons > room
+            text = "" if narrow else self._texts[button]
+            buttons -= whole - icon if narrow else 0
+            if button.text() != text:
+                button.setText(text)
+                button.setToolTip(self._texts[button] if narrow else "")
         self.line.setVisible(not working or buttons <= room)
         self._row.activate()
         shown = self.second.fontMetrics().elidedText(

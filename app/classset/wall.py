@@ -8,9 +8,18 @@ from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
-from app.drawing.classset.wall import WallShape, WallView, paint_wall, wall_shape
+from app.drawing.classset.wall import (
+    WallShape,
+    WallView,
+    changed_students,
+    paint_wall,
+    wall_shape,
+)
 from app.look.theme import WALL
 from core.i18n import translate
+
+_MOST_PARTS = 4
+"""So many places are drawn one by one; more of them as a whole."""
 
 
 class PinUpWall(QAbstractScrollArea):
@@ -52,13 +61,21 @@ class PinUpWall(QAbstractScrollArea):
 
     def set_view(self, view: WallView) -> None:
         """Show another wall; the place stays."""
-        before, self._view = self._view, view
+        before, self._view, shape = self._view, view, self._shape
         self._fit()
         if view.chosen is not None:
             self.setAccessibleDescription(self._spoken(view.chosen))
             if view.chosen != before.chosen:
                 self._bring_in_sight(view.chosen)
-        self.viewport().update()
+        changed = changed_students(before, view) if shape == self._shape else None
+        if changed is None:
+            self.viewport().update()
+            return
+        # A letter of a mark changes one student at most: the other forty paintings stay.
+        top = self.verticalScrollBar().value()
+        for number in changed:
+            place = self._shape.around(number).translated(0, -top)
+            self.viewport().update(place.toAlignedRect())
 
     def _spoken(self, number: int) -> str:
         student = self._view.students[number]
@@ -134,9 +151,13 @@ class PinUpWall(QAbstractScrollArea):
         painter = QPainter(self.viewport())
         painter.fillRect(event.rect(), QColor(WALL))
         painter.translate(0, -top)
-        visible = QRectF(QRect(event.rect())).translated(0, top)
         whole = QRectF(0, 0, self.viewport().width(), self._shape.height)
-        paint_wall(painter, whole, self._view, self._shape, visible)
+        # The stubs do not say that a region can be walked through.
+        parts: list[QRect] = list(event.region())  # type: ignore[call-overload]
+        for part in parts if len(parts) <= _MOST_PARTS else [event.rect()]:
+            visible = QRectF(QRect(part)).translated(0, top)
+            painter.setClipRect(visible)
+            paint_wall(painter, whole, self._view, self._shape, visible)
         painter.end()
 
     def changeEvent(self, event: QEvent) -> None:

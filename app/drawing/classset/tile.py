@@ -38,6 +38,15 @@ class TileView:
     proposed: bool = False
 
 
+def same_tile(one: TileView, other: TileView) -> bool:
+    """Whether both are drawn alike."""
+    return one.picture is other.picture and (one.word, one.lit, one.proposed) == (
+        other.word,
+        other.lit,
+        other.proposed,
+    )
+
+
 def paint_tile(painter: QPainter, rect: QRectF, view: TileView, size: float) -> None:
     """Draw a tile; `size` is that of its word."""
     ratio = painter.device().devicePixelRatio() if painter.device() is not None else 1.0

@@ -11,7 +11,7 @@ from typing import Final
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
-from app.drawing.classset.tile import TileView, paint_tile
+from app.drawing.classset.tile import TileView, paint_tile, same_tile
 from app.drawing.ink import BLACK, CHOSEN, WHITE, draw_text, kept, text_size
 from app.drawing.marks import TagView, paint_tag, tag_width
 from app.look.icons import paint_icon
@@ -22,6 +22,9 @@ LEAST_TILE: Final = 112
 # In pixels at 100 % text: letters left of the photo, ticks left of a student, between two sheets,
 # the code above, between rows, margins.
 _LETTERS, _TICKS, _BETWEEN, _LABEL, _GAP, _MARGIN = 34.0, 20.0, 4.0, 24.0, 10.0, 20.0
+
+_RING: Final = 12.0
+"""Pixels around a student that the frame of the chosen one and the ticks reach."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -118,6 +121,15 @@ class WallShape:
         both = self.sheet(number, 0).united(self.sheet(number, 1))
         return both.adjusted(0, -_LABEL * self.grow, 0, 0)
 
+    def around(self, number: int) -> QRectF:
+        """All that is drawn of a student: the ticks on the left, the ring of the chosen one."""
+        return self.student(number).adjusted(-_RING, -_RING, _RING, _RING)
+
+    def beside(self, row: int) -> QRectF:
+        """The photo of a row with its letters and the word above."""
+        photo = self.photo(row)
+        return photo.adjusted(-photo.left(), -_LABEL * self.grow, 0, 0)
+
     def student_at(self, at: QPointF, count: int) -> int | None:
         """The student at a place."""
         for number in range(count):
@@ -147,10 +159,32 @@ def wall_shape(view: WallView, width: float) -> WallShape:
     return WallShape(columns, (across, tall), left, pitch_x, pitch_y, grow, rows)
 
 
+def changed_students(before: WallView, after: WallView) -> tuple[int, ...] | None:
+    """The students who are drawn otherwise; None where more is than they."""
+    if not same_tile(before.photo, after.photo) or _frame(before) != _frame(after):
+        return None
+    pairs = zip(before.students, after.students, strict=True)
+    changed = {number for number, (one, other) in enumerate(pairs) if not _same(one, other)}
+    if before.chosen != after.chosen:
+        changed |= {one for one in (before.chosen, after.chosen) if one is not None}
+    return tuple(sorted(changed))
+
+
+def _frame(view: WallView) -> tuple[object, ...]:
+    size = (view.text, view.grow, view.aspect)
+    return (view.photo_word, view.letters, view.edges, len(view.students), *size)
+
+
+def _same(one: StudentView, other: StudentView) -> bool:
+    tiles = zip(one.tiles, other.tiles, strict=True)
+    words = (one.code, one.tag, one.done) == (other.code, other.tag, other.done)
+    return words and all(same_tile(a, b) for a, b in tiles)
+
+
 def paint_wall(
     painter: QPainter, rect: QRectF, view: WallView, shape: WallShape, visible: QRectF
 ) -> None:
-    """Draw the rows that are to be seen.
+    """Draw what is to be seen.
 
     Parameters
     ----------
@@ -163,10 +197,12 @@ def paint_wall(
         first = max(0, int(visible.top() // shape.pitch_y))
         last = min(shape.rows, int(visible.bottom() // shape.pitch_y) + 1)
         for row in range(first, last):
-            _paint_photo(painter, view, shape, row)
+            if shape.beside(row).intersects(visible):
+                _paint_photo(painter, view, shape, row)
             begin = row * shape.columns
             for number in range(begin, min(begin + shape.columns, len(view.students))):
-                _paint_student(painter, view, shape, number)
+                if shape.around(number).intersects(visible):
+                    _paint_student(painter, view, shape, number)
 
 
 def _paint_photo(painter: QPainter, view: WallView, shape: WallShape, row: int) -> None:
