@@ -24,6 +24,10 @@ from core.i18n import translate
 
 _TOP = 40
 _END = 10
+_BAR = 14
+"""Width of a scroll bar."""
+_LEAST_OPEN = 104
+"""Of an open row that is scrolled by itself, before text grows."""
 
 
 @dataclass(frozen=True)
@@ -70,12 +74,12 @@ class MixRows(QScrollArea):
         self.setWidget(self._inside)
         self.setAccessibleName(translate("mix page", "Mix for each band, top to bottom"))
         self.heads: list[RowHead] = []
-        self._drawer = QWidget(self._inside)
-        self.detail = BandDetail(self._drawer)
-        self.meeting = MeetingDetail(self._drawer)
+        self._drawer = _Drawer(self._inside)
+        self.detail = BandDetail(self._drawer.shelf)
+        self.meeting = MeetingDetail(self._drawer.shelf)
         self.detail.hide()
         self.meeting.hide()
-        self._opens = 0
+        self._opens = self._whole = 0
         self._follows = False
         self._slide = Slide(self)
         self._slide.moved.connect(self._place)
@@ -99,6 +103,8 @@ class MixRows(QScrollArea):
             What it opens, where it is a band with a mix.
         """
         opening = chosen != self._chosen and self.isVisible()
+        if chosen != self._chosen:
+            self._drawer.verticalScrollBar().setValue(0)
         self._content, self._chosen = content, chosen
         self._match_heads(max(2 * len(content.bands) - 1, 0))
         for number, head in enumerate(self.heads):
@@ -204,6 +210,7 @@ class MixRows(QScrollArea):
         else:
             heights, opens = self._heights(room, available - look().type.grow(_TOP) - _END)
             self._opens = opens
+            self._drawer.set_scrolled(self._whole > opens)
             parts = [(height, 0) for height in heights]
             if self._opened() is not None:
                 parts[self._chosen] = (heights[self._chosen], opens)
@@ -227,7 +234,9 @@ class MixRows(QScrollArea):
             if number == self._chosen and opened is not None:
                 # Uncovered rather than stretched: what it shows is laid out once.
                 self._drawer.setGeometry(wall, end, width - wall, over - end)
-                opened.setGeometry(0, 0, width - wall, self._opens)
+                room = width - wall - (_BAR if self._whole > self._opens else 0)
+                self._drawer.shelf.resize(room, self._whole)
+                opened.setGeometry(0, 0, room, self._whole)
             last = number == len(self.heads) - 1
             beside = number == self._chosen or number + 1 == self._chosen
             head.ruled = not number % 2 and not last and not beside
@@ -247,7 +256,11 @@ class MixRows(QScrollArea):
             self._follows = self._slide.running
 
     def _heights(self, room: int, available: int) -> tuple[list[int], int]:
-        """Heights of the heads and of what the open row opens."""
+        """Heights of the heads and of what the open row opens.
+
+        Where not even lines of one row would fit beside it, it is scrolled by itself: the other
+        bands stay in sight.
+        """
         opened = self._opened()
         least, most = opened.height_for(room) if opened is not None else (0, 0)
         for compact in (False, True):
@@ -257,6 +270,11 @@ class MixRows(QScrollArea):
                     head.compact = compact
             if available >= sum(heights) + least:
                 break
+        else:
+            if opened is not None:
+                self._whole = opened.height_for(room - _BAR)[0]
+                floor = min(look().type.grow(_LEAST_OPEN), self._whole)
+                return heights, max(available - sum(heights), floor)
         closed = [i for i in range(0, len(heights), 2) if not self.heads[i].opened]
         meetings = [
             i
@@ -264,4 +282,28 @@ class MixRows(QScrollArea):
             if isinstance(head, MeetingHead) and head.spoken_of and not head.opened
         ]
         opens = None if opened is None else (least, most)
-        return share_height(heights, closed, meetings, opens, available)
+        heights, self._whole = share_height(heights, closed, meetings, opens, available)
+        return heights, self._whole
+
+
+class _Drawer(QScrollArea):
+    """What a row opens, on a shelf that may be higher than the drawer."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.shelf = QWidget()
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setProperty("ground", "raised")
+        self.setWidget(self.shelf)
+        self.set_scrolled(False)
+
+    def set_scrolled(self, scrolled: bool) -> None:
+        """Whether it has a bar; while it slides open it needs none."""
+        policy = Qt.ScrollBarPolicy
+        self.setVerticalScrollBarPolicy(
+            policy.ScrollBarAlwaysOn if scrolled else policy.ScrollBarAlwaysOff
+        )
+        if not scrolled:
+            self.verticalScrollBar().setValue(0)

@@ -9,6 +9,7 @@ from window_tools import wait_for_plan
 
 import app.widgets.slide
 from app.drawing.mix.meeting import Passage
+from app.look import Look, TypeScale, apply_look
 from app.mix.meeting_head import MeetingHead
 from app.mix.meeting_view import MeetingView
 from app.mix.page import MixPage
@@ -617,7 +618,12 @@ def test_every_size_draws_and_nothing_leaves_its_place(page, qtbot, width, heigh
             page._show_rows()
             window.grab()
             opened = page.rows._opened()
-            assert opened.y() + opened.height() <= page.rows.widget().height()
+            drawer = page.rows._drawer
+            assert drawer.y() + drawer.height() <= page.rows.widget().height()
+            # Higher than its drawer it is scrolled there, to its very end.
+            assert opened.y() + opened.height() <= drawer.shelf.height()
+            hidden = drawer.shelf.height() - drawer.viewport().height()
+            assert drawer.verticalScrollBar().maximum() == max(hidden, 0)
             assert opened.height() >= opened.height_for(opened.width())[0]
     for first, second in zip(page.rows.heads, page.rows.heads[1:], strict=False):
         assert first.y() + first.height() <= second.y()
@@ -715,3 +721,29 @@ def test_how_wet_paint_looks_is_the_class_s_to_say(sky_window, qtbot):
     document.stack.undo()
     assert choices["A quarter of a step"].isChecked()
     assert page.drying.action in page.actions_for("edit")
+
+
+def test_all_bands_stay_in_sight_beside_the_open_row_in_large_text(window, qtbot, qapp) -> None:
+    """At 150 % in a window of 1366 x 768: a line of each, and the open row scrolled by itself."""
+    apply_look(qapp, Look(type=TypeScale(1.5)))
+    window.resize(1366, 768)
+    window.opener.open_sample("dusk")
+    window.show_page(1)
+    rows = window.page("mix").rows
+    qtbot.waitUntil(lambda: bool(rows.heads) and not window.planner.working, timeout=30_000)
+    seen = rows.viewport().height()
+    for chosen in range(0, len(rows.heads), 2):
+        rows.row_chosen.emit(chosen)
+        qtbot.waitUntil(lambda: not rows._slide.running)
+        QApplication.processEvents()
+        places = [head.mapTo(rows.viewport(), QPoint(0, 0)).y() for head in rows.heads[::2]]
+        ends = [y + head.height() for y, head in zip(places, rows.heads[::2], strict=True)]
+        assert min(places) >= 0
+        assert max(ends) <= seen
+        # Nothing of what it opens is lost: the drawer's bar reaches its end.
+        bar = rows._drawer.verticalScrollBar()
+        bar.setValue(bar.maximum())
+        detail = rows.detail
+        foot = detail.mapTo(rows._drawer.viewport(), QPoint(0, detail.height())).y()
+        assert foot <= rows._drawer.viewport().height() + 1
+        assert detail.height() >= detail.height_for(detail.width())[0]
