@@ -8019,6 +8019,14 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>No destaca nada más.</translation>
     </message>
     <message>
+        <source>If anything, all of it is a little pale, but a picture hardly shows that.</source>
+        <translation>Si acaso, todo queda un poco pálido, pero una imagen apenas lo muestra.</translation>
+    </message>
+    <message>
+        <source>If anything, all of it is a little strong, but a picture hardly shows that.</source>
+        <translation>Si acaso, todo queda un poco fuerte, pero una imagen apenas lo muestra.</translation>
+    </message>
+    <message>
         <source>No unpainted paper shows around the painting, so its light could not be corrected: colours are judged loosely, left against right not at all.</source>
         <translation>No se ve papel sin pintar alrededor de la pintura, así que no se pudo corregir la luz: los colores se juzgan con margen, e izquierda y derecha no se comparan.</translation>
     </message>

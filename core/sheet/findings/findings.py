@@ -26,6 +26,7 @@ CAUSES = ("tape", "dark", "over-exposed")
 """Notices that may tell why a painting was not found."""
 
 _FEW_STEPS = 2
+_NEAR_ENOUGH = 0.7, 1.45  # times the paint, of which nothing is said where every band matches
 
 
 def findings_of(facts: Facts) -> tuple[Finding, ...]:
@@ -55,14 +56,31 @@ def findings_of(facts: Facts) -> tuple[Finding, ...]:
     if not steps and not all_is_well(facts):
         text = translate("sheet", "Nothing else stands out.")
         return (*found, Finding("note", "sky", (), text))
-    if not steps and hardly_shows(facts.bands):
+    if not steps:
+        return (*found, *(Finding("note", "value", (), text) for text in _hardly_seen(facts)))
+    return found[:MOST]
+
+
+def _hardly_seen(facts: Facts) -> tuple[str, ...]:
+    """Of a sheet that matches: what a picture of so light a sky hardly shows of its strength."""
+    if hardly_shows(facts.bands):
         text = translate(
             "sheet",
             "The photo's sky is nearly white: whether the washes have a little too much paint or "
             "too little, a picture hardly shows.",
         )
-        return (*found, Finding("note", "value", (), text))
-    return found[:MOST]
+        return (text,)
+    if not facts.strength.told or _NEAR_ENOUGH[0] < facts.strength.share < _NEAR_ENOUGH[1]:
+        return ()
+    if facts.strength.share < 1:
+        text = translate(
+            "sheet", "If anything, all of it is a little pale, but a picture hardly shows that."
+        )
+    else:
+        text = translate(
+            "sheet", "If anything, all of it is a little strong, but a picture hardly shows that."
+        )
+    return (text,)
 
 
 def _steps(facts: Facts, room: int) -> list[Finding]:

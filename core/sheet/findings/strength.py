@@ -115,21 +115,27 @@ def is_seen(strength: Strength, bands: tuple[BandCheck, ...]) -> bool:
     """Whether so many bands differ in value or intensity that the strength is worth a word."""
     if not strength.told:
         return False
-    off = [band for band in bands if max(band.value_gap or 0.0, band.intensity_gap or 0.0) > 1]
-    shows = [band for band in bands if _would_show(band.reference.colour, strength.share)]
-    return len(off) >= max(1, round(_SEEN_IN * len(shows)))
+    off = sum(max(band.value_gap or 0.0, band.intensity_gap or 0.0) > 1 for band in bands)
+    off += sum(bool({band.second.value, band.second.intensity} & {"close", "off"})
+               for band in bands if band.second is not None)  # fmt: skip
+    shows = sum(_would_show(colour, strength.share) for colour in _colours(bands))
+    return off >= max(1, round(_SEEN_IN * shows))
+
+
+def _colours(bands: tuple[BandCheck, ...]) -> list[ColourReading]:
+    """The photo's colours, a band's second one too."""
+    found = [band.reference.colour for band in bands]
+    found += [band.reference.second.colour for band in bands if band.reference.second is not None]
+    return [colour for colour in found if colour is not None]
 
 
 def hardly_shows(bands: tuple[BandCheck, ...]) -> bool:
     """Whether the photo is so pale that half the paint, or twice as much, would still match."""
-    colours = [band.reference.colour for band in bands]
-    return not any(_would_show(colour, share) for colour in colours for share in (0.5, 2.0))
+    return not any(_would_show(colour, k) for colour in _colours(bands) for k in (0.5, 2.0))
 
 
-def _would_show(colour: ColourReading | None, share: float) -> bool:
+def _would_show(colour: ColourReading, share: float) -> bool:
     """Whether so many times its paint takes a colour further than what still matches."""
-    if colour is None:
-        return False
     other = at_strength(colour, share).munsell
     steps = abs(other.value - colour.munsell.value) / VALUE_STEP
     return max(steps, abs(other.chroma - colour.munsell.chroma) / CHROMA_STEP) > 1

@@ -11,8 +11,9 @@ from core.sheet.match.likeness import apart_band_by_band, likeness
 from core.sheet.match.order import profile_of
 from core.sheet.match.reference import Reference, side_colours
 
-_BETTER = 0.6  # another way up must be at most this share of the present distance away
-_LEAST_GAIN = 2.5  # and so many working units nearer
+_BETTER = ((0.6, 2.5), (0.35, 1.2))
+"""Another way up must be at most this share of the present distance away, and so many working units
+nearer: a sky of one colour differs little whichever way it lies."""
 _AS_NEAR = 0.5  # working units: this much further away, the way up it is stays the likelier one
 OTHER_SKY = 6.2
 """Working units between the rows, at the strength that suits best, from which another order of
@@ -71,7 +72,8 @@ def judge_orientation(
     like = {turn: likeness(reference.profile, profile) for turn, profile in ways.items()}
     best = min(like, key=lambda turn: like[turn].apart)
     gain = like[0].apart - like[best].apart
-    turn = best if like[best].apart < _BETTER * like[0].apart and gain > _LEAST_GAIN else 0
+    share = like[best].apart / max(like[0].apart, 1e-6)
+    turn = best if any(share < most and gain > least for most, least in _BETTER) else 0
     lines = reference.bands.lines
 
     def by_bands(way: int) -> float:

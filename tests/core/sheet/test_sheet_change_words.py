@@ -9,7 +9,9 @@ import numpy as np
 import pytest
 from test_sheet_harmony import facts_of_shares
 from test_sheet_said import polar, reading_of
+from test_sheet_second import CLOUD, SKY, band
 
+from core.reading.reading import read_colour
 from core.sheet.findings.change import _colour_row, _findings, _together, change_word
 from core.sheet.findings.compare import compare_bands
 from core.sheet.findings.findings import findings_of
@@ -101,3 +103,28 @@ def test_of_a_nearly_white_sky_its_strength_is_said_to_be_hard_to_tell(share):
     said = [f.text for f in findings_of(replace(facts, bands=checks, reference=wanted, lines=()))]
     assert said[-1].startswith("The photo's sky is nearly white")
     assert not any("nearly white" in f.text for f in findings_of(facts))
+
+
+@pytest.mark.parametrize(("share", "said"), [(0.6, "a little pale"), (1.6, "a little strong"),
+                                             (1.1, "")])  # fmt: skip
+def test_a_strength_that_a_picture_hardly_shows_is_said_with_a_grain_of_salt(share, said):
+    grey = polar(89, 0, 0) if share < 1 else polar(93, 0, 0)
+    wanted = reading_of(grey, grey)
+    painted = tuple(stronger_Lab(np.array(grey), share).tolist())
+    found = reading_of(painted, painted)
+    checks = compare_bands(wanted, found, scan=False, corrected=True, sides=False)
+    facts = replace(facts_of_shares(1, 1, 1), bands=checks, reference=wanted, lines=())
+    texts = [f.text for f in findings_of(replace(facts, strength=strength_of(wanted, found)))]
+    assert texts[0] == "The sheet matches the photo in hue, value and intensity."
+    assert any("If anything" in text and said in text for text in texts) is bool(said)
+
+
+def test_strength_that_only_second_colours_show_is_seen():
+    wanted = band(SKY, CLOUD, 0.4)
+    aims = [wanted.colour, wanted.second.colour]
+    painted = [tuple(stronger_Lab(np.array(aim.Lab), 0.6).tolist()) for aim in aims]
+    second = replace(wanted.second, colour=read_colour(painted[1]))
+    sheet = replace(wanted, colour=read_colour(painted[0]), second=second)
+    checks = compare_bands((wanted,), (sheet,), scan=True, corrected=True, sides=False)
+    level = tuple(replace(check, value_gap=0.0, intensity_gap=0.0) for check in checks)
+    assert is_seen(strength_of((wanted,), (sheet,)), level)
