@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import get_args
+
 from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
@@ -23,11 +25,16 @@ from app.look.space import GROUP, MARGIN, WITHIN
 from app.widgets.buttons import EdgeButton
 from app.widgets.segmented import SegmentedControl
 from app.workspace import Workspace
+from core.class_set.model import State
+from core.class_set.standing import state_word
 from core.class_set.table import heading
 from core.i18n import translate
 
 _LINES = 2
 """Of a row; longer words are told whole in a tip, and where they are written."""
+
+_PADDING = 20
+"""Pixels beside a word in its cell."""
 
 
 class MarkListPart(ClassPart):
@@ -162,12 +169,16 @@ class MarkView(QTableView):
         long = any(column.startswith("own_") for column in self._marks.columns)
         self.horizontalHeader().setFixedHeight(grow(62 if long else 30))
         self.verticalHeader().setMinimumWidth(grow(54))
-        widths = {"mark": 76, **dict.fromkeys(STATE_COLUMNS, 82)}
+        words = [
+            self.fontMetrics().horizontalAdvance(state_word(state)) for state in get_args(State)
+        ]
+        states = max(grow(82), max(words) + grow(_PADDING))
+        widths = {"mark": grow(76), **dict.fromkeys(STATE_COLUMNS, states)}
         columns = self._marks.columns
-        fixed = {c: grow(widths.get(c, 74)) for c in columns if c not in WORDS}
+        fixed = {c: widths.get(c, grow(74)) for c in columns if c not in WORDS}
         room = self.viewport().width() - sum(fixed.values())
         shared = [c for c in columns if c in WORDS]
-        each = max(room // max(len(shared), 1), grow(126))
+        each = max(room // max(len(shared), 1), grow(112))
         for number, column in enumerate(columns):
             self.setColumnWidth(number, fixed.get(column, each))
         side, head = self.verticalHeader().width(), self.horizontalHeader().height()
