@@ -274,6 +274,7 @@ class StudentVisit(QObject):
         """Another class set is open, or none: the study holds its exercise alone from now on."""
         if self._number is None:
             return
+        self._rest.stop()  # whose lines they were is closed
         study, opened = without_work(self._document.study), self._opened
         self._leave()
         self._opened, self._opened_of = None, ""
@@ -282,7 +283,24 @@ class StudentVisit(QObject):
             held = {} if data is None else {study.photo.digest: data}
             self._show(study, opened, held)
 
+    def _ask_once_left(self) -> None:
+        """Lines that were moved a moment ago are asked about though the study is gone."""
+        class_set, study = self._desk.class_set, self._document.study
+        if class_set is None or study.bands == class_set.exercise.bands:
+            return
+
+        def yes() -> None:
+            now = self._desk.class_set
+            if now is None or now.class_list != class_set.class_list:
+                return  # another class set is open by now
+            exercise = replace(without_work(study), hands=study.hands, photo=now.exercise.photo)
+            self._desk.change(translate("undo", "move line"), edits.with_exercise(now, exercise))
+
+        self._ask_lines(len(to_check(class_set)), yes, lambda: None)
+
     def _leave(self) -> None:
+        if self._rest.isActive():
+            self._ask_once_left()
         self._rest.stop()
         self._fetching += 1
         self._number, self._checked, self._stale = None, {}, False

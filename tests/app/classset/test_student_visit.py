@@ -367,6 +367,24 @@ def test_wishes_go_back_with_lines_that_are_put_back(page, window, qtbot) -> Non
     quiet(window, qtbot)
 
 
+@pytest.mark.parametrize("again", [True, False])
+def test_lines_moved_just_before_leaving_are_asked_about_all_the_same(
+    page, window, qtbot, again
+) -> None:
+    visit(window, qtbot)
+    before = page.desk.class_set.exercise.bands
+    lines = Bands(1.0, (0.3, 0.6))
+    window.document.change("line", with_bands(window.document.study, lines))
+    window.opener.open_sample("quay")
+    answer(qtbot, "Check them again" if again else "Put the lines back")
+    qtbot.waitUntil(lambda: window._student.visit.number is None, timeout=20_000)
+    settle(window, qtbot)
+    assert page.desk.class_set.exercise.bands == (lines if again else before)
+    assert window.document.study.title != page.desk.class_set.exercise.title
+    qtbot.waitUntil(lambda: not window.reader.working, timeout=20_000)
+    window.document.mark_saved()
+
+
 def test_the_codes_of_a_student_of_the_class_cannot_be_rewritten(page, window, qtbot) -> None:
     codes = window.page("worksheet").codes
     field = codes.fields["student_code"]
