@@ -178,7 +178,7 @@ class MarkView(QTableView):
         fixed = {c: widths.get(c, grow(74)) for c in columns if c not in WORDS}
         room = self.viewport().width() - sum(fixed.values())
         shared = [c for c in columns if c in WORDS]
-        each = max(room // max(len(shared), 1), grow(112))
+        each = max(room // max(len(shared), 1), grow(108))
         for number, column in enumerate(columns):
             self.setColumnWidth(number, fixed.get(column, each))
         side, head = self.verticalHeader().width(), self.horizontalHeader().height()

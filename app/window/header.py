@@ -196,7 +196,8 @@ class Header(QWidget):
             rest += self.who.sizeHint().width()
         tabs = [i for i in range(self._tabs.count()) if self._tabs.isTabVisible(i)]
         rest += sum(self._tabs.tabSizeHint(i).width() for i in tabs)
-        rest += self._title_room()
+        # The code between the arrows says enough: the title may give way to the menus.
+        rest += 0 if self._code else self._title_room()
         menus = self._bar.sizeHint().width()
         self._button.setText(self._button_text)
         if rest + menus + self._button.sizeHint().width() > self.width():
