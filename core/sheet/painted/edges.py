@@ -35,6 +35,9 @@ _LEAST_PARTIAL_STEP = 2.0
 _LEAST_SHARE = 0.62  # of the change around, explained by the step
 # JPEG keeps colour in coarse steps. In a soft wash they look like faint edges, explaining less.
 _FAINT_STEP, _LEAST_FAINT_SHARE = 3.0, 0.78
+# Of every strip from side to side, so much evidence is no JPEG's: the rim of a wash that dried
+# explains less than a plain step.
+_EVERYWHERE = 6.0
 _CARRIED_ON = 0.3  # of the width: from here on an edge is looked for further on
 _FADED = 0.4  # share of its step that an edge must keep where it was carried on
 _SAME = 0.015
@@ -76,7 +79,8 @@ def _measured(
     if run < _LEAST_RUN:
         return None
     fit = sharpness_along(W, course, mask)
-    if fit is None or not _is_hard(fit):
+    certain = run >= _FULL_RUN and mean_evidence(evidence, course) >= _EVERYWHERE
+    if fit is None or not _is_hard(fit, certain):
         return None
     if _CARRIED_ON <= run < _FULL_RUN:
         whole = extended(course, evidence)
@@ -108,8 +112,9 @@ def _span(course: Course) -> float:
     return float(course[0][-1] - course[0][0] + 1) / STRIPS
 
 
-def _is_hard(fit: Sharpness) -> bool:
-    share = _LEAST_FAINT_SHARE if fit.size < _FAINT_STEP else _LEAST_SHARE
+def _is_hard(fit: Sharpness, certain: bool) -> bool:
+    faint = fit.size < _FAINT_STEP and not certain
+    share = _LEAST_FAINT_SHARE if faint else _LEAST_SHARE
     return fit.width < HARD_WIDTH and fit.size >= _LEAST_STEP and fit.share >= share
 
 

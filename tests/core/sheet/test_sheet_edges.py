@@ -142,3 +142,15 @@ def test_masked_places_make_no_edge():
     picture[~mask] += 40.0
     assert find_edges(picture, mask) == ()
     assert len(find_edges(picture)) >= 1
+
+
+@pytest.mark.parametrize("rim", [1.5, 2.0])
+@pytest.mark.parametrize("seed", [1, 2, 3])
+def test_a_faint_edge_with_the_dark_rim_of_a_wash_that_dried_is_found(rim, seed):
+    # Pigment gathers where a wash dries: a rim darker than the step it stands on.
+    course, step = wavy(0.5, seed), STEP / np.linalg.norm(STEP) * 1.6
+    y = (np.arange(H)[:, None] + 0.5) / H
+    dark = np.exp(-0.5 * ((y - course[None]) / 0.004 + 1) ** 2)[..., None] * (-rim * step)
+    sheet = step_picture(course, 0.005, step, grain=0.5, seed=seed) + dark
+    edges = [edge for edge in find_edges(sheet) if edge.full]
+    assert [edge.at for edge in edges] == [pytest.approx(0.5, abs=0.012)]
