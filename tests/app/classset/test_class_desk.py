@@ -107,7 +107,6 @@ def test_undo_belongs_to_the_page_that_is_shown(sky_window, qtbot, tmp_path) -> 
     assert window.document.study.title != "other"
 
 
-@pytest.mark.slow
 def test_pictures_are_brought_in_placed_and_checked(window, qtbot, tmp_path) -> None:
     make_class(window, qtbot, tmp_path / "7b")
     bring_in(window, qtbot, write_pictures(tmp_path / "in"))
@@ -122,7 +121,6 @@ def test_pictures_are_brought_in_placed_and_checked(window, qtbot, tmp_path) -> 
     assert desk.painting(at(Slot(1, 0))) is not None
 
 
-@pytest.mark.slow
 def test_marks_typed_while_pictures_come_in_are_kept(window, qtbot, tmp_path) -> None:
     make_class(window, qtbot, tmp_path / "7b")
     desk, typed = window.desk, []
@@ -197,7 +195,6 @@ def test_a_full_disk_is_told_and_what_was_told_is_kept(
     assert "disk is full" in window.notice_bar.sentence
 
 
-@pytest.mark.slow
 def test_a_check_stops_within_two_seconds_and_goes_on_later(
     window, qtbot, tmp_path, monkeypatch
 ) -> None:
@@ -226,7 +223,6 @@ def test_closing_the_window_closes_the_class_set(window, qtbot, tmp_path) -> Non
     assert read_class_set(tmp_path / "7b").entry(1).marking.mark == "6"
 
 
-@pytest.mark.slow
 def test_processes_check_beside_the_window(window, qtbot, tmp_path, monkeypatch) -> None:
     monkeypatch.undo()
     make_class(window, qtbot, tmp_path / "7b")

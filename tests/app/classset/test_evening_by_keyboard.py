@@ -121,7 +121,6 @@ def write_evening(folder: Path, tag: str) -> tuple[Path, ...]:
     return tuple(sorted(folder.iterdir()))
 
 
-@pytest.mark.slow
 @pytest.mark.qt_log_ignore("This plugin does not support", extend=True)
 def test_the_whole_evening_by_keyboard(window, qtbot, tmp_path, monkeypatch) -> None:
     check_in_order(monkeypatch)

@@ -38,7 +38,6 @@ def wait_for_plan(window: Window, qtbot) -> None:
     qtbot.waitUntil(lambda: planner.plan is not None and not planner.working, timeout=20_000)
 
 
-@pytest.mark.slow
 @pytest.mark.parametrize("key", [kind.key for kind in PAGES])
 def test_large_text_set_while_running_is_large_everywhere(qtbot, tmp_path, key) -> None:
     sky = draw_sky(tmp_path / "sky.png")

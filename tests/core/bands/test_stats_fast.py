@@ -50,7 +50,6 @@ def big_jpeg() -> bytes:
     return buffer.getvalue()
 
 
-@pytest.mark.slow
 def test_fast_colours_of_a_big_photo_are_those_of_every_pixel(big_jpeg: bytes) -> None:
     """Within 0.3 dE00 (by scikit-image) of the medians of all pixels at full resolution."""
     photo, full = open_photo(big_jpeg), open_full(big_jpeg)

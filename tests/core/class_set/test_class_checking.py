@@ -95,7 +95,6 @@ def test_a_sheet_that_lies_turned_is_turned(reference: Reference) -> None:
     assert (check.turned, check.better_turn) == (2, None)
 
 
-@pytest.mark.slow
 def test_processes_give_the_same_outcomes(
     jobs: list[Job], reference: Reference, in_order: dict[str, Outcome]
 ) -> None:
@@ -196,7 +195,6 @@ def test_stop_is_noticed_while_workers_work(reference: Reference) -> None:
             hold.set()
 
 
-@pytest.mark.slow
 @pytest.mark.skipif(os.name == "nt", reason="kills as POSIX does")
 def test_kill_of_a_worker_process_loses_no_sheet(
     reference: Reference, in_order: dict[str, Outcome], jobs: list[Job]
@@ -223,7 +221,6 @@ def die_speaking() -> None:
     os.kill(os.getpid(), signal.SIGKILL)
 
 
-@pytest.mark.slow
 @pytest.mark.skipif(os.name == "nt", reason="kills as POSIX does")
 def test_a_worker_killed_in_the_middle_of_a_word_hangs_nothing() -> None:
     with CheckingPool(2) as pool:
@@ -232,7 +229,6 @@ def test_a_worker_killed_in_the_middle_of_a_word_hangs_nothing() -> None:
         assert pool.renew().submit(os.getpid).result(timeout=60) != os.getpid()
 
 
-@pytest.mark.slow
 @pytest.mark.skipif(not Path("/proc/self").exists(), reason="looks for processes in /proc")
 def test_workers_end_with_a_program_that_is_killed(tmp_path: Path) -> None:
     code = (

@@ -147,7 +147,6 @@ def test_a_pale_painting_on_wood_is_found():
     assert found.confidence > SURE
 
 
-@pytest.mark.slow
 @pytest.mark.parametrize("seed", [204, 212])
 def test_the_paper_s_edge_around_tape_is_not_called_sure(seed):
     """The bare paper beyond the tape looks like a thin border: the check tells it is tape."""

@@ -255,7 +255,6 @@ def test_json_that_is_none_is_refused(text: bytes) -> None:
     refused(pack(Contents(text, {})))
 
 
-@pytest.mark.slow
 def test_two_thousand_mutated_files() -> None:
     """Bit flips, cuts, splices, hostile JSON: a study or one sentence, quickly, in little room."""
     rng = np.random.default_rng(2027)
