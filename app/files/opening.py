@@ -18,11 +18,13 @@ from app.files.pasted import png_of
 from app.files.recent import Recent
 from app.files.study_files import Arrived, StudyFiles, arrived
 from app.services.notices import Notices
+from app.widgets.sky_wall import SkyTold
 from core.file_sentences import shown_name
 from core.i18n import translate
 from core.photo import open_photo
 from core.progress import Progress, ShouldStop
 from core.study_file.opening import FromFile, open_file
+from core.words import hue_short
 
 
 class Opener(QObject):
@@ -79,6 +81,20 @@ class Opener(QObject):
             name: (sample_scenes.title(name), sample_scenes.path(name))
             for name in sample_scenes.names()
         }
+
+    @staticmethod
+    def tell_of(name: str) -> SkyTold:
+        """What one of them holds: how many bands, from which hue to which."""
+        from core.reading.reading import read_colour  # deferred: start-up time
+
+        colours = [read_colour(band.Lab) for band in sample_scenes.truth(name).bands]
+        first, last = hue_short(colours[0].hue), hue_short(colours[-1].hue)
+        text = translate("files", "{count} bands, {first} to {last}")
+        if first == last:
+            text = translate("files", "{count} bands, {first}")
+        words = text.format(count=len(colours), first=first, last=last)
+        short = translate("files", "{count} bands").format(count=len(colours))
+        return SkyTold(words, short, tuple(colour.hex for colour in colours))
 
     def open_early(self, found: Future[FromFile], path: Path | None, sample: str | None) -> None:
         """Take over a file whose opening began before the window was there."""

@@ -61,6 +61,7 @@ class MixPage(Page):
             ),
             workspace.opener.samples(),
             self,
+            tell=workspace.opener.tell_of,
         )
         self._top = QStackedLayout(self)
         self._top.addWidget(self.empty)

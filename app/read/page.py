@@ -72,13 +72,14 @@ class ReadPage(Page):
         self.ladder = LadderWidget(body)
         self.table = ReadoutTable(body)
         self.empty = SkyWall(
-            translate("read page", "No photo yet."),
+            translate("read page", "Which sky will you paint?"),
             translate(
                 "read page",
                 "Open a photo of a sky, drop one here, paste one, or press one of these skies.",
             ),
             workspace.opener.samples(),
             self,
+            tell=workspace.opener.tell_of,
         )
         self._pictures = Pictures(self)
         self._actions = ReadActions(
@@ -296,7 +297,8 @@ class ReadPage(Page):
         self._chosen = min(self._chosen, max(count - 1, 0))
         self.canvas.set_bands(bands)
         self.canvas.put_wheel(study.wheel)
-        self.controls.show_count(count)
+        if not (self.canvas.dragging and count == self.controls.stepper.value):
+            self.controls.show_count(count)  # lays the page out, which no move of a line needs
         self._actions.show_bands(bands, self._chosen)
 
     def _follow_plan(self) -> None:

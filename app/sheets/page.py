@@ -62,6 +62,7 @@ class SheetsPage(Page):
             ),
             workspace.opener.samples(),
             self,
+            tell=workspace.opener.tell_of,
         )
         checker = workspace.checker
         self.adder = SheetAdder(

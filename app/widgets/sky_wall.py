@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QImage,
@@ -34,7 +35,8 @@ ASPECT = 1.6
 
 _COLUMNS = 3
 _GAP = 20
-_TITLE = 26
+_TITLE, _TOLD = 26, 20
+_CHIP = 14
 _DECODED = 640
 _MOST = 560
 
@@ -43,12 +45,30 @@ _shared: Memory[QImage] = Memory(12)
 (0.05 s of processor time a wall else)."""
 
 
+@dataclass(frozen=True)
+class SkyTold:
+    """What a sky holds.
+
+    Attributes
+    ----------
+    words, short : str
+        Its bands: from which hue to which; how many, where there is no room for more.
+    colours : tuple of str
+        Theirs from the top, "#rrggbb".
+    """
+
+    words: str
+    short: str
+    colours: tuple[str, ...]
+
+
 class SkyButton(QPushButton):
-    """A sky with its title below; pressed, it opens. Signals: QPushButton's."""
+    """A sky with its title below, and what it holds; pressed, it opens. Signals: QPushButton's."""
 
     def __init__(self, title: str, parent: QWidget) -> None:
         super().__init__(title, parent)
         self._image: QImage | None = None
+        self._told: SkyTold | None = None
         self.setStyleSheet("min-height: 0; padding: 0; border: none;")
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setAccessibleDescription(translate("sky wall", "Opens this sample sky"))
@@ -59,11 +79,18 @@ class SkyButton(QPushButton):
         self._image = image
         self.update()
 
+    def tell(self, told: SkyTold) -> None:
+        """Say what it holds."""
+        self._told = told
+        said = translate("sky wall", "Opens this sample sky")
+        self.setAccessibleDescription(f"{said}: {told.words}")
+        self.update()
+
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
-        title = look().type.grow(_TITLE)
-        place = QRectF(0, 0, self.width(), self.height() - title)
+        title, below = look().type.grow(_TITLE), look().type.grow(_TOLD)
+        place = QRectF(0, 0, self.width(), self.height() - title - below)
         if self._image is not None:
             painter.drawImage(place, self._image)
         if self.underMouse() or self._image is None:
@@ -80,7 +107,37 @@ class SkyButton(QPushButton):
         )
         flags = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
         painter.drawText(words, flags, text)
+        if self._told is not None:
+            self._paint_told(painter, QRectF(0, words.bottom(), self.width(), below), self._told)
         painter.end()
+
+    def _paint_told(self, painter: QPainter, place: QRectF, told: SkyTold) -> None:
+        """The bands' colours from the top down, side by side, and their names.
+
+        In little room the colours go first: none is shown without its name.
+        """
+        side = look().type.grow(_CHIP)
+        painter.setFont(look().type.font("note", FIRST))
+        measure = painter.fontMetrics().horizontalAdvance
+        strip = QRectF(0, 0, side * len(told.colours), side)
+        strip.moveCenter(QPointF(place.left() + strip.width() / 2, place.center().y()))
+        beside = place.adjusted(strip.width() + WITHIN, 0, 0, 0)
+        text = told.words if measure(told.words) <= place.width() else told.short
+        if measure(told.words) <= beside.width():
+            place = beside
+            self._paint_chips(painter, strip, told.colours)
+        flags = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft
+        painter.drawText(place, flags, text)
+
+    def _paint_chips(self, painter: QPainter, strip: QRectF, colours: tuple[str, ...]) -> None:
+        chip = QRectF(strip.left(), strip.top(), strip.height(), strip.height())
+        for colour in colours:
+            painter.fillRect(chip, QColor(colour))
+            chip.translate(chip.width(), 0)
+        # Greys like the wall's would vanish: a hairline holds them together.
+        painter.setPen(QPen(QColor(WALL_INK), 1.0))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(strip.adjusted(0.5, 0.5, -0.5, -0.5))
 
 
 class SkyWall(QWidget):
@@ -102,15 +159,17 @@ class SkyWall(QWidget):
         sentence: str,
         skies: Mapping[str, tuple[str, Path]],
         parent: QWidget | None = None,
+        *,
+        tell: Callable[[str], SkyTold] | None = None,
     ) -> None:
-        """`skies` are titles and picture files by name."""
+        """`skies` are titles and picture files by name; `tell` is asked for each in a worker."""
         super().__init__(parent)
         self.setProperty("ground", "wall")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._texts = (line, sentence)
         self._head = QWidget(self)
         self._line = QLabel(line, self._head)
-        self._line.setProperty("role", "line")
+        self._line.setProperty("role", "heading")
         self._sentence = QLabel(sentence, self._head)
         for label in (self._line, self._sentence):
             label.setWordWrap(True)
@@ -135,6 +194,7 @@ class SkyWall(QWidget):
             self.skies[name].clicked.connect(
                 lambda _checked=False, name=name: self.sky_chosen.emit(name)
             )
+        self._tell = tell
         self._files = {name: path for name, (_, path) in skies.items()}
         self._loading = Latest(self)
         self._loaded = False
@@ -161,7 +221,7 @@ class SkyWall(QWidget):
         super().showEvent(event)
         if not self._loaded and not self._opening:
             self._loaded = True
-            self._loading.run(partial(_decode, dict(self._files)), self._show_images)
+            self._loading.run(partial(_look, dict(self._files), self._tell), self._show_skies)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -176,13 +236,16 @@ class SkyWall(QWidget):
         scale = look().type
         return QSize(scale.grow(420), scale.grow(190))
 
-    def _show_images(self, images: Mapping[str, QImage]) -> None:
+    def _show_skies(self, found: tuple[Mapping[str, QImage], Mapping[str, SkyTold]]) -> None:
+        images, told = found
         for name, image in images.items():
             self.skies[name].set_image(image)
+        for name, words in told.items():
+            self.skies[name].tell(words)
 
     def _place(self) -> None:
         """The skies as large as the page allows, the words flush with them."""
-        title, rows = look().type.grow(_TITLE), -(-len(self.skies) // _COLUMNS)
+        title, rows = look().type.grow(_TITLE + _TOLD), -(-len(self.skies) // _COLUMNS)
         room = self.width() - 2 * INSIDE
         self._head.setFixedWidth(max(room, 1))
         top = self._head.sizeHint().height() + 2 * INSIDE
@@ -205,6 +268,17 @@ class SkyWall(QWidget):
                 round(wide),
                 round(wide / ASPECT) + title,
             )
+
+
+def _look(
+    files: Mapping[str, Path],
+    tell: Callable[[str], SkyTold] | None,
+    progress: Progress,
+    should_stop: ShouldStop,
+) -> tuple[dict[str, QImage], dict[str, SkyTold]]:
+    """The pictures, and what is to be said of them."""
+    images = _decode(files, progress, should_stop)
+    return images, {} if tell is None else {name: tell(name) for name in images}
 
 
 def _decode(

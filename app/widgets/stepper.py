@@ -31,6 +31,7 @@ class Stepper(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self._value, self._low, self._high = 0, 0, 99
         self._close = False
+        self._word = label
         self._label = QLabel(label, self)
         self._number = QLabel("0", self)
         self._label.setProperty("role", "strong")
@@ -52,22 +53,22 @@ class Stepper(QWidget):
 
     def set_range(self, low: int, high: int) -> None:
         """The ends; a button at its end is unavailable."""
-        if (low, high) != (self._low, self._high):
-            self._low, self._high = low, high
-            self._refresh()
+        self._low, self._high = low, high
+        self._refresh()
 
     def set_value(self, value: int) -> None:
         """Show a number."""
-        if value != self._value:
-            self._value = value
-            self._refresh()
+        self._value = value
+        self._refresh()
 
     def set_close(self, close: bool) -> None:
         """Leave the label to the tip and the screen reader, where a row would not hold it."""
         self._close = close
-        self._label.setVisible(not close)
+        # Without words rather than hidden: to show it lays all that is around it out at once,
+        # which may come back here without end.
+        self._label.setText("" if close else self._word)
         self._gap.changeSize(0 if close else WITHIN + 2, 0)
-        self.setToolTip(self._label.text() if close else "")
+        self.setToolTip(self._word if close else "")
         self._refresh()
         layout_of(self).invalidate()
         self.updateGeometry()
@@ -108,7 +109,7 @@ class Stepper(QWidget):
         self._number.clear()  # or the label would remember the width it had
         self._number.setText(str(self._value))
         spoken = translate("stepper", "{label}: {number}")
-        self._number.setAccessibleName(spoken.format(label=self._label.text(), number=self._value))
+        self._number.setAccessibleName(spoken.format(label=self._word, number=self._value))
         self._minus.set_available(self._value > self._low)
         self._plus.set_available(self._value < self._high)
 

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
-from app.look import look
+from app.look import Look, look
 from app.look.space import HEADER, MARGIN, WITHIN
 from app.widgets.buttons import EdgeButton, IconButton
 from app.widgets.tabs import PageTabs
@@ -101,6 +101,8 @@ class Header(QWidget):
             self._row.addWidget(action)
         self._button: EdgeButton | None = None
         self._button_text = ""
+        self._widths = 0, 0
+        self._measured_for: tuple[Look, str] | None = None
         self._fit()
 
     def menu(self, name: Menu) -> QMenu:
@@ -199,14 +201,33 @@ class Header(QWidget):
         # The code between the arrows says enough: the title may give way to the menus.
         rest += 0 if self._code else self._title_room()
         menus = self._bar.sizeHint().width()
-        self._button.setText(self._button_text)
-        if rest + menus + self._button.sizeHint().width() > self.width():
-            self._button.setText("")
-        room = self.width() - rest - self._button.sizeHint().width()
+        whole, icon = self._button_widths()
+        in_words = rest + menus + whole <= self.width()
+        text = self._button_text if in_words else ""
+        if self._button.text() != text:
+            self._button.setText(text)
+        room = self.width() - rest - (whole if in_words else icon)
         self._more.setVisible(room < menus)
         if room < menus:
             room -= self._more.sizeHint().width() + WITHIN
         self._bar.setFixedWidth(min(menus, max(room, look().type.grow(_LEAST_MENUS))))
+
+    def _button_widths(self) -> tuple[int, int]:
+        """With its word and as an icon; measured once a look.
+
+        To set and take away its word at every call would lay the whole window out each time,
+        which calls again.
+        """
+        assert self._button is not None
+        if self._measured_for != (look(), self._button_text):
+            shown = self._button.text()
+            self._button.setText(self._button_text)
+            whole = self._button.sizeHint().width()
+            self._button.setText("")
+            self._widths = whole, self._button.sizeHint().width()
+            self._button.setText(shown)
+            self._measured_for = look(), self._button_text
+        return self._widths
 
     def _title_room(self) -> int:
         """What the title needs, at most: as if unsaved, so that an edit moves nothing."""
