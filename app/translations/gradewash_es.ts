@@ -150,7 +150,7 @@
         <translation>La caja {name}, usada por última vez, ya no está guardada: este estudio empieza con: {box}.</translation>
     </message>
     <message>
-        <source>What a swatch card said of a paint of this box is damaged: read the card's picture again.</source>
+        <source>What a swatch card said of a paint of this box is damaged: read the card&apos;s picture again.</source>
         <translation>Lo que una carta de muestras decía de una pintura de esta caja está dañado: vuelve a leer la imagen de la carta.</translation>
     </message>
 </context>
@@ -177,11 +177,11 @@
         <translation>Haz clic si el cielo acaba aquí.</translation>
     </message>
     <message>
-        <source>Horizon line, percent of the photo's height</source>
+        <source>Horizon line, percent of the photo&apos;s height</source>
         <translation>Línea del horizonte, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
-        <source>Line between bands {upper} and {lower}, percent of the photo's height</source>
+        <source>Line between bands {upper} and {lower}, percent of the photo&apos;s height</source>
         <translation>Línea entre las bandas {upper} y {lower}, en porcentaje de la altura de la foto</translation>
     </message>
     <message>
@@ -488,11 +488,11 @@
         <translation>Aplica {bands}</translation>
     </message>
     <message>
-        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The label of this paint lists what it holds, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: La etiqueta de esta pintura indica qué contiene, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school's rules come first.</source>
+        <source>{paints}: The labels of these paints list what they hold, usually {lists}; your school&apos;s rules come first.</source>
         <translation>{paints}: Las etiquetas de estas pinturas indican qué contienen, normalmente {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -556,7 +556,7 @@
         <translation>Primero tus puntuaciones. Las medidas son una segunda opinión, nunca una nota.</translation>
     </message>
     <message>
-        <source>Your teacher's remark</source>
+        <source>Your teacher&apos;s remark</source>
         <translation>Comentario de tu profesor o profesora</translation>
     </message>
     <message>
@@ -572,7 +572,7 @@
         <translation>Lo medido espera a tus propias puntuaciones.</translation>
     </message>
     <message>
-        <source>Nothing was measured: set this sheet's corners on the Sheets page, or turn it.</source>
+        <source>Nothing was measured: set this sheet&apos;s corners on the Sheets page, or turn it.</source>
         <translation>No se midió nada: pon las esquinas de esta lámina en la página Láminas, o gírala.</translation>
     </message>
     <message>
@@ -744,7 +744,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Read the labels of your paints; your school's rules come first. Keep rinse water apart from drinking water, and wash your hands.</source>
+        <source>Read the labels of your paints; your school&apos;s rules come first. Keep rinse water apart from drinking water, and wash your hands.</source>
         <translation>Lee las etiquetas de tus pinturas; las normas de tu centro van primero. Separa el agua de enjuagar del agua de beber y lávate las manos.</translation>
     </message>
     <message>
@@ -1045,7 +1045,7 @@
         <translation>{name} no dice con un código de esta clase de quién es: escribe el código en su página Ficha, guárdalo y tráelo otra vez.</translation>
     </message>
     <message>
-        <source>{name} is a study of another photo: bring it into that lesson's class set.</source>
+        <source>{name} is a study of another photo: bring it into that lesson&apos;s class set.</source>
         <translation>{name} es un estudio de otra foto: tráelo a la carpeta de clase de esa lección.</translation>
     </message>
     <message>
@@ -1137,7 +1137,7 @@
         <translation>demasiado alta</translation>
     </message>
     <message>
-        <source>Mark the line's height in pencil on the tape before wetting the sheet.</source>
+        <source>Mark the line&apos;s height in pencil on the tape before wetting the sheet.</source>
         <translation>Marca a lápiz la altura de la línea en la cinta antes de mojar la lámina.</translation>
     </message>
     <message>
@@ -1185,7 +1185,7 @@
         <translation>La clave nombra dos veces el código {code}: deja uno.</translation>
     </message>
     <message>
-        <source>{name} names none of this class's codes: write a code and an id on each line, with a comma between.</source>
+        <source>{name} names none of this class&apos;s codes: write a code and an id on each line, with a comma between.</source>
         <translation>{name} no nombra ningún código de esta clase: escribe en cada línea un código y un identificador, con una coma entre ambos.</translation>
     </message>
     <message>
@@ -1213,7 +1213,7 @@
         <translation>Su etiqueta es de la lista de otra clase.</translation>
     </message>
     <message>
-        <source>The number on its ticket is not on this class's list.</source>
+        <source>The number on its ticket is not on this class&apos;s list.</source>
         <translation>El número de su etiqueta no está en la lista de esta clase.</translation>
     </message>
     <message>
@@ -1229,7 +1229,7 @@
         <translation>Está en {place}. ¿Es una pintura de este cielo?</translation>
     </message>
     <message>
-        <source>It is at {place}. Look at the painting's corners.</source>
+        <source>It is at {place}. Look at the painting&apos;s corners.</source>
         <translation>Está en {place}. Mira las esquinas de la pintura.</translation>
     </message>
     <message>
@@ -1253,7 +1253,7 @@
         <translation>No se pudo leer ninguna etiqueta: ¿de quién es?</translation>
     </message>
     <message>
-        <source>This folder's class-set.json is no class set: choose another folder.</source>
+        <source>This folder&apos;s class-set.json is no class set: choose another folder.</source>
         <translation>El class-set.json de esta carpeta no es una carpeta de clase: elige otra carpeta.</translation>
     </message>
     <message>
@@ -1504,7 +1504,7 @@
 <context>
     <name>class set page</name>
     <message>
-        <source>Open the lesson's photo or study first: a class set takes its photo, lines and paints.</source>
+        <source>Open the lesson&apos;s photo or study first: a class set takes its photo, lines and paints.</source>
         <translation>Abre primero la foto o el estudio de la lección: la carpeta de clase toma su foto, sus líneas y sus pinturas.</translation>
     </message>
     <message>
@@ -1516,7 +1516,7 @@
         <translation>Traer todas las imágenes de una carpeta</translation>
     </message>
     <message>
-        <source>Where do the students' studies go?</source>
+        <source>Where do the students&apos; studies go?</source>
         <translation>¿Dónde van los estudios de los estudiantes?</translation>
     </message>
     <message>
@@ -1572,7 +1572,7 @@
         <translation>Tu clave</translation>
     </message>
     <message>
-        <source>Add your school's own numbers?</source>
+        <source>Add your school&apos;s own numbers?</source>
         <translation>¿Añadir los números de tu escuela?</translation>
     </message>
     <message>
@@ -1724,7 +1724,7 @@
         <translation>carpeta de clase</translation>
     </message>
     <message>
-        <source>A class set keeps one class's sheets.</source>
+        <source>A class set keeps one class&apos;s sheets.</source>
         <translation>Una carpeta de clase guarda las láminas de una clase.</translation>
     </message>
     <message>
@@ -1948,7 +1948,7 @@
         <translation>Estudiante {code}</translation>
     </message>
     <message>
-        <source>In the student's own words, {sheet}</source>
+        <source>In the student&apos;s own words, {sheet}</source>
         <translation>Con sus propias palabras, {sheet}</translation>
     </message>
     <message>
@@ -2204,7 +2204,7 @@
         <translation>Las {n} láminas se revisarán de nuevo con ellas.</translation>
     </message>
     <message>
-        <source>These lines are the whole class's.</source>
+        <source>These lines are the whole class&apos;s.</source>
         <translation>Estas líneas son de toda la clase.</translation>
     </message>
     <message>
@@ -2638,7 +2638,7 @@
         <translation>Imprime una hoja en PDF: plan, ficha, observaciones o lista de material.</translation>
     </message>
     <message>
-        <source>a study, a photo for a plan or a blank worksheet, or a class set's folder</source>
+        <source>a study, a photo for a plan or a blank worksheet, or a class set&apos;s folder</source>
         <translation>un estudio, una foto para un plan o una ficha en blanco, o la carpeta de una clase</translation>
     </message>
     <message>
@@ -2658,7 +2658,7 @@
         <translation>para una impresora en blanco y negro: sin muestras, cada color con su nombre</translation>
     </message>
     <message>
-        <source>other paints than the study's: a box's name, or its file</source>
+        <source>other paints than the study&apos;s: a box&apos;s name, or its file</source>
         <translation>otras pinturas que las del estudio: el nombre de una caja, o su archivo</translation>
     </message>
     <message>
@@ -2666,7 +2666,7 @@
         <translation>una ficha sin lo que contiene el estudio</translation>
     </message>
     <message>
-        <source>findings even before the student's own scores are in</source>
+        <source>findings even before the student&apos;s own scores are in</source>
         <translation>observaciones aunque falten las puntuaciones propias</translation>
     </message>
     <message>
@@ -2766,7 +2766,7 @@
         <translation>la segunda lámina, para compararla con la primera</translation>
     </message>
     <message>
-        <source>the painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
+        <source>the painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; once for each sheet, auto where they are found</source>
         <translation>las esquinas de la pintura a mano, ocho números en píxeles: arriba a la izquierda, arriba a la derecha, abajo a la derecha, abajo a la izquierda; una vez por lámina, auto donde se encuentren solas</translation>
     </message>
     <message>
@@ -2782,11 +2782,11 @@
         <translation>qué se iba a cambiar en la segunda lámina: {names}</translation>
     </message>
     <message>
-        <source>print the scores too: the student's own scores should come first</source>
+        <source>print the scores too: the student&apos;s own scores should come first</source>
         <translation>escribe también las puntuaciones: antes deberían ir las propias</translation>
     </message>
     <message>
-        <source>make what was read of this worksheet page the student's own scores; may be given again for another page</source>
+        <source>make what was read of this worksheet page the student&apos;s own scores; may be given again for another page</source>
         <translation>hace de lo leído en esta ficha la puntuación propia de esa persona; se puede repetir para otra ficha</translation>
     </message>
     <message>
@@ -2830,7 +2830,7 @@
         <translation>Leído; no cuenta como puntuación hasta que lo tomes con --take:</translation>
     </message>
     <message>
-        <source>{place}: fewer than two of the page's codes are seen in {name}: type its scores with --as.</source>
+        <source>{place}: fewer than two of the page&apos;s codes are seen in {name}: type its scores with --as.</source>
         <translation>{place}: en {name} se ven menos de dos códigos de la ficha: escribe sus puntuaciones con --as.</translation>
     </message>
     <message>
@@ -2950,7 +2950,7 @@
         <translation>Empieza un estudio: la foto con sus líneas, en un solo archivo.</translation>
     </message>
     <message>
-        <source>the sky photo, or a study for a new lesson from it: photo, lines, paints and mixes stay, the student's work is left out</source>
+        <source>the sky photo, or a study for a new lesson from it: photo, lines, paints and mixes stay, the student&apos;s work is left out</source>
         <translation>la foto del cielo, o un estudio del que empezar una lección nueva: se quedan foto, líneas, pinturas y mezclas; el trabajo del estudiante se deja fuera</translation>
     </message>
     <message>
@@ -2958,7 +2958,7 @@
         <translation>el estudio que se escribe; si no, con el nombre de la foto, aquí</translation>
     </message>
     <message>
-        <source>the title; otherwise made from the photo's name</source>
+        <source>the title; otherwise made from the photo&apos;s name</source>
         <translation>el título; si no, sale del nombre de la foto</translation>
     </message>
     <message>
@@ -2982,7 +2982,7 @@
         <translation>Se guardó {name}.</translation>
     </message>
     <message>
-        <source>Read a sky photo in bands: each band's hue, value and intensity.</source>
+        <source>Read a sky photo in bands: each band&apos;s hue, value and intensity.</source>
         <translation>Lee una foto de cielo por bandas: matiz, valor e intensidad de cada una.</translation>
     </message>
     <message>
@@ -3074,7 +3074,7 @@
         <translation>Clase: {code}.</translation>
     </message>
     <message>
-        <source>The teacher's remark: {text}</source>
+        <source>The teacher&apos;s remark: {text}</source>
         <translation>Comentario docente: {text}</translation>
     </message>
     <message>
@@ -3126,11 +3126,11 @@
         <translation>guardar, revisar y calificar las láminas de toda una clase</translation>
     </message>
     <message>
-        <source>a new lesson from another class set: its photo, lines, paints and mixes, and its class unless --codes names another; the students' work is left out</source>
+        <source>a new lesson from another class set: its photo, lines, paints and mixes, and its class unless --codes names another; the students&apos; work is left out</source>
         <translation>una lección nueva a partir de otra carpeta de clase: su foto, líneas, pinturas y mezclas, y su clase si --codes no da otra; el trabajo de los estudiantes se deja fuera</translation>
     </message>
     <message>
-        <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students' work</source>
+        <source>the sky photo, a study with its lines and paints, or another class set: its photo, lines and paints, without its students&apos; work</source>
         <translation>la foto del cielo, un estudio con sus líneas y pinturas, u otra carpeta de clase: su foto, líneas y pinturas, sin el trabajo de sus estudiantes</translation>
     </message>
     <message>
@@ -3262,7 +3262,7 @@
         <translation>una sola imagen, por su nombre o su archivo, con sus propias --corners</translation>
     </message>
     <message>
-        <source>its painting's corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; right keeps those that were found, auto looks again</source>
+        <source>its painting&apos;s corners by hand, eight numbers in pixels: top left, top right, bottom right, bottom left; right keeps those that were found, auto looks again</source>
         <translation>las esquinas de su pintura a mano, ocho números en píxeles: arriba izquierda, arriba derecha, abajo derecha, abajo izquierda; right conserva las halladas, auto las busca de nuevo</translation>
     </message>
     <message>
@@ -3270,7 +3270,7 @@
         <translation>cuartos de vuelta a la derecha que la ponen derecha, de 0 a 3; sin ello, se gira sola</translation>
     </message>
     <message>
-        <source>--picture and --corners belong together: say which picture, and where its painting's corners are.</source>
+        <source>--picture and --corners belong together: say which picture, and where its painting&apos;s corners are.</source>
         <translation>--picture y --corners van juntos: di qué imagen es y dónde están las esquinas de su pintura.</translation>
     </message>
     <message>
@@ -3298,7 +3298,7 @@
         <translation>--jobs {text} no es un número de tareas: da de 1 a {most}.</translation>
     </message>
     <message>
-        <source>the class set's folder</source>
+        <source>the class set&apos;s folder</source>
         <translation>la carpeta de la clase</translation>
     </message>
     <message>
@@ -3306,7 +3306,7 @@
         <translation>{text} no es un sitio: escribe 14/1 para la primera lámina de 14, 14/w1 para la página de su ficha, o aside.</translation>
     </message>
     <message>
-        <source>{n} pictures are called {name}: give the picture's own file, or the start of its digest from gradewash class show --json.</source>
+        <source>{n} pictures are called {name}: give the picture&apos;s own file, or the start of its digest from gradewash class show --json.</source>
         <translation>{n} imágenes se llaman {name}: da el archivo de la imagen, o el principio de su digest según gradewash class show --json.</translation>
     </message>
     <message>
@@ -3430,7 +3430,7 @@
         <translation>la tabla que escribir: su nombre acaba en .csv o .xlsx</translation>
     </message>
     <message>
-        <source>your own CSV with a code and the school's id on each line: adds the column id; it is read and not kept</source>
+        <source>your own CSV with a code and the school&apos;s id on each line: adds the column id; it is read and not kept</source>
         <translation>tu propio CSV con un código y el identificador de la escuela en cada línea: añade la columna id; se lee y no se guarda</translation>
     </message>
     <message>
@@ -3562,7 +3562,7 @@
         <translation>lee una carta de muestras pintada y la pone en una caja</translation>
     </message>
     <message>
-        <source>print a card for the class's own paints</source>
+        <source>print a card for the class&apos;s own paints</source>
         <translation>imprime una carta para las pinturas de la clase</translation>
     </message>
     <message>
@@ -3570,7 +3570,7 @@
         <translation>Imprime una carta en la que la clase pinta sus propias pinturas, para que los planes las conozcan: tres trazos de cada una. Se lee con gradewash paints.</translation>
     </message>
     <message>
-        <source>a paint's name, or NAME=LIKE with the paint it behaves like; all of the box without any</source>
+        <source>a paint&apos;s name, or NAME=LIKE with the paint it behaves like; all of the box without any</source>
         <translation>el nombre de una pintura, o NOMBRE=COMO con la pintura a la que se parece; sin ninguna, todas las de la caja</translation>
     </message>
     <message>
@@ -3626,7 +3626,7 @@
         <translation>No hay página {page}: esta caja tiene {count} impresas.</translation>
     </message>
     <message>
-        <source>The card's code could not be read: say which page it is with --page 1 to {count}.</source>
+        <source>The card&apos;s code could not be read: say which page it is with --page 1 to {count}.</source>
         <translation>No se pudo leer el código de la carta: di qué página es con --page 1 a {count}.</translation>
     </message>
     <message>
@@ -3654,7 +3654,7 @@
         <translation>ver qué enseña cada cielo de una carpeta</translation>
     </message>
     <message>
-        <source>let the strokes teach the study's box what its own paints are, and write it there</source>
+        <source>let the strokes teach the study&apos;s box what its own paints are, and write it there</source>
         <translation>dejar que las pinceladas enseñen a la caja del estudio cómo son sus propias pinturas, y escribirla ahí</translation>
     </message>
     <message>
@@ -3744,7 +3744,7 @@
         <translation>&amp;Guardar</translation>
     </message>
     <message>
-        <source>&amp;Don't save</source>
+        <source>&amp;Don&apos;t save</source>
         <translation>&amp;No guardar</translation>
     </message>
     <message>
@@ -3911,7 +3911,7 @@
         <source>This study is kept in the class set as you go. Save as writes a file of it.</source>
         <translation>Este estudio se guarda en la clase a medida que avanzas. Guardar como lo escribe en un archivo.</translation>
     </message>
-<message>
+    <message>
         <source>{count} bands, {first} to {last}</source>
         <translation>{count} bandas, de {first} a {last}</translation>
     </message>
@@ -3979,7 +3979,7 @@
         <translation>Complementario</translation>
     </message>
     <message>
-        <source>The hue opposite on the painter's wheel.</source>
+        <source>The hue opposite on the painter&apos;s wheel.</source>
         <translation>El matiz opuesto en el círculo cromático del pintor.</translation>
     </message>
     <message>
@@ -4043,7 +4043,7 @@
         <translation>Granulado</translation>
     </message>
     <message>
-        <source>The pigment settles in the paper's hollows and looks grainy.</source>
+        <source>The pigment settles in the paper&apos;s hollows and looks grainy.</source>
         <translation>El pigmento se posa en los huecos del papel y se ve granulado.</translation>
     </message>
     <message>
@@ -4067,7 +4067,7 @@
         <translation>Nombre del Colour Index</translation>
     </message>
     <message>
-        <source>The pigment's code on the label, such as PB29.</source>
+        <source>The pigment&apos;s code on the label, such as PB29.</source>
         <translation>El código del pigmento en la etiqueta, como PB29.</translation>
     </message>
     <message>
@@ -4086,7 +4086,7 @@
         <translation>Todo el trabajo</translation>
     </message>
     <message>
-        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band's hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
+        <source>You choose a photo of a sky. Your class sees it as a few bands, names each band&apos;s hue, value and intensity, mixes the colours and paints the sky. When the sheets are dry you hold them against the photo, and everybody paints again. Gradewash does the measuring and the arithmetic; the eye decides.</source>
         <translation>Eliges una foto de un cielo. Tu clase la ve como unas pocas bandas, nombra el matiz, el valor y la intensidad de cada una, mezcla los colores y pinta el cielo. Cuando las láminas están secas, se ponen junto a la foto, y cada cual vuelve a pintar. Gradewash hace las medidas y las cuentas; el ojo decide.</translation>
     </message>
     <message>
@@ -4154,7 +4154,7 @@
         <translation>Fija una pintura que deba usarse, excluye una de una banda o de todas las mezclas, o pon las partes a mano: el color cambia al momento.</translation>
     </message>
     <message>
-        <source>Paints of your own: print a swatch card from the box's menu (...), let the class paint it, and drop its photo on the window. Where a mix holds such a paint, a scrap may teach the box what it is, if you say so.</source>
+        <source>Paints of your own: print a swatch card from the box&apos;s menu (...), let the class paint it, and drop its photo on the window. Where a mix holds such a paint, a scrap may teach the box what it is, if you say so.</source>
         <translation>Pinturas propias: imprime una carta de muestras desde el menú de la caja (...), deja que la clase la pinte y suelta su foto en la ventana. Donde una mezcla lleva una pintura así, una prueba puede enseñar a la caja cómo es, si tú lo dices.</translation>
     </message>
     <message>
@@ -4234,7 +4234,7 @@
         <translation>F6 da a la foto toda la altura de una pantalla pequeña, con el círculo y las preguntas encima. Arrastra el círculo adonde quieras.</translation>
     </message>
     <message>
-        <source>A presenter's remote works: Page Down goes on.</source>
+        <source>A presenter&apos;s remote works: Page Down goes on.</source>
         <translation>Sirve un mando de presentaciones: Av Pág avanza.</translation>
     </message>
     <message>
@@ -4250,7 +4250,7 @@
         <translation>Imprime las etiquetas: Estudio, Carpeta de clase, Imprimir. Pon una junto a cada lámina al fotografiarla. Sirven todo el año.</translation>
     </message>
     <message>
-        <source>With the lesson's study open, choose New class set, give it a name and codes, then drop all pictures on the Class tab.</source>
+        <source>With the lesson&apos;s study open, choose New class set, give it a name and codes, then drop all pictures on the Class tab.</source>
         <translation>Con el estudio de la lección abierto, elige Nueva carpeta de clase, dale un nombre y códigos, y suelta todas las imágenes en la pestaña Clase.</translation>
     </message>
     <message>
@@ -4390,7 +4390,7 @@
         <translation>Complementarios</translation>
     </message>
     <message>
-        <source>Opposite on the painter's wheel; that is common practice.</source>
+        <source>Opposite on the painter&apos;s wheel; that is common practice.</source>
         <translation>Opuestos en el círculo del pintor; es práctica común.</translation>
     </message>
     <message>
@@ -4442,7 +4442,7 @@
         <translation>Precauciones</translation>
     </message>
     <message>
-        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school's rules come first.</source>
+        <source>Some pigments hold cadmium, cobalt or other metals. Gradewash shows a mark where a paint of that name usually does. It does not know your paint: read its label, and your school&apos;s rules come first.</source>
         <translation>Algunos pigmentos contienen cadmio, cobalto u otros metales. Gradewash pone una marca donde una pintura de ese nombre suele llevarlos. No conoce tu pintura: lee su etiqueta, y las normas de tu escuela van primero.</translation>
     </message>
     <message>
@@ -4522,7 +4522,7 @@
         <translation>Dos colores uno encima del otro piden una línea: divide la banda con Insertar. Las nubes que ninguna línea podría separar son su segundo color: se nombra con lo que cubre y se marca en pequeño en el círculo y la escala.</translation>
     </message>
     <message>
-        <source>A band's second colour has a mix of its own: open the band and press Second colour. It also says when to lay it.</source>
+        <source>A band&apos;s second colour has a mix of its own: open the band and press Second colour. It also says when to lay it.</source>
         <translation>El segundo color de una banda tiene su propia mezcla: abre la banda y pulsa Segundo color. También dice cuándo aplicarlo.</translation>
     </message>
     <message>
@@ -4530,7 +4530,7 @@
         <translation>Marca las pinturas que tiene tu clase. Cada banda recibe una mezcla de aula: dos primarios o pinturas a ambos lados de su matiz, apagada por la pintura más cercana a su complementario; los azules, por una tierra parda, que es un naranja apagado. Donde otra mezcla se acerca claramente más, también se muestra, con lo que tiene de raro.</translation>
     </message>
     <message>
-        <source>Which photo of many? Choose a sky, in the Study menu, lays a folder's photos on the wall and says of each what it would teach, and what speaks against it.</source>
+        <source>Which photo of many? Choose a sky, in the Study menu, lays a folder&apos;s photos on the wall and says of each what it would teach, and what speaks against it.</source>
         <translation>¿Qué foto entre muchas? «Elegir un cielo», en el menú Estudio, pone en la pared las fotos de una carpeta y dice de cada una qué enseñaría y qué habla en su contra.</translation>
     </message>
     <message>
@@ -4558,7 +4558,7 @@
         <translation>El visor: la clase juzga el color puro, antes de que sus vecinos cambien cómo se ve.</translation>
     </message>
     <message>
-        <source>On the painter's wheel a letter's direction is its hue; the nearer the middle, the duller. Where a band is toned down, the arrow shows where that leads, the dashes go on to the complement. On the value ladder both ends are named, since classes count both ways.</source>
+        <source>On the painter&apos;s wheel a letter&apos;s direction is its hue; the nearer the middle, the duller. Where a band is toned down, the arrow shows where that leads, the dashes go on to the complement. On the value ladder both ends are named, since classes count both ways.</source>
         <translation>En el círculo del pintor, la dirección de una letra es su matiz; cuanto más cerca del centro, más apagado. Donde una banda se apaga, la flecha muestra adónde lleva eso; los guiones siguen hasta el complementario. En la escalera de valor los dos extremos llevan nombre, porque en clase se cuenta en ambos sentidos.</translation>
     </message>
     <message>
@@ -4954,7 +4954,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Las pruebas guardadas de una banda, una tras otra</translation>
     </message>
     <message>
-        <source>This student's sheets, worksheet; back to the class</source>
+        <source>This student&apos;s sheets, worksheet; back to the class</source>
         <translation>Láminas y ficha de este estudiante; volver a la clase</translation>
     </message>
     <message>
@@ -5244,11 +5244,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Elegir &amp;un cielo...</translation>
     </message>
     <message>
-        <source>This student's sheets</source>
+        <source>This student&apos;s sheets</source>
         <translation>Las láminas de este estudiante</translation>
     </message>
     <message>
-        <source>This student's worksheet</source>
+        <source>This student&apos;s worksheet</source>
         <translation>La ficha de este estudiante</translation>
     </message>
     <message>
@@ -5379,15 +5379,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>cromato</translation>
     </message>
     <message>
-        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school's rules come first.</source>
+        <source>{paint} (usually {code}): The label of this paint lists {lists}; your school&apos;s rules come first.</source>
         <translation>{paint} (normalmente {code}): La etiqueta de esta pintura indica {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school's rules come first.</source>
+        <source>{paint}: The label of this paint lists what it holds, perhaps {lists}; your school&apos;s rules come first.</source>
         <translation>{paint}: La etiqueta de esta pintura indica lo que contiene, quizá {lists}; las normas de tu escuela van primero.</translation>
     </message>
     <message>
-        <source>using {paint}'s measurements</source>
+        <source>using {paint}&apos;s measurements</source>
         <translation>con las medidas de {paint}</translation>
     </message>
     <message>
@@ -5683,7 +5683,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Como {letter}, más apagado de lo que da esta caja.</translation>
     </message>
     <message>
-        <source>Like {letter}, out of this box's reach.</source>
+        <source>Like {letter}, out of this box&apos;s reach.</source>
         <translation>Como {letter}, fuera del alcance de esta caja.</translation>
     </message>
     <message>
@@ -5947,7 +5947,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{upper} y {lower}: deja que la aguada se pierda en el papel blanco.</translation>
     </message>
     <message>
-        <source>{upper} runs into {lower}: {through}. Let them run together: the photo's {hue} needs no mix of its own.</source>
+        <source>{upper} runs into {lower}: {through}. Let them run together: the photo&apos;s {hue} needs no mix of its own.</source>
         <translation>{upper} se funde con {lower}: {through}. Deja que se mezclen: el {hue} de la foto no necesita mezcla.</translation>
     </message>
     <message>
@@ -6063,7 +6063,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>el complementario exacto, {parts},</translation>
     </message>
     <message>
-        <source>Second colour of {letter}, {hue}: the paper's own white. {way}</source>
+        <source>Second colour of {letter}, {hue}: the paper&apos;s own white. {way}</source>
         <translation>Segundo color de {letter}, {hue}: el blanco del papel. {way}</translation>
     </message>
     <message>
@@ -7066,7 +7066,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
     <name>percent</name>
     <message>
         <source>{number}%</source>
-        <translation>{number} %</translation>
+        <translation>{number}&#xa0;%</translation>
     </message>
 </context>
 <context>
@@ -7100,7 +7100,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Parte de esta imagen es transparente: se muestra blanca y no entra en ninguna lectura.</translation>
     </message>
     <message>
-        <source>Some colours here are more vivid than a screen's colour space (sRGB) can hold: their intensity is at least what is read.</source>
+        <source>Some colours here are more vivid than a screen&apos;s colour space (sRGB) can hold: their intensity is at least what is read.</source>
         <translation>Algunos colores son más vivos de lo que cabe en el espacio de color de una pantalla (sRGB): su intensidad es al menos la leída.</translation>
     </message>
     <message>
@@ -7136,7 +7136,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Esto es un vídeo, no una imagen: guarda un fotograma y ábrelo.</translation>
     </message>
     <message>
-        <source>This is a camera's raw file, which this program does not develop: export it as a JPEG and open that.</source>
+        <source>This is a camera&apos;s raw file, which this program does not develop: export it as a JPEG and open that.</source>
         <translation>Este es un archivo RAW de cámara, que este programa no revela: expórtalo como JPEG y ábrelo.</translation>
     </message>
     <message>
@@ -7349,10 +7349,6 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Proponer otra vez</translation>
     </message>
     <message>
-        <source>No photo yet.</source>
-        <translation>Aún no hay foto.</translation>
-    </message>
-    <message>
         <source>The horizon line can be moved but not removed.</source>
         <translation>La línea del horizonte se puede mover, pero no quitar.</translation>
     </message>
@@ -7388,11 +7384,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <source>The chosen band leaves no room for the wheel: choose another, or press F6 to have it beside the photo.</source>
         <translation>La banda elegida no deja sitio para el círculo: elige otra, o pulsa F6 para tenerlo junto a la foto.</translation>
     </message>
-<message>
+    <message>
         <source>Which sky will you paint?</source>
         <translation>¿Qué cielo vas a pintar?</translation>
     </message>
-    </context>
+</context>
 <context>
     <name>reader</name>
     <message>
@@ -7556,7 +7552,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Banda {letter}</translation>
     </message>
     <message>
-        <source>That is too small to read: draw the box over the stroke's middle.</source>
+        <source>That is too small to read: draw the box over the stroke&apos;s middle.</source>
         <translation>Eso es demasiado pequeño para leerlo: dibuja el recuadro sobre el centro de la pincelada.</translation>
     </message>
     <message>
@@ -8179,7 +8175,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>floraciones</translation>
     </message>
     <message>
-        <source>every band is in the photo's hue</source>
+        <source>every band is in the photo&apos;s hue</source>
         <translation>cada banda tiene el matiz de la foto</translation>
     </message>
     <message>
@@ -8227,15 +8223,15 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>las líneas están claramente altas o bajas</translation>
     </message>
     <message>
-        <source>other hues than the photo's</source>
+        <source>other hues than the photo&apos;s</source>
         <translation>otros matices que los de la foto</translation>
     </message>
     <message>
-        <source>light and dark are not the photo's</source>
+        <source>light and dark are not the photo&apos;s</source>
         <translation>lo claro y lo oscuro no son los de la foto</translation>
     </message>
     <message>
-        <source>bright and dull are not the photo's</source>
+        <source>bright and dull are not the photo&apos;s</source>
         <translation>lo vivo y lo apagado no son los de la foto</translation>
     </message>
     <message>
@@ -8547,11 +8543,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Has movido donde acaban {letters} más allá de su sitio: vuelve la mitad del camino.</translation>
     </message>
     <message>
-        <source>You changed the {quality} of band {letters} past the photo's: go half the way back.</source>
+        <source>You changed the {quality} of band {letters} past the photo&apos;s: go half the way back.</source>
         <translation>El cambio de {quality} de la banda {letters} se ha pasado de la foto: vuelve la mitad del camino.</translation>
     </message>
     <message>
-        <source>You changed the {quality} of bands {letters} past the photo's: go half the way back.</source>
+        <source>You changed the {quality} of bands {letters} past the photo&apos;s: go half the way back.</source>
         <translation>El cambio de {quality} de las bandas {letters} se ha pasado de la foto: vuelve la mitad del camino.</translation>
     </message>
     <message>
@@ -8571,11 +8567,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Las esquinas de la pintura no son seguras, así que lo que se dice aquí es provisional: míralas antes.</translation>
     </message>
     <message>
-        <source>Band {letters} has the photo's hue.</source>
+        <source>Band {letters} has the photo&apos;s hue.</source>
         <translation>La banda {letters} tiene el matiz de la foto.</translation>
     </message>
     <message>
-        <source>Bands {letters} have the photo's hue.</source>
+        <source>Bands {letters} have the photo&apos;s hue.</source>
         <translation>Las bandas {letters} tienen el matiz de la foto.</translation>
     </message>
     <message>
@@ -8655,35 +8651,35 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>En esta imagen no se ve pintura. Si hay una pintura, arrastra las esquinas hasta ella.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is lighter than the photo's. More paint in it.</source>
+        <source>Band {letters}: its second colour is lighter than the photo&apos;s. More paint in it.</source>
         <translation>Banda {letters}: su segundo color es más claro que el de la foto. Ponle más pintura.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are lighter than the photo's. More paint in them.</source>
+        <source>Bands {letters}: their second colours are lighter than the photo&apos;s. More paint in them.</source>
         <translation>Bandas {letters}: sus segundos colores son más claros que los de la foto. Ponles más pintura.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is darker than the photo's. More water in it.</source>
+        <source>Band {letters}: its second colour is darker than the photo&apos;s. More water in it.</source>
         <translation>Banda {letters}: su segundo color es más oscuro que el de la foto. Ponle más agua.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are darker than the photo's. More water in them.</source>
+        <source>Bands {letters}: their second colours are darker than the photo&apos;s. More water in them.</source>
         <translation>Bandas {letters}: sus segundos colores son más oscuros que los de la foto. Ponles más agua.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is duller than the photo's. Mix it from fewer paints, in clean water.</source>
+        <source>Band {letters}: its second colour is duller than the photo&apos;s. Mix it from fewer paints, in clean water.</source>
         <translation>Banda {letters}: su segundo color es más apagado que el de la foto. Mézclalo con menos pinturas, en agua limpia.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are duller than the photo's. Mix them from fewer paints, in clean water.</source>
+        <source>Bands {letters}: their second colours are duller than the photo&apos;s. Mix them from fewer paints, in clean water.</source>
         <translation>Bandas {letters}: sus segundos colores son más apagados que los de la foto. Mézclalos con menos pinturas, en agua limpia.</translation>
     </message>
     <message>
-        <source>Band {letters}: its second colour is more intense than the photo's. Tone it down with a speck of its complement.</source>
+        <source>Band {letters}: its second colour is more intense than the photo&apos;s. Tone it down with a speck of its complement.</source>
         <translation>Banda {letters}: su segundo color es más intenso que el de la foto. Apágalo con una pizca de su complementario.</translation>
     </message>
     <message>
-        <source>Bands {letters}: their second colours are more intense than the photo's. Tone each down with a speck of its complement.</source>
+        <source>Bands {letters}: their second colours are more intense than the photo&apos;s. Tone each down with a speck of its complement.</source>
         <translation>Bandas {letters}: sus segundos colores son más intensos que los de la foto. Apaga cada uno con una pizca de su complementario.</translation>
     </message>
     <message>
@@ -8779,7 +8775,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Buscabas un cambio de {quality}: ahora más cerca {nearer}, ahora más lejos {further}.</translation>
     </message>
     <message>
-        <source>The photo's sky is nearly white: whether the washes have a little too much paint or too little, a picture hardly shows.</source>
+        <source>The photo&apos;s sky is nearly white: whether the washes have a little too much paint or too little, a picture hardly shows.</source>
         <translation>El cielo de la foto es casi blanco: si las aguadas llevan un poco de pintura de más o de menos, una imagen apenas lo muestra.</translation>
     </message>
 </context>
@@ -8954,11 +8950,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Resultado</translation>
     </message>
     <message>
-        <source>Bands of sheet {number} beside the photo's</source>
+        <source>Bands of sheet {number} beside the photo&apos;s</source>
         <translation>Bandas de la lámina {number} junto a las de la foto</translation>
     </message>
     <message>
-        <source>Band by band: waits for the student's own scores.</source>
+        <source>Band by band: waits for the student&apos;s own scores.</source>
         <translation>Banda por banda: espera a las puntuaciones propias.</translation>
     </message>
     <message>
@@ -9074,7 +9070,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Observaciones, lámina {number}</translation>
     </message>
     <message>
-        <source>Measured, shown before the student's own scores</source>
+        <source>Measured, shown before the student&apos;s own scores</source>
         <translation>Medido, mostrado antes de las puntuaciones propias</translation>
     </message>
     <message>
@@ -9086,11 +9082,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Mostrarlo igualmente</translation>
     </message>
     <message>
-        <source>For the teacher: before the student's own scores are in</source>
+        <source>For the teacher: before the student&apos;s own scores are in</source>
         <translation>Para ti: antes de las puntuaciones propias</translation>
     </message>
     <message>
-        <source>What was measured of sheet {number} waits for the student's own scores. Still missing on the worksheet: {qualities}.</source>
+        <source>What was measured of sheet {number} waits for the student&apos;s own scores. Still missing on the worksheet: {qualities}.</source>
         <translation>Lo medido en la lámina {number} espera a las puntuaciones propias. Aún faltan en la ficha: {qualities}.</translation>
     </message>
     <message>
@@ -9130,7 +9126,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúala y luego mira</translation>
     </message>
     <message>
-        <source>The student's own scores come first. Then this page shows what was measured, and what to try.</source>
+        <source>The student&apos;s own scores come first. Then this page shows what was measured, and what to try.</source>
         <translation>Primero van las puntuaciones propias. Después esta página muestra lo que se midió y qué probar.</translation>
     </message>
     <message>
@@ -9313,7 +9309,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>imagen</translation>
     </message>
     <message>
-        <source>{name} may be a person's name, so the study does not keep it: give it a title, and students a code.</source>
+        <source>{name} may be a person&apos;s name, so the study does not keep it: give it a title, and students a code.</source>
         <translation>{name} puede ser el nombre de una persona, así que el estudio no lo guarda: ponle un título, y a los alumnos un código.</translation>
     </message>
 </context>
@@ -9372,11 +9368,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>la hoja de trabajo</translation>
     </message>
     <message>
-        <source>the student's code</source>
+        <source>the student&apos;s code</source>
         <translation>el código del alumno</translation>
     </message>
     <message>
-        <source>the class's code</source>
+        <source>the class&apos;s code</source>
         <translation>el código de la clase</translation>
     </message>
     <message>
@@ -9511,7 +9507,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{field}: su extremo más claro es oscuro. Estíralo con agua y se sabrá más.</translation>
     </message>
     <message>
-        <source>{field}: A shadow's edge lies across it: lay the card in even light and photograph it again.</source>
+        <source>{field}: A shadow&apos;s edge lies across it: lay the card in even light and photograph it again.</source>
         <translation>{field}: la cruza el borde de una sombra. Pon la carta en una luz pareja y vuelve a fotografiarla.</translation>
     </message>
     <message>
@@ -9619,7 +9615,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>En la carta</translation>
     </message>
     <message>
-        <source>The paint's name</source>
+        <source>The paint&apos;s name</source>
         <translation>El nombre de la pintura</translation>
     </message>
     <message>
@@ -9699,7 +9695,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Un clic en una casilla hace que no se use, o dice que está bien. Con el teclado: flechas y luego espacio.</translation>
     </message>
     <message>
-        <source>Drag the four rings to the middles of the black marks; the one without a white ring is at the card's bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
+        <source>Drag the four rings to the middles of the black marks; the one without a white ring is at the card&apos;s bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
         <translation>Arrastra los cuatro anillos al centro de las marcas negras; la que no tiene anillo blanco está abajo a la derecha de la carta. Con el teclado: de 1 a 4 eligen un anillo y las flechas lo mueven.</translation>
     </message>
     <message>
@@ -9715,11 +9711,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Todavía no se ha leído nada.</translation>
     </message>
     <message>
-        <source>The card's code could not be read: choose above which card it is.</source>
+        <source>The card&apos;s code could not be read: choose above which card it is.</source>
         <translation>No se pudo leer el código de la carta: elige arriba qué carta es.</translation>
     </message>
     <message>
-        <source>No swatch card was found in this picture. Is it another one? Else drag the four rings to the middles of its black marks; the one without a white ring is at the card's bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
+        <source>No swatch card was found in this picture. Is it another one? Else drag the four rings to the middles of its black marks; the one without a white ring is at the card&apos;s bottom right. By keys: 1 to 4 choose a ring, arrows move it.</source>
         <translation>En esta imagen no se encontró ninguna carta de muestras. ¿Es otra imagen? Si no, arrastra los cuatro anillos al centro de sus marcas negras; la que no tiene anillo blanco está abajo a la derecha de la carta. Con teclas: 1 a 4 eligen un anillo, las flechas lo mueven.</translation>
     </message>
 </context>
@@ -9802,7 +9798,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>poner las partes a mano</translation>
     </message>
     <message>
-        <source>set the wash's strength</source>
+        <source>set the wash&apos;s strength</source>
         <translation>poner la fuerza de la aguada</translation>
     </message>
     <message>
@@ -9882,7 +9878,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>escribir el código de la clase</translation>
     </message>
     <message>
-        <source>write the teacher's remark</source>
+        <source>write the teacher&apos;s remark</source>
         <translation>escribir el comentario docente</translation>
     </message>
     <message>
@@ -10445,7 +10441,7 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Imprimir la ficha</translation>
     </message>
     <message>
-        <source>Teacher's remark</source>
+        <source>Teacher&apos;s remark</source>
         <translation>Comentario docente</translation>
     </message>
     <message>
@@ -10741,11 +10737,11 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Puntúa {qualities} para abrirlas.</translation>
     </message>
     <message>
-        <source>Score {qualities}, and add the sheet's picture on the Sheets page.</source>
+        <source>Score {qualities}, and add the sheet&apos;s picture on the Sheets page.</source>
         <translation>Puntúa {qualities} y añade la imagen de la lámina en la página Láminas.</translation>
     </message>
     <message>
-        <source>Add the sheet's picture on the Sheets page to open them.</source>
+        <source>Add the sheet&apos;s picture on the Sheets page to open them.</source>
         <translation>Añade la imagen de la lámina en la página Láminas para abrirlas.</translation>
     </message>
     <message>
