@@ -8399,6 +8399,22 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>{seen}, {much}</translation>
     </message>
     <message>
+        <source>All but band {letters} is too pale: more paint in the same water</source>
+        <translation>Todo menos la banda {letters} es demasiado pálido: más pintura en la misma agua</translation>
+    </message>
+    <message>
+        <source>All but band {letters} is too strong: more water to the same paint</source>
+        <translation>Todo menos la banda {letters} es demasiado fuerte: más agua para la misma pintura</translation>
+    </message>
+    <message>
+        <source>All but bands {letters} is too pale: more paint in the same water</source>
+        <translation>Todo menos las bandas {letters} es demasiado pálido: más pintura en la misma agua</translation>
+    </message>
+    <message>
+        <source>All but bands {letters} is too strong: more water to the same paint</source>
+        <translation>Todo menos las bandas {letters} es demasiado fuerte: más agua para la misma pintura</translation>
+    </message>
+    <message>
         <source>A wash dries lighter than it looks wet.</source>
         <translation>Al secar, una aguada queda más clara de lo que parece mojada.</translation>
     </message>

@@ -31,8 +31,8 @@ _HALF_AGAIN, _DOUBLE = 1.7, 2.6  # times the photo's, or more
 def colour_steps(facts: Facts, most: int = 4) -> list[Advice]:
     """Every step about the colours of the bands; with more cures than `most`, the lightest ones
     share one."""
-    strength = _strength(facts)
     cures = cures_of(facts)
+    strength = _strength(facts, _spared(facts, cures))
     room = max(1, most - len(strength))
     apart = cures if len(cures) <= room else cures[: room - 1]
     steps = [*strength, *(_step(facts, cure) for cure in apart)]
@@ -45,12 +45,22 @@ def colour_steps(facts: Facts, most: int = 4) -> list[Advice]:
 # The strength of the whole sheet
 
 
-def _strength(facts: Facts) -> list[Advice]:
+def _against(facts: Facts, cure: Cure) -> bool:
+    """Whether it takes back what the whole sheet is told to do: its bands are off the other way."""
+    return bool(facts.too_much) and cure.way == ("water" if facts.too_much < 0 else "paint")
+
+
+def _spared(facts: Facts, cures: list[Cure]) -> tuple[str, ...]:
+    """Letters of the bands that are not as the whole sheet is: right, or off the other way."""
+    apart = [cure for cure in cures if cure.way == "enough" or _against(facts, cure)]
+    return tuple(sorted(band.letter for cure in apart for band in cure.bands))
+
+
+def _strength(facts: Facts, spared: tuple[str, ...]) -> list[Advice]:
+    """One step for the whole sheet, or for all of it but the bands that are `spared`."""
     if not facts.too_much:
         return []
-    share = facts.strength.share
-    one = len(facts.bands) == 1
-    letters = tuple(band.letter for band in facts.bands)
+    letters = tuple(band.letter for band in facts.bands if band.letter not in spared)
     if facts.too_much < 0 and facts.over_exposed:
         text = translate(
             "sheet",
@@ -58,33 +68,53 @@ def _strength(facts: Facts) -> list[Advice]:
             "before you take more paint.",
         )
         return [Advice(_STRENGTH_WEIGHT, ("strength",), Finding("step", "value", letters, text))]
-    if facts.too_much < 0:
-        seen = (
-            translate("sheet", "The wash is too pale: more paint in the same water")
-            if one
-            else translate("sheet", "All of it is too pale: more paint in the same water")
-        )
-        if share <= _THRICE:
-            much = translate("sheet", "about three times as much.")
-        elif share <= _TWICE:
-            much = translate("sheet", "about twice as much.")
-        else:
-            much = translate("sheet", "about half as much again.")
-    else:
-        seen = (
-            translate("sheet", "The wash is too strong: more water to the same paint")
-            if one
-            else translate("sheet", "All of it is too strong: more water to the same paint")
-        )
-        if share >= _DOUBLE:
-            much = translate("sheet", "about three times as much.")
-        elif share >= _HALF_AGAIN:
-            much = translate("sheet", "about twice as much.")
-        else:
-            much = translate("sheet", "about half as much again.")
-    text = translate("sheet", "{seen}, {much}").format(seen=seen, much=much)
+    text = translate("sheet", "{seen}, {much}").format(
+        seen=_strength_seen(facts, spared), much=_times(facts.strength.share)
+    )
     finding = Finding("step", "value", letters, f"{text} {_dries(facts)}")
     return [Advice(_STRENGTH_WEIGHT, ("strength",), finding)]
+
+
+def _strength_seen(facts: Facts, spared: tuple[str, ...]) -> str:
+    pale = facts.too_much < 0
+    if len(facts.bands) == 1:
+        return (
+            translate("sheet", "The wash is too pale: more paint in the same water")
+            if pale
+            else translate("sheet", "The wash is too strong: more water to the same paint")
+        )
+    if not spared:
+        return (
+            translate("sheet", "All of it is too pale: more paint in the same water")
+            if pale
+            else translate("sheet", "All of it is too strong: more water to the same paint")
+        )
+    if len(spared) == 1:
+        text = (
+            translate("sheet", "All but band {letters} is too pale: more paint in the same water")
+            if pale
+            else translate(
+                "sheet", "All but band {letters} is too strong: more water to the same paint"
+            )
+        )
+    else:
+        text = (
+            translate("sheet", "All but bands {letters} is too pale: more paint in the same water")
+            if pale
+            else translate(
+                "sheet", "All but bands {letters} is too strong: more water to the same paint"
+            )
+        )
+    return text.format(letters=listed(spared))
+
+
+def _times(share: float) -> str:
+    """How much more paint, or water, in everyday words."""
+    if share <= _THRICE or share >= _DOUBLE:
+        return translate("sheet", "about three times as much.")
+    if share <= _TWICE or share >= _HALF_AGAIN:
+        return translate("sheet", "about twice as much.")
+    return translate("sheet", "about half as much again.")
 
 
 def _dries(facts: Facts) -> str:
@@ -98,6 +128,10 @@ def _dries(facts: Facts) -> str:
 
 def _step(facts: Facts, cure: Cure) -> Advice:
     bands = list(cure.bands)
+    against = _against(facts, cure)
+    if against:
+        # Of bands that the whole sheet's strength is not said of, how they are beside the photo.
+        bands = [band for band in facts.bands if band.letter in {one.letter for one in bands}]
     whole = len(bands) == len(facts.bands) and len(bands) > 1 and not facts.too_much
     letters = tuple(band.letter for band in bands)
     hue = cure.way in ("hue", "green")
@@ -106,7 +140,11 @@ def _step(facts: Facts, cure: Cure) -> Advice:
     elif cure.way in ("enough", "less paint", "less water"):
         text = _short(cure)
     else:
-        seen = _hue_seen(bands) if hue else _seen(bands, whole, beyond=bool(facts.too_much))
+        seen = (
+            _hue_seen(bands)
+            if hue
+            else _seen(bands, whole, beyond=bool(facts.too_much) and not against)
+        )
         text = f"{seen} {_try(facts, cure)}"
     strength = cure.way in ("paint", "water", "enough", "less paint", "less water")
     about = "hue" if hue else "value" if strength else "intensity"

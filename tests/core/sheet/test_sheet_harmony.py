@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import itertools
+import re
 from dataclasses import replace
 
 import numpy as np
@@ -40,6 +42,24 @@ def facts_of_shares(*shares: float, lines=IN_PLACE, notices=()) -> Facts:
 
 def said(facts: Facts) -> str:
     return " ".join(finding.text for finding in findings_of(facts))
+
+
+@pytest.mark.parametrize("shares", list(itertools.product((0.5, 1.0, 1.9), repeat=3)))
+def test_all_of_it_is_not_said_where_a_band_is_right_or_off_the_other_way(shares):
+    text = said(facts_of_shares(*shares))
+    for letter in "ABC":
+        spared = f"Band {letter} has its strength" in text
+        spared = spared or ("too pale" in text and f"More water in band {letter}" in text)
+        assert not (spared and "All of it" in text)
+        if spared:
+            assert re.search(f"All but bands? [^:]*{letter}", text)
+
+
+def test_the_band_that_is_not_as_the_whole_is_spared():
+    right, strong = said(facts_of_shares(0.7, 1.0, 0.7)), said(facts_of_shares(0.7, 0.7, 1.9))
+    assert "All but band B is too pale" in right
+    assert "All but band C is too pale" in strong
+    assert "Beyond that" not in strong
 
 
 def test_lines_that_cannot_be_told_are_not_praised():
