@@ -4,7 +4,7 @@
 Initialize-Gradewash test
 if (-not $env:QT_QPA_PLATFORM) { $env:QT_QPA_PLATFORM = "offscreen" }
 if (-not $env:OMP_NUM_THREADS) { $env:OMP_NUM_THREADS = "1" }
-$wanted = if ($args.Count) { $args } else { "-m", "not slow", "-n", "logical", "--dist", "loadfile" }
+$wanted = if ($args.Count) { $args } else { "-n", "logical", "--dist", "loadfile" }
 Push-Location $PSScriptRoot
 & "$venv\Scripts\python.exe" -m pytest @wanted
 $code = $LASTEXITCODE

@@ -103,7 +103,6 @@ def test_processes_give_the_same_outcomes(
     assert by_key(found) == in_order
 
 
-@pytest.mark.slow
 @pytest.mark.filterwarnings("ignore")  # the scheduler's own
 def test_a_scheduler_gives_the_same_outcomes(
     jobs: list[Job], reference: Reference, in_order: dict[str, Outcome]

@@ -285,7 +285,6 @@ def test_json_does_not_change_from_save_to_save(tmp_path: Path) -> None:
         assert class_set_to_json(class_set_from_json(again, photo)) == again
 
 
-@pytest.mark.slow
 @pytest.mark.skipif(os.name == "nt", reason="kills as POSIX does")
 def test_kills_lose_nothing_acknowledged(tmp_path: Path) -> None:
     """A small version of `benchmarks/class_set.py kills`: while adding, placing and marking."""

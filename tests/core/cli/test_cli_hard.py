@@ -195,7 +195,6 @@ def test_without_a_screen(sky, arguments, screen) -> None:
     one_line(found.stderr.decode())
 
 
-@pytest.mark.slow
 def test_interrupted_at_any_moment_it_is_silent(sky) -> None:
     """Ctrl+C from the start of the program's own code on, also while it is being imported."""
     rng = random.Random(4)

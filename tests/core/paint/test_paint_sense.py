@@ -92,7 +92,6 @@ def offered():
                 yield where, plan, band, item
 
 
-@pytest.mark.slow
 def test_no_alternative_is_only_praised():
     """What is better by every word said of it would have to be the choice."""
     found = list(offered())

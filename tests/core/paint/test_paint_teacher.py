@@ -159,7 +159,6 @@ def test_a_box_of_two_primaries_makes_what_they_make(keys):
         assert set(own.mix.keys) == set(keys) or own.verdict == "matches", (keys, Lab)
 
 
-@pytest.mark.slow
 def test_what_two_primaries_make_is_said_so():
     band = plan_one(box_of("lemon_yellow", "crimson", "ultramarine"), (69, 26, 38))
     assert set(band.classroom.mix.keys) == {"lemon_yellow", "crimson"}

@@ -157,7 +157,6 @@ print(Path("/proc/self/status").read_text().split("VmHWM:")[1].split()[0])
 """
 
 
-@pytest.mark.slow
 @pytest.mark.skipif(
     not os.path.exists("/proc/self/status"), reason="asks Linux for the memory used"
 )

@@ -116,9 +116,8 @@ def test_another_scene_is_another_sky_at_any_strength(skies):
             assert found.strength == pytest.approx(strength, rel=0.12)
 
 
-def with_strengths(reference, factors):
-    """The sky in linear light, each band with so many times its paint."""
-    painted = copy_of(reference)
+def with_strengths(reference, painted, factors):
+    """The painted sky in linear light, each band with so many times its paint."""
     edges = reference.bands.edges
     at = [y for a, b in itertools.pairwise(edges) for y in (a + 0.02, b - 0.02)]
     y = (np.arange(len(painted)) + 0.5) / len(painted)
@@ -128,12 +127,12 @@ def with_strengths(reference, factors):
 @pytest.mark.parametrize(("pale", "strong"), [(0.4, 2.0), (0.35, 1.0), (1.0, 2.2)])
 @pytest.mark.parametrize("name", SCENES)
 def test_bands_too_pale_or_too_strong_are_neither_another_sky_nor_turned(skies, name, pale, strong):
-    reference = skies[name]
+    reference, painted = skies[name], copy_of(skies[name])
     bands = len(reference.bands.edges) - 1
     for one, other in itertools.permutations(range(bands), 2):
         factors = np.ones(bands)
         factors[one], factors[other] = pale, strong
-        W = linear_to_W(with_strengths(reference, factors))
+        W = linear_to_W(with_strengths(reference, painted, factors))
         judged = judge_orientation(reference, W, profile_of(W), True)
         assert (judged.other_sky, judged.turn, judged.mirrored) == (False, 0, False)
 

@@ -25,7 +25,6 @@ def corners(left=LEFT, top=TOP, right=RIGHT, bottom=BOTTOM):
     return SheetOptions(corners=tuple((x / 640, y / 480) for x, y in points))
 
 
-@pytest.mark.slow
 def test_sheets_of_real_paper_are_found_and_trusted():
     sure, told = 0, []
     for seed in SEEDS:

@@ -92,7 +92,6 @@ def test_a_soft_shadow_is_noticed():
     assert not check.light.sides_compared
 
 
-@pytest.mark.slow
 def test_a_mirrored_sheet_is_noticed():
     for mirrored in (False, True):
         # The first sky is too pale for its sides to differ.

@@ -82,14 +82,12 @@ def sheets():
     return found
 
 
-@pytest.mark.slow
 def test_uneven_sheets_get_few_false_alarms(sheets):
     # Before unevenness was weighed, these and four more were told of 5 edges and 12 blooms.
     alarms = sum(len(check.hard_edges) + len(check.blooms) for _, check in sheets)
     assert alarms <= 3
 
 
-@pytest.mark.slow
 def test_uneven_sheets_are_read_all_the_same(sheets):
     errors = [measure.corner_error(one, check) for one, check in sheets]
     assert sum(error < measure.FOUND for error in errors) >= len(sheets) - 1

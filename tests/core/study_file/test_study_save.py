@@ -126,7 +126,6 @@ def test_a_vanished_folder(tmp_path: Path) -> None:
         read_bytes(tmp_path)
 
 
-@pytest.mark.slow
 def test_killed_at_random_moments(tmp_path: Path) -> None:
     """Saves cut off by SIGKILL: always a whole file, never a stray one after the next read.
 
