@@ -109,7 +109,7 @@ def _row(desk: ClassDesk, class_set: ClassSet, found: Sorted, number: int) -> Pl
         elif digest is None:
             tiles.append(TileView(word=state_word("")))
         else:
-            tiles.append(TileView(desk.photo(digest)))
+            tiles.append(TileView(desk.photo(digest), own_shape=True))
     state, second = _standing(class_set, found, number)
     return PlaceRow("" if student is None else student.code, tuple(tiles), state, second)
 

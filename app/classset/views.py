@@ -83,8 +83,10 @@ def tile_of(
         if kept.check is None:
             return TileView(word=translate("class set page", "cannot be checked"))
         return TileView(word="")
+    if kept is None or kept.check is None or not kept.check.readable:
+        return TileView(picture, own_shape=True)
     lit = None
-    if shown != WHOLE and kept is not None and kept.check is not None and kept.check.readable:
+    if shown != WHOLE:
         bands = [band for band in kept.check.band_checks if band.letter == shown]
         lit = (bands[0].top, bands[0].bottom) if bands else (0.0, 0.0)
     return TileView(picture, lit=lit)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from math import ceil, floor
 from typing import Final
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QRectF, QSizeF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from app.drawing.ink import BLACK, draw_text, text_size
@@ -30,28 +30,32 @@ class TileView:
         Top and bottom of the one band that is shown, as shares of the height.
     proposed : bool
         It may belong here: under a veil, in a dashed outline.
+    own_shape : bool
+        A picture in which no painting was found: it keeps its own shape, and is not drawn out to
+        that of the others.
     """
 
     picture: Pyramid | None = None
     word: str = ""
     lit: tuple[float, float] | None = None
     proposed: bool = False
+    own_shape: bool = False
 
 
 def same_tile(one: TileView, other: TileView) -> bool:
     """Whether both are drawn alike."""
-    return one.picture is other.picture and (one.word, one.lit, one.proposed) == (
-        other.word,
-        other.lit,
-        other.proposed,
+    first, second = (
+        (view.picture, view.word, view.lit, view.proposed, view.own_shape) for view in (one, other)
     )
+    return first == second
 
 
 def paint_tile(painter: QPainter, rect: QRectF, view: TileView, size: float) -> None:
     """Draw a tile; `size` is that of its word."""
     ratio = painter.device().devicePixelRatio() if painter.device() is not None else 1.0
     if view.picture is not None:
-        view.picture.draw(painter, rect, ratio)
+        place = _within(rect, view.picture) if view.own_shape else rect
+        view.picture.draw(painter, place, ratio)
         if view.proposed:
             _cover(painter, rect, WALL, _PROPOSED)
         elif view.lit is not None:
@@ -68,6 +72,14 @@ def paint_tile(painter: QPainter, rect: QRectF, view: TileView, size: float) -> 
     if view.picture is None and view.word:
         fits = min(size, size * (rect.width() - 14) / max(1.0, text_size(view.word, size)[0]))
         draw_text(painter, rect.center(), view.word, fits, BLACK)
+
+
+def _within(rect: QRectF, picture: Pyramid) -> QRectF:
+    """The largest place in the middle of `rect` that has the picture's shape."""
+    size = QSizeF(picture.levels[0].size()).scaled(rect.size(), Qt.AspectRatioMode.KeepAspectRatio)
+    place = QRectF(rect.topLeft(), size)
+    place.moveCenter(rect.center())
+    return place
 
 
 def _cover(painter: QPainter, rect: QRectF, colour: str = VEIL, share: float = _VEIL) -> None:

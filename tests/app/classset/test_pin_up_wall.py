@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import fields, replace
 
+import pytest
 from PySide6.QtCore import QPointF, QRect, QRectF, QSize, QSizeF
 from PySide6.QtGui import QColor, QImage, QPainter
 
 from app.classset.wall import PinUpWall
-from app.drawing.classset.tile import TileView
+from app.drawing.classset.tile import TileView, paint_tile
 from app.drawing.classset.wall import (
     StudentView,
     WallView,
@@ -30,6 +31,7 @@ OTHER_TILE = {
     "word": lambda tile: tile.word + "!",
     "lit": lambda tile: (0.1, 0.2),
     "proposed": lambda tile: not tile.proposed,
+    "own_shape": lambda tile: not tile.own_shape,
 }
 
 
@@ -61,6 +63,20 @@ def test_whatever_is_told_of_a_student_is_painted_anew_and_nobody_elses() -> Non
     assert {*whole, "chosen"} == {each.name for each in fields(WallView)}
     for name, value in whole.items():
         assert changed_students(before, replace(before, **{name: value})) is None, name
+
+
+@pytest.mark.parametrize("own_shape", [True, False])
+def test_a_picture_without_a_painting_is_not_drawn_out(qapp, own_shape) -> None:
+    upright = QImage(30, 60, QImage.Format.Format_RGB32)
+    upright.fill(QColor("red"))
+    ground = QImage(120, 60, QImage.Format.Format_RGB32)
+    ground.fill(QColor("grey"))
+    painter = QPainter(ground)
+    view = TileView(Pyramid.of(upright), own_shape=own_shape)
+    paint_tile(painter, QRectF(0, 0, 120, 60), view, 13)
+    painter.end()
+    painted = [x for x in range(120) if ground.pixelColor(x, 30) == QColor("red")]
+    assert painted == list(range(45, 75) if own_shape else range(120))
 
 
 def test_a_part_of_the_wall_is_painted_as_the_whole_is(qapp) -> None:
