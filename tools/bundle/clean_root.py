@@ -57,10 +57,11 @@ class Trial:
 
 
 def make_root(folder: Path, suite: str) -> Path:
-    """A minimal Debian root without Python; one that is there already is used again."""
+    """A minimal Debian root without Python, made anew: in one used before, things are left over."""
     root = folder / f"root_{suite}"
-    if not (root / "etc/debian_version").exists():
-        subprocess.run(["debootstrap", "--variant=minbase", suite, root], check=True)
+    if root.exists():
+        shutil.rmtree(root)
+    subprocess.run(["debootstrap", "--variant=minbase", suite, root], check=True)
     shutil.copy("/etc/resolv.conf", root / "etc/resolv.conf")
     return root
 
