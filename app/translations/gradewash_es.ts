@@ -8739,8 +8739,8 @@ Software libre con licencia MIT. Nada sale de tu ordenador.</translation>
         <translation>Todas las bandas coinciden con la foto en matiz, valor e intensidad.</translation>
     </message>
     <message>
-        <source>All of it looks too pale, but so does the paper: photograph the sheet a little darker before you take more paint.</source>
-        <translation>Todo parece demasiado pálido, pero el papel también: fotografía la lámina un poco más oscura antes de tomar más pintura.</translation>
+        <source>The paint looks too pale, but so does the paper: photograph the sheet a little darker before you take more paint.</source>
+        <translation>La pintura parece demasiado pálida, pero el papel también: fotografía la lámina un poco más oscura antes de tomar más pintura.</translation>
     </message>
     <message>
         <source>about three times as much.</source>

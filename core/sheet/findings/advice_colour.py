@@ -64,7 +64,7 @@ def _strength(facts: Facts, spared: tuple[str, ...]) -> list[Advice]:
     if facts.too_much < 0 and facts.over_exposed:
         text = translate(
             "sheet",
-            "All of it looks too pale, but so does the paper: photograph the sheet a little darker "
+            "The paint looks too pale, but so does the paper: photograph the sheet a little darker "
             "before you take more paint.",
         )
         return [Advice(_STRENGTH_WEIGHT, ("strength",), Finding("step", "value", letters, text))]
@@ -140,11 +140,8 @@ def _step(facts: Facts, cure: Cure) -> Advice:
     elif cure.way in ("enough", "less paint", "less water"):
         text = _short(cure)
     else:
-        seen = (
-            _hue_seen(bands)
-            if hue
-            else _seen(bands, whole, beyond=bool(facts.too_much) and not against)
-        )
+        beyond = bool(facts.too_much) and not against
+        seen = _hue_seen(bands) if hue else _seen(bands, whole, beyond=beyond)
         text = f"{seen} {_try(facts, cure)}"
     strength = cure.way in ("paint", "water", "enough", "less paint", "less water")
     about = "hue" if hue else "value" if strength else "intensity"
