@@ -357,7 +357,6 @@ class ClassSetPage(Page):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._measure()
         self._make_room()
 
     def changeEvent(self, event: object) -> None:

@@ -28,7 +28,7 @@ def card_view(desk: ClassDesk, class_set: ClassSet, question: Question) -> CardV
     if other is None and question.place is not None and question.place.what == "sheet":
         # Beside the photo what was found in it, to see whether its corners are right.
         kept = desk.checks.get(question.digest)
-        if kept is not None and kept.check is not None and kept.check.readable:
+        if kept is not None and kept.found is not None:
             shown = desk.painting(question.digest)
     word = ""
     if question.there_now:

@@ -83,11 +83,11 @@ def tile_of(
         if kept.check is None:
             return TileView(word=translate("class set page", "cannot be checked"))
         return TileView(word="")
-    if kept is None or kept.check is None or not kept.check.readable:
+    if kept is None or kept.found is None:
         return TileView(picture, own_shape=True)
     lit = None
     if shown != WHOLE:
-        bands = [band for band in kept.check.band_checks if band.letter == shown]
+        bands = [band for band in kept.found.band_checks if band.letter == shown]
         lit = (bands[0].top, bands[0].bottom) if bands else (0.0, 0.0)
     return TileView(picture, lit=lit)
 

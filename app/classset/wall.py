@@ -15,6 +15,7 @@ from app.drawing.classset.wall import (
     paint_wall,
     wall_shape,
 )
+from app.drawing.pieces import rects_of
 from app.look.theme import WALL
 from core.i18n import translate
 
@@ -152,8 +153,7 @@ class PinUpWall(QAbstractScrollArea):
         painter.fillRect(event.rect(), QColor(WALL))
         painter.translate(0, -top)
         whole = QRectF(0, 0, self.viewport().width(), self._shape.height)
-        # The stubs do not say that a region can be walked through.
-        parts: list[QRect] = list(event.region())  # type: ignore[call-overload]
+        parts = rects_of(event.region())
         for part in parts if len(parts) <= _MOST_PARTS else [event.rect()]:
             visible = QRectF(QRect(part)).translated(0, top)
             painter.setClipRect(visible)

@@ -62,12 +62,17 @@ def paint_pieces(painter: QPainter, pieces: Sequence[Piece], region: QRegion | N
             piece.paint(painter)
 
 
+def rects_of(region: QRegion) -> list[QRect]:
+    """The rectangles a region is made of."""
+    # PySide's stubs do not know that a region can be walked.
+    rects: Iterable[QRect] = region  # type: ignore[assignment]
+    return list(rects)
+
+
 def copy_region(painter: QPainter, picture: QPixmap, region: QRegion) -> None:
     """Copy the part of a picture of the whole widget that is painted anew."""
     ratio = picture.devicePixelRatio()
-    # PySide's stubs do not know that a region can be walked.
-    rects: Iterable[QRect] = region  # type: ignore[assignment]
-    for rect in rects:
+    for rect in rects_of(region):
         if ratio == 1.0:
             painter.drawPixmap(rect.topLeft(), picture, rect)
         else:

@@ -177,6 +177,11 @@ class Kept(msgspec.Struct, frozen=True):
     grain: bytes = b""
     sentence: str = ""
 
+    @property
+    def found(self) -> SheetCheck | None:
+        """The check, where a painting was found in the picture."""
+        return self.check if self.check is not None and self.check.readable else None
+
 
 class _Kept1(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     format: Literal["gradewash check"]

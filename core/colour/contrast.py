@@ -39,17 +39,18 @@ def contrast_ratio(one: str, other: str) -> float:
     >>> round(contrast_ratio("#000000", "#ffffff"), 1)
     21.0
     """
-    darker, lighter = sorted((relative_luminance(one), relative_luminance(other)))
+    return _ratio(relative_luminance(one), relative_luminance(other))
+
+
+def _ratio(one: float, other: float) -> float:
+    darker, lighter = sorted((one, other))
     return (lighter + 0.05) / (darker + 0.05)
 
 
-_DARK = relative_luminance(DARK_INK) + 0.05
-_LIGHT = relative_luminance(LIGHT_INK) + 0.05
+_DARK, _LIGHT = relative_luminance(DARK_INK), relative_luminance(LIGHT_INK)
 
 
 def ink_on(ground: str) -> str:
     """Black or white, whichever stands out more from `ground`."""
-    # Nothing is darker than the one by more than a shade, or lighter than the other.
-    of_ground = relative_luminance(ground) + 0.05
-    over_dark = max(of_ground / _DARK, _DARK / of_ground)
-    return DARK_INK if over_dark >= _LIGHT / of_ground else LIGHT_INK
+    luminance = relative_luminance(ground)
+    return DARK_INK if _ratio(_DARK, luminance) >= _ratio(_LIGHT, luminance) else LIGHT_INK

@@ -18,20 +18,24 @@ from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
 
 def bands_from(bands: schema.Bands1) -> Bands:
+    """The lines of the bands."""
     return Bands(bands.horizon, tuple(bands.lines))
 
 
 def hands_from(hands: Sequence[schema.Hands1]) -> tuple[Hands, ...]:
+    """The hands counted in class."""
     return tuple(
         Hands(ascii_uppercase.index(h.letter), h.question, h.choice, h.count) for h in hands
     )
 
 
 def wheel_from(wheel: schema.Wheel1 | None) -> WheelPlace | None:
+    """Where the wheel lies over the photo; None where it does not."""
     return None if wheel is None else WheelPlace(wheel.x, wheel.y, wheel.size)
 
 
 def mix_from(mix: schema.Mix1) -> MixOptions:
+    """What was asked of the mixes."""
     paper = mix.paper
     return MixOptions(
         sheet=PaintSheet(paper.name, paper.width_mm, paper.height_mm, paper.border_mm),
@@ -55,6 +59,7 @@ def mix_from(mix: schema.Mix1) -> MixOptions:
 
 
 def options_from(sheet: schema.Sheet1) -> SheetOptions:
+    """How a sheet is to be looked at."""
     corners: Corners | None = None
     if sheet.corners is not None:
         first, second, third, fourth = sheet.corners
@@ -63,6 +68,7 @@ def options_from(sheet: schema.Sheet1) -> SheetOptions:
 
 
 def scrap_from(scrap: schema.Scrap2, picture: Picture) -> ScrapEntry:
+    """A dried stroke, with its picture."""
     return ScrapEntry(
         picture,
         scrap.letter,
@@ -83,5 +89,6 @@ def worksheet_from_schema(kept: schema.Worksheet1) -> Worksheet:
 
 
 def page_from(page: schema.Page1) -> SheetPage:
+    """What was written of a sheet."""
     scores = OwnScores(page.hue, page.value, page.intensity, page.placement)
     return SheetPage(scores, page.answer, page.change_first, page.date)
