@@ -58,10 +58,14 @@ class MeasuredLine:
 def shown_score(score: float | None) -> int | None:
     """A measured score on the student's scale of whole numbers.
 
-    >>> shown_score(6.5), shown_score(6.4)
-    (7, 6)
+    A 10 says that all matches: what is a little less is not rounded up to it.
+
+    >>> shown_score(6.5), shown_score(6.4), shown_score(9.9)
+    (7, 6, 9)
     """
-    return None if score is None else math.floor(score + 0.5)
+    if score is None:
+        return None
+    return 10 if score >= 10 else min(math.floor(score + 0.5), 9)
 
 
 def direction(own: int | None, measured: int | None) -> Direction | None:

@@ -16,7 +16,7 @@ from core.sheet.result import BandCheck, LineCheck, Scores
 
 _GAPS = (1.0, 2.0, 4.0, 8.0)
 _POINTS = (10.0, 7.0, 4.0, 1.0)
-_ALL = 9.95
+_BELOW_ALL = 9.9
 
 
 def score_of_gap(gap: float) -> float:
@@ -30,7 +30,7 @@ def score_of_gap(gap: float) -> float:
 
 def nearest_meaning(quality: Quality, score: float) -> str:
     """The words of the nearest of 10, 7, 4 and 1; those of 10 say "every", so it takes a 10."""
-    anchors = (10,) if score >= _ALL else (7, 4, 1)
+    anchors = (10,) if score > _BELOW_ALL else (7, 4, 1)
     return score_meaning(quality, min(anchors, key=lambda anchor: abs(anchor - score)))
 
 
@@ -45,5 +45,9 @@ def score_sheet(bands: tuple[BandCheck, ...], lines: tuple[LineCheck, ...]) -> S
 
 
 def _mean(gaps: list[float | None]) -> float | None:
-    points = [score_of_gap(gap) for gap in gaps if gap is not None]
-    return round(float(np.mean(points)), 1) if points else None
+    known = [gap for gap in gaps if gap is not None]
+    if not known:
+        return None
+    score = round(float(np.mean([score_of_gap(gap) for gap in known])), 1)
+    # A 10 says "every": one that is hardly off must not be rounded away.
+    return score if max(map(abs, known)) <= _GAPS[0] else min(score, _BELOW_ALL)

@@ -16,6 +16,7 @@ from core.sheet.findings.scores import score_sheet
 from core.sheet.match.lines import Line
 from core.sheet.painted.pale_corners import find_pale_corners
 from core.sheet.result import SheetOptions
+from core.worksheet.compare import shown_score
 
 
 def line(shift: float, width: float) -> Line:
@@ -34,6 +35,15 @@ def test_a_line_washes_melt_across_has_more_room():
     assert soft.verdict == "matches"
     assert score_sheet((), (soft,)).placement == 10
     assert _line_check("A", line(8.0, 0.3)).verdict == "off"
+
+
+@pytest.mark.parametrize("shift", [2.001, 2.3, 3.0])
+def test_ten_is_for_sheets_of_which_all_matches(shift):
+    held = [_line_check("A", line(0.5, 0.05))] * 5
+    assert shown_score(score_sheet((), tuple(held)).placement) == 10
+    off = _line_check("B", line(shift, 0.05))
+    assert off.verdict == "close"
+    assert shown_score(score_sheet((), (*held, off)).placement) == 9
 
 
 def test_a_softer_line_never_scores_less():

@@ -147,6 +147,7 @@ def test_two_points_are_never_more_than_the_photo_tells() -> None:
 
 def test_measured_scores_are_shown_as_whole_numbers() -> None:
     assert [shown_score(score) for score in (1.0, 6.4, 6.5, 8.5, 10.0)] == [1, 6, 7, 9, 10]
+    assert shown_score(9.9) == 9  # 10 says that all matches
     assert shown_score(None) is None
 
 
