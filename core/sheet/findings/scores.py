@@ -2,8 +2,8 @@
 
 Every difference is measured in tolerances first (see `compare`: up to 1 it matches, up to 2 it
 is close). A gap up to 1 scores 10, 2 scores 7, 4 scores 4, and 8 or more scores 1, with straight
-lines between; a quality's score is the mean over the bands or lines that can be judged. So a
-sheet that comes nearer never scores less.
+lines between; a quality's score is the mean over the bands or lines that can be judged, and below
+10 where one of them does not match. So a sheet that comes nearer never scores less.
 """
 
 from __future__ import annotations
