@@ -46,6 +46,7 @@ _CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff\ufffe\uffff
 _NUMBER = re.compile(r"(?:0|[1-9]\d{0,5})(?:\.\d{1,4})?", re.ASCII)
 _NUMBERED = ("mark", *(column for column in COLUMNS if column.startswith("own_")))
 _MOST_CELL = 32_000  # characters an XLSX cell takes: 32 767
+_MOST_NAME = 31
 
 Rows = tuple[tuple[str, ...], ...]
 
@@ -174,7 +175,7 @@ def table_as_xlsx(rows: Rows, columns: Sequence[str], title: str) -> bytes:
         wrapped = book.add_format({"text_wrap": True, "valign": "top"})
         for y, row in enumerate(rows):
             for x, (cell, column) in enumerate(zip(row, columns, strict=True)):
-                text = without_control(cell)[:_MOST_CELL]
+                text = _cut(without_control(cell), _MOST_CELL)
                 if not text:
                     continue
                 if y and column in _NUMBERED and _NUMBER.fullmatch(text):
@@ -227,7 +228,13 @@ def _cells(class_set: ClassSet, placement: Placement, number: int) -> dict[str, 
 
 
 def _page_name(title: str) -> str:
-    """At most 31 characters, none of those that a workbook refuses."""
+    """None too long for a workbook, and without the characters that it refuses."""
     name = re.sub(r"[\[\]:*?/\\']", " ", without_control(title))
-    name = " ".join(name.split())[:31].strip()
+    name = _cut(" ".join(name.split()), _MOST_NAME).strip()
     return name if name and name.casefold() != "history" else translate("class set", "marks")
+
+
+def _cut(text: str, most: int) -> str:
+    """The beginning of a text, as long as a workbook takes: it counts in units of UTF-16, of which
+    a picture letter has two, and half of one is left out."""
+    return text.encode("utf-16-le", "surrogatepass")[: 2 * most].decode("utf-16-le", "ignore")

@@ -83,6 +83,20 @@ def test_no_cell_of_a_workbook_is_a_formula(text: str) -> None:
     assert re.search(r"<dc:creator>[^<]+</dc:creator>", properties) is None
 
 
+@pytest.mark.parametrize("letter", ["x", "\N{LOWER LEFT PAINTBRUSH}", "\N{LOWER LEFT PAINTBRUSH}x"])
+@pytest.mark.parametrize("before", ["", "7", "7b"])
+def test_a_long_title_with_picture_letters_names_a_page(before: str, letter: str) -> None:
+    """A workbook counts a letter beyond the first 65,536 twice."""
+    rows = (("code", "mark"), ("01", before + 20_000 * letter))
+    data = table_as_xlsx(rows, ["code", "mark"], before + 40 * letter)
+    with zipfile.ZipFile(io.BytesIO(data)) as book:
+        sheet = ET.fromstring(book.read("xl/workbook.xml")).find(f".//{MAIN}sheet")
+        words = ET.fromstring(book.read("xl/sharedStrings.xml"))
+    assert sheet is not None
+    assert sheet.attrib["name"].startswith((before + 40 * letter)[:15])
+    assert before + 10_000 * letter in "".join(words.itertext())
+
+
 @pytest.mark.parametrize("text", HOSTILE)
 def test_hostile_texts_begin_with_an_apostrophe_or_hold_one(text: str) -> None:
     assert "'" in guarded(text)
