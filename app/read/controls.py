@@ -111,12 +111,12 @@ class ReadControls(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._arrange()
+        self.fit()
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() == QEvent.Type.StyleChange and hasattr(self, "_row"):
-            self._arrange()
+            self.fit()
 
     def _choose_view(self, key: str) -> None:
         whole = {"steps": f"steps {self._steps}", "eyes": f"eyes {self._eye}"}
@@ -150,7 +150,8 @@ class ReadControls(QWidget):
         place = self._views.place_of(kind)
         self.choices(kind).popup(self._views.mapToGlobal(place.bottomLeft()))
 
-    def _arrange(self) -> None:
+    def fit(self) -> None:
+        """Stand in one row or two, as the width allows; also before being shown."""
         room = self.width()
         # A second row would take its height from the photo: the words move closer first.
         for close, label in ((False, True), (True, True), (True, False)):
@@ -168,7 +169,10 @@ class ReadControls(QWidget):
         self.propose.setVisible(in_words)
         self.propose_small.setVisible(not in_words)
         directions = QBoxLayout.Direction
-        self._row.setDirection(directions.LeftToRight if one_row else directions.TopToBottom)
+        direction = directions.LeftToRight if one_row else directions.TopToBottom
+        if direction != self._row.direction():
+            self._row.setDirection(direction)
+            self.updateGeometry()  # a hidden widget's layout does not tell the one around it
 
     def _widths(self) -> tuple[int, int]:
         """What the ways of looking and the number of bands need."""

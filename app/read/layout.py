@@ -138,9 +138,13 @@ class ReadLayout:
         elif beside:
             self._parts.ladder.setMaximumHeight(grow(LYING))
         self._follow_charts()
-        layout_of(self._body).activate()
-        for part in (self._left, self._right):
-            layout_of(part).activate()
+        self._lay_out()
+        self._parts.controls.fit()  # what is hidden hears of its size only once it is shown
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        for whole in (self._body, self._left, self._right):
+            layout_of(whole).activate()
 
     def _fill_left(self) -> None:
         parts = self._parts

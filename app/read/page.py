@@ -269,8 +269,9 @@ class ReadPage(Page):
         if not self._workspace.reader.readings:
             self.status.show_waiting(translate("read page", "Looking for the bands"))
             self._show_known(False)
-        self._arrange()
+        # Shown first, since what is hidden is given no size; it is painted only after this.
         self._layout.top.setCurrentWidget(self._body)
+        self._arrange()
         self.canvas.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _show_none(self) -> None:

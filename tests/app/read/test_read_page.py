@@ -119,12 +119,16 @@ def test_nothing_moves_when_the_plan_comes_after_the_bands(window, qtbot, scene:
     window.resize(1366, 768)
     page = read_page(window)
     places = set()
+    tops: list[int] = []
 
     def note() -> None:
         QApplication.processEvents()
         places.add((page.strip.geometry().getRect(), page.canvas.geometry().getRect()))
 
     window.opener.open_sample(scene)
+    qtbot.waitUntil(lambda: page.canvas.isVisible(), timeout=10_000)
+    painted = page.canvas.paintEvent
+    page.canvas.paintEvent = lambda event: (tops.append(page.canvas.y()), painted(event))[1]
     qtbot.waitUntil(lambda: bool(window.reader.readings), timeout=30_000)
     qtbot.waitUntil(lambda: page.status.geometry().isValid() and not page.strip.isHidden())
     assert window.planner.plan is None
@@ -137,6 +141,8 @@ def test_nothing_moves_when_the_plan_comes_after_the_bands(window, qtbot, scene:
     assert any(page._tonings(window.reader.readings))
     assert len({strip[3] for strip, _ in places}) == 1
     assert len(places) == 1
+    # The row of controls, not yet shown, has its final height: the photo was never seen lower.
+    assert set(tops) == {page.canvas.y()}
 
 
 def test_a_drag_that_ends_where_it_began_leaves_no_step(sky_window, qtbot) -> None:
