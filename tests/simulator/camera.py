@@ -8,10 +8,11 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
-from scipy.ndimage import gaussian_filter, map_coordinates
+from scipy.ndimage import gaussian_filter, gaussian_filter1d
 
 from simulator.real_paper import RealPaper, bowed, developed, mixed_light, shade_beside
 from simulator.sheets import Floats, Painting, noise_field
+from simulator.strips import cover_of, lay, sheet_places, softened, strips
 
 
 @dataclass(frozen=True)
@@ -113,7 +114,8 @@ def desk_picture(shot: Shot, rng: np.random.Generator) -> Floats:
         rng.uniform(0.05, 0.5, 3),
         np.full(3, rng.uniform(0.55, 0.72)),
     ][kind]
-    picture = np.ones((h, w, 3)) * base
+    picture = np.empty((h, w, 3))
+    picture[:] = base
     if kind == 1:
         grain = noise_field(rng, (h, w // 60 + 1), 3.0)
         grain = np.repeat(grain, 61, axis=1)[:, :w]
@@ -156,22 +158,27 @@ def light_field(shot: Shot, corners: Floats, rng: np.random.Generator) -> Floats
 
     inside = (np.abs(X) < 0.75) & (np.abs(Y) < 0.75)
     one, two = lamp(angle, far), lamp(other, far * 1.1)
+    lamps = one / one.mean() + 0.25 * two / two.mean()
+    most, least = lamps[inside].max(), lamps[inside].min()
     low, up = 0.0, 40.0
     for _ in range(30):  # the share of even light that gives the wanted ratio
         even = (low + up) / 2
-        field = one / one.mean() + 0.25 * two / two.mean() + even
-        if field[inside].max() / field[inside].min() > ratio:
+        if (most + even) / (least + even) > ratio:
             low = even
         else:
             up = even
+    field = lamps + even
     if shot.shadow:
         side = rng.uniform(0, 2 * np.pi)
         edge = X * np.cos(side) + Y * np.sin(side) - rng.uniform(-0.25, 0.25)
         edge = edge + 0.10 * np.sin(3 * (X * np.sin(side) - Y * np.cos(side)) + rng.uniform(0, 6))
         dark = 1 / (1 + np.exp(-edge / rng.uniform(0.03, 0.10)))
         field = field * (1 - shot.shadow * dark)
-    full = np.repeat(np.repeat(field, 4, 0), 4, 1)[:h, :w]
-    return np.asarray(gaussian_filter(full, 3) / field[inside].max())
+    # A column of four equal ones is softened downwards once.
+    tall = gaussian_filter1d(np.repeat(field, 4, 0)[:h], 3, axis=0)
+    full = gaussian_filter1d(np.repeat(tall, 4, 1)[:, :w], 3, axis=1)
+    full /= field[inside].max()
+    return full
 
 
 def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float64]]:
@@ -205,60 +212,73 @@ def photograph(painting: Painting, shot: Shot) -> tuple[bytes, NDArray[np.float6
     box = np.array([[left, top], [right, top], [right, bottom], [left, bottom]])
     truth = distort(project(H, box), shot.size, shot.distortion)
 
-    yy, xx = np.mgrid[0:h, 0:w]
-    grid = np.stack([xx + 0.5, yy + 0.5], -1).astype(float)
-    sheet_xy = project(np.linalg.inv(H), undistort(grid, shot.size, shot.distortion))
-    if shot.real:
-        sheet_xy = bowed(sheet_xy, painting.box, shot.real.bow)
-    coords = np.stack([sheet_xy[..., 1] - 0.5, sheet_xy[..., 0] - 0.5])
-    shrink = max(1.0, 0.5 / scale)
+    inverse = np.linalg.inv(H)
+
+    def looked_at(rows: slice) -> tuple[Floats, Floats, Floats]:
+        """Places on the sheet seen by some rows, pixels, and how far the sheet covers them."""
+        x, y = sheet_places(inverse, rows, shot.size, shot.distortion)
+        if shot.real:
+            x, y = bowed(x, y, painting.box, shot.real.bow)
+        x, y = x - 0.5, y - 0.5
+        return x, y, cover_of(x, y, pw - 1, ph - 1, scale)
+
     source = painting.paper
     if tape := shot.tape:
         source = with_tape(painting, tape, shot.tape_outer, rng)
-    warped = np.empty((h, w, 3))
-    for c in range(3):
-        smooth = gaussian_filter(source[..., c], 0.35 * shrink)
-        warped[..., c] = map_coordinates(smooth, coords, order=1, mode="nearest")
-    cover = np.clip(coords[1] * scale + 0.5, 0, 1) * np.clip(
-        (pw - 1 - coords[1]) * scale + 0.5, 0, 1
-    )
-    cover = cover * np.clip(coords[0] * scale + 0.5, 0, 1)
-    cover = cover * np.clip((ph - 1 - coords[0]) * scale + 0.5, 0, 1)
+    shrink = max(1.0, 0.5 / scale)
+    layers = [gaussian_filter(source[..., c], 0.35 * shrink) for c in range(3)]
     if shot.scan:
-        ground = np.ones((h, w, 3)) * np.array([0.93, 0.93, 0.925])
+        picture = np.empty((h, w, 3))
+        picture[:] = (0.93, 0.93, 0.925)
     else:
-        ground = desk_picture(shot, rng)
+        picture = desk_picture(shot, rng)
     if shot.real:
-        ground = ground * shade_beside(cover, shot.real)[..., None]
-    # In place from here: these arrays are large, and nobody else's.
-    picture = warped
-    picture -= ground
-    picture *= cover[..., None]
-    picture += ground
-    if not shot.scan:
-        picture *= light_field(shot, truth, rng)[..., None]
-        red, blue = shot.white_balance
-        picture *= np.array([red, 1.0, blue])
-    if shot.real:
-        picture *= mixed_light(truth, shot.size, shot.real)
-    white = float(
-        np.max(np.asarray(painting.spec.tint) * [shot.white_balance[0], 1.0, shot.white_balance[1]])
-    )
-    picture *= shot.exposure / white
-    gaussian_filter(picture, (0.6, 0.6, 0), output=picture)
-    noise = rng.standard_normal(picture.shape)
-    noise *= shot.noise
-    noise *= np.sqrt(picture + 0.02)
-    picture += noise
-    encoded = encode(picture)
-    if shot.curve:
-        encoded = encoded + 0.10 * np.sin(2 * np.pi * (encoded - 0.5)) / np.pi * 1.2
-    if shot.real:
-        encoded = developed(encoded, shot.real)
-    pixels = (np.clip(encoded, 0, 1) * 255 + 0.5).astype(np.uint8)
+        cover = np.concatenate([looked_at(rows)[2] for rows in strips(h)])
+        picture *= shade_beside(cover, shot.real)[..., None]
+    for rows in strips(h):
+        lay(picture[rows], layers, *looked_at(rows))
+    light = None if shot.scan else light_field(shot, truth, rng)
+    red, blue = shot.white_balance
+    white = float(np.max(np.asarray(painting.spec.tint) * [red, 1.0, blue]))
+    for rows in strips(h):
+        part = picture[rows]
+        if light is not None:
+            part *= light[rows][..., None]
+            part *= np.array([red, 1.0, blue])
+        if shot.real:
+            part *= mixed_light(truth, rows, w, shot.real)
+        part *= shot.exposure / white
+    return jpeg_of(picture, shot, rng), truth
+
+
+def jpeg_of(picture: Floats, shot: Shot, rng: np.random.Generator) -> bytes:
+    """The JPEG file that a camera makes of the light (h, w, 3) that falls into it."""
+    pixels = np.empty(picture.shape, dtype=np.uint8)
+    seen = np.empty_like(picture) if shot.real else None
+    for rows in strips(len(picture)):
+        part = softened(picture, rows, 0.6)
+        noise = rng.standard_normal(part.shape)
+        noise *= shot.noise
+        noise *= np.sqrt(part + 0.02)
+        part += noise
+        encoded = encode(part)
+        if shot.curve:
+            encoded = encoded + 0.10 * np.sin(2 * np.pi * (encoded - 0.5)) / np.pi * 1.2
+        if seen is not None:
+            seen[rows] = encoded
+        else:
+            pixels[rows] = as_bytes(encoded)
+    if shot.real and seen is not None:
+        developed(seen, shot.real)
+        for rows in strips(len(picture)):
+            pixels[rows] = as_bytes(seen[rows])
     buffer = io.BytesIO()
     Image.fromarray(pixels).save(buffer, "JPEG", quality=shot.quality)
-    return buffer.getvalue(), truth
+    return buffer.getvalue()
+
+
+def as_bytes(encoded: Floats) -> NDArray[np.uint8]:
+    return (np.clip(encoded, 0, 1) * 255 + 0.5).astype(np.uint8)
 
 
 def with_tape(

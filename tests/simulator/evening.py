@@ -5,13 +5,11 @@ The ticket is in the sheet's own plane, 60 by 26 mm with a 20 mm code, on paper 
 
 from __future__ import annotations
 
-import io
 from dataclasses import replace
 
 import numpy as np
 from numpy.typing import NDArray
-from PIL import Image
-from scipy.ndimage import gaussian_filter, map_coordinates
+from scipy.ndimage import gaussian_filter
 
 from core.class_set.codes import code_modules
 from core.class_set.ticket import Ticket
@@ -19,14 +17,14 @@ from simulator.camera import (
     Shot,
     desk_picture,
     distort,
-    encode,
     homography,
+    jpeg_of,
     light_field,
     project,
-    undistort,
 )
 from simulator.scenes import Scene, random_shot, scene, vary
 from simulator.sheets import Floats, Painting, paint
+from simulator.strips import cover_of, lay, sheet_places, strips
 
 PAPER_MM = 297.0
 TICKET_MM = (60.0, 26.0)
@@ -76,44 +74,30 @@ def photograph_with_ticket(
     left, top, right, bottom = painting.box
     box = np.array([[left, top], [right, top], [right, bottom], [left, bottom]])
     truth = distort(project(H, box), shot.size, shot.distortion)
-    yy, xx = np.mgrid[0:h, 0:w]
-    grid = np.stack([xx + 0.5, yy + 0.5], -1).astype(float)
-    sheet_xy = project(np.linalg.inv(H), undistort(grid, shot.size, shot.distortion))
-    x, y = sheet_xy[..., 0] - 0.5, sheet_xy[..., 1] - 0.5
+    inverse = np.linalg.inv(H)
     shrink = max(1.0, 0.5 / scale)
-    smooth = [gaussian_filter(painting.paper[..., c], 0.35 * shrink) for c in range(3)]
-    warped = np.stack([map_coordinates(s, [y, x], order=1, mode="nearest") for s in smooth], -1)
-
-    def cover_of(x: Floats, y: Floats, width: float, height: float) -> Floats:
-        across = np.clip(x * scale + 0.5, 0, 1) * np.clip((width - x) * scale + 0.5, 0, 1)
-        return (
-            across * np.clip(y * scale + 0.5, 0, 1) * np.clip((height - y) * scale + 0.5, 0, 1)
-        )[..., None]
-
-    cover = cover_of(x, y, pw - 1, ph - 1)
+    layers = [gaussian_filter(painting.paper[..., c], 0.35 * shrink) for c in range(3)]
     picture = desk_picture(shot, rng)
     along = rng.uniform(0.2, 0.8)  # drawn in any case: all else is then the same without a ticket
-    if ticket is not None:
-        mm = pw / PAPER_MM
-        tx = x - (0.5 * pw - TICKET_MM[0] * mm * along)
-        ty = y - (ph + beside * mm)
-        card = gaussian_filter(ticket_picture(ticket), 0.3 * _PX_PER_MM / (mm * scale))
-        look = [ty / mm * _PX_PER_MM, tx / mm * _PX_PER_MM]
-        printed = map_coordinates(card, look, order=1, mode="nearest")[..., None]
-        on = cover_of(tx, ty, TICKET_MM[0] * mm, TICKET_MM[1] * mm)
-        picture = picture * (1 - on) + printed * on
-    picture = picture * (1 - cover) + warped * cover
-    picture = picture * light_field(shot, truth, rng)[..., None]
+    light = light_field(shot, truth, rng)
     red, blue = shot.white_balance
-    picture = picture * np.array([red, 1.0, blue])
     white = float(np.max(np.asarray(painting.spec.tint) * [red, 1.0, blue]))
-    picture = picture * shot.exposure / white
-    picture = gaussian_filter(picture, (0.6, 0.6, 0))
-    picture = picture + rng.standard_normal(picture.shape) * shot.noise * np.sqrt(picture + 0.02)
-    pixels = (np.clip(encode(picture), 0, 1) * 255 + 0.5).astype(np.uint8)
-    buffer = io.BytesIO()
-    Image.fromarray(pixels).save(buffer, "JPEG", quality=shot.quality)
-    return buffer.getvalue(), truth
+    mm = pw / PAPER_MM
+    if ticket is not None:
+        card = gaussian_filter(ticket_picture(ticket), 0.3 * _PX_PER_MM / (mm * scale))
+    for rows in strips(h):
+        x, y = (place - 0.5 for place in sheet_places(inverse, rows, shot.size, shot.distortion))
+        part = picture[rows]
+        if ticket is not None:
+            tx = x - (0.5 * pw - TICKET_MM[0] * mm * along)
+            ty = y - (ph + beside * mm)
+            on = cover_of(tx, ty, TICKET_MM[0] * mm, TICKET_MM[1] * mm, scale)
+            lay(part, [card] * 3, tx / mm * _PX_PER_MM, ty / mm * _PX_PER_MM, on)
+        lay(part, layers, x, y, cover_of(x, y, pw - 1, ph - 1, scale))
+        part *= light[rows][..., None]
+        part *= np.array([red, 1.0, blue])
+        part *= shot.exposure / white
+    return jpeg_of(picture, shot, rng), truth
 
 
 def class_sheet(

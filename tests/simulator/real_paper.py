@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 from scipy.ndimage import gaussian_filter
 
 from simulator.sheets import Floats, Painting, noise_field
+from simulator.strips import strips
 
 
 @dataclass(frozen=True)
@@ -61,15 +62,15 @@ def random_paper(rng: np.random.Generator) -> RealPaper:
 
 
 def bowed(
-    sheet_xy: Floats, box: tuple[float, float, float, float], bow: tuple[float, float]
-) -> Floats:
+    x: Floats, y: Floats, box: tuple[float, float, float, float], bow: tuple[float, float]
+) -> tuple[Floats, Floats]:
     """Places on the flat sheet of what is seen at places on a curled one; its corners stay."""
     left, top, right, bottom = box
-    u = np.clip((sheet_xy[..., 0] - left) / (right - left), -0.2, 1.2)
-    v = np.clip((sheet_xy[..., 1] - top) / (bottom - top), -0.2, 1.2)
+    u = np.clip((x - left) / (right - left), -0.2, 1.2)
+    v = np.clip((y - top) / (bottom - top), -0.2, 1.2)
     dx = bow[0] * (right - left) * (1 - (2 * v - 1) ** 2)
     dy = bow[1] * (bottom - top) * (1 - (2 * u - 1) ** 2)
-    return sheet_xy + np.stack([dx, dy], -1)
+    return x + dx, y + dy
 
 
 def shade_beside(cover: Floats, real: RealPaper) -> Floats:
@@ -79,27 +80,27 @@ def shade_beside(cover: Floats, real: RealPaper) -> Floats:
     return 1 - real.shade * np.clip(2 * shifted, 0, 1)
 
 
-def mixed_light(corners: Floats, size: tuple[int, int], real: RealPaper) -> Floats:
-    """Factor (h, w, 3) of two lights of different colours from two sides."""
-    w, h = size
+def mixed_light(corners: Floats, rows: slice, w: int, real: RealPaper) -> Floats:
+    """Factor (rows, w, 3) of two lights of different colours from two sides, in some rows."""
     centre = corners.mean(axis=0)
     reach = np.linalg.norm(corners - centre, axis=1).mean()
     angle = np.radians(real.tint_deg)
     x = (np.arange(w)[None] - centre[0]) / reach
-    y = (np.arange(h)[:, None] - centre[1]) / reach
+    y = (np.arange(rows.start, rows.stop)[:, None] - centre[1]) / reach
     along = np.tanh(x * np.cos(angle) + y * np.sin(angle))
     return np.exp(0.7 * along[..., None] * np.asarray(real.tint))
 
 
-def developed(encoded: Floats, real: RealPaper) -> Floats:
-    """A camera's tone curve and sharpening on encoded values."""
-    seen = np.clip(encoded, 0, 1) ** real.gamma
-    seen = seen + real.contrast * np.sin(2 * np.pi * (seen - 0.5)) / np.pi
+def developed(encoded: Floats, real: RealPaper) -> None:
+    """A camera's tone curve and sharpening on encoded values, in place."""
+    for rows in strips(len(encoded)):
+        part = np.clip(encoded[rows], 0, 1) ** real.gamma
+        part += real.contrast * np.sin(2 * np.pi * (part - 0.5)) / np.pi
+        encoded[rows] = part
     if real.sharpen:
-        light = seen.mean(axis=2)
+        light = encoded.mean(axis=2)
         detail = light - gaussian_filter(light, real.sharpen_px)
-        seen = seen + real.sharpen * np.clip(detail, -0.08, 0.08)[..., None]
-    return seen
+        encoded += real.sharpen * np.clip(detail, -0.08, 0.08)[..., None]
 
 
 def aged(painting: Painting, rng: np.random.Generator) -> Painting:

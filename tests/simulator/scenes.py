@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from simulator.camera import Shot, encode, photograph
-from simulator.sheets import Bloom, Floats, Painting, SheetSpec, Wash, paint
+from simulator.sheets import Bloom, Floats, Painting, SheetSpec, Wash, paint, washes_of
 
 TUNING_SEEDS = 1000
 """The sheet check was built looking at seeds below this."""
@@ -121,7 +121,7 @@ def reference_picture(spec: SheetSpec, seed: int) -> NDArray[np.uint8]:
     """The sky photo: the same bands, smooth, with a photo's grain and no paper."""
     spec = replace(spec, wobble=0.003, granulation=0.0, seed=seed + 31, height=600)
     rng = np.random.default_rng([55, seed])
-    linear = paint(spec).paint
+    linear = washes_of(spec, np.random.default_rng([77, spec.seed]))
     noisy = linear + rng.standard_normal(linear.shape) * 0.01 * np.sqrt(linear + 0.01)
     return (np.clip(encode(noisy), 0, 1) * 255 + 0.5).astype(np.uint8)
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import numpy as np
-from numpy.typing import NDArray
+from scipy.fft import dct, idct
 from scipy.ndimage import gaussian_filter, gaussian_filter1d, map_coordinates
 
 from core.colour import XYZ_to_linear
 from core.paint.pigment.measured import half_load_ml, load_reflectance, measured_paints
+from simulator.strips import Floats, strips
 
-Floats = NDArray[np.float64]
 Wash = dict[str, float]
 """Paint key -> amount, in loads that take half the light from the paint's strongest band."""
 
@@ -137,12 +137,18 @@ def noise_field(rng: np.random.Generator, shape: tuple[int, int], sigma: float) 
         columns = np.linspace(3, smooth.shape[1] - 4, shape[1])
         r0, c0 = rows.astype(int), columns.astype(int)
         fr, fc = (rows - r0)[:, None], (columns - c0)[None]
-        top = smooth[r0][:, c0] * (1 - fc) + smooth[r0][:, c0 + 1] * fc
-        bottom = smooth[r0 + 1][:, c0] * (1 - fc) + smooth[r0 + 1][:, c0 + 1] * fc
-        smooth = top * (1 - fr) + bottom * fr
+        across = smooth[:, c0] * (1 - fc) + smooth[:, c0 + 1] * fc
+        smooth = across[r0]
+        smooth *= 1 - fr
+        below = across[r0 + 1]
+        below *= fr
+        smooth += below
     else:
         smooth = smooth[: shape[0], : shape[1]]
-    return np.asarray((smooth - smooth.mean()) / (smooth.std() + 1e-12), dtype=np.float64)
+    smooth = smooth - smooth.mean()
+    # As `std` reckons it, from what is left of the mean it takes out itself.
+    smooth /= np.sqrt(np.mean(smooth * smooth)) + 1e-12
+    return smooth
 
 
 def wobble_line(rng: np.random.Generator, n: int, sigma: float, scale: float) -> Floats:
@@ -153,6 +159,11 @@ def wobble_line(rng: np.random.Generator, n: int, sigma: float, scale: float) ->
 def paint(spec: SheetSpec) -> Painting:
     """Paint the sheet; everything random comes from `spec.seed`."""
     rng = np.random.default_rng([77, spec.seed])
+    return on_paper(washes_of(spec, rng), spec, rng)
+
+
+def washes_of(spec: SheetSpec, rng: np.random.Generator) -> Floats:
+    """The painted rectangle alone, (height, width, 3), relative to the paper's white."""
     H = spec.height
     W = round(H * spec.aspect)
     y = (np.arange(H)[:, None] + 0.5) / H
@@ -173,8 +184,9 @@ def paint(spec: SheetSpec) -> Painting:
             hard *= 1 / (1 + np.exp((x[0] - partial[1]) / 0.008))
             soft_widths[k] = 0.10
             crisp[round(middles[k] * H) : round(middles[k + 1] * H)] = hard
-        rim = np.exp(-(((y - course[None] + 0.003) / 0.004) ** 2))
-        strength *= 1 + spec.rim * hard[None] * rim
+        if hard.any():
+            near = rows_near(course, H)
+            strength[near] *= 1 + spec.rim * hard[None] * rim_at(y[near], course)
     for edge_y, start, end, factor in spec.inner_edges:
         course = edge_y + wobble_line(rng, W, W / 10, spec.wobble)
         inside = ((x > start) & (x < end)).astype(float)
@@ -182,36 +194,58 @@ def paint(spec: SheetSpec) -> Painting:
         step = 1 / (1 + np.exp(-np.clip((y - course[None]) / (0.006 / 4.394), -40, 40)))
         fade = np.exp(-np.clip(y - course[None], 0, None) / 0.10)
         strength *= 1 - (1 - factor) * inside * step * fade
-        rim = np.exp(-(((y - course[None] + 0.003) / 0.004) ** 2))
-        strength *= 1 + spec.rim * inside * rim
+        near = rows_near(course, H)
+        strength[near] *= 1 + spec.rim * inside * rim_at(y[near], course)
     for bloom in spec.blooms:
         strength *= bloom_factor(bloom, x, y, spec.aspect, rng)
     for corner, weaker in spec.pale_corners:
         cx, cy = (0, 1, 1, 0)[corner], (0, 0, 1, 1)[corner]
         far = ((x - cx) * spec.aspect) ** 2 + (y - cy) ** 2
         strength *= 1 - (1 - weaker) * np.exp(-far / (2 * 0.16**2))
-    grain = noise_field(rng, (H, W), 1.6) - 0.6 * noise_field(rng, (H, W), 5.0)
-    drift = noise_field(rng, (H, W), 0.08 * H)
-    strength *= np.clip(1 + spec.granulation * grain + 0.03 * drift, 0.3, 2.0)
+    uneven = np.ones((H, W))
+    if spec.granulation:
+        grain = noise_field(rng, (H, W), 1.6) - 0.6 * noise_field(rng, (H, W), 5.0)
+        uneven += spec.granulation * grain
+    else:  # drawn all the same, so that what is drawn later does not change
+        rng.standard_normal((2, H + 8, W + 8))
+    uneven += 0.03 * noise_field(rng, (H, W), 0.08 * H)
+    strength *= np.clip(uneven, 0.3, 2.0, out=uneven)
     strength *= unevenness(spec, (H, W))
 
     if spec.picture is not None:
         density = -np.log(np.clip(resized(spec.picture, (H, W)), 0.003, 1.0))
-    else:
-        # Colours are mixed once for every height; the wobble of the lines bends that ladder.
-        ladder = (np.arange(4 * H) + 0.5) / (4 * H)
-        nominal = np.array([0.0, *spec.lines, 1.0])
-        bent = np.stack([np.zeros(W), *courses, np.ones(W)])
-        at = np.stack([np.interp(y[:, 0], bent[:, j], nominal) for j in range(W)], -1)
-        density = np.empty((H, W, 3))
-        variants = [(soft_widths, 1 - crisp), (crisp_widths, crisp)]
-        density[:] = 0.0
-        for widths, share in variants[: 2 if crisp.any() else 1]:
-            mixed = wash_density(band_shares(ladder, spec.lines, widths, spec.skew), spec.washes)
-            for c in range(3):
-                density[..., c] += share * np.interp(at, ladder, mixed[:, c])
-    colour = np.exp(-density * strength[..., None])
-    return on_paper(colour, spec, rng)
+        return np.exp(-density * strength[..., None])
+    # Colours are mixed once for every height; the wobble of the lines bends that ladder.
+    ladder = (np.arange(4 * H) + 0.5) / (4 * H)
+    nominal = np.array([0.0, *spec.lines, 1.0])
+    bent = np.stack([np.zeros(W), *courses, np.ones(W)])
+    at = np.stack([np.interp(y[:, 0], bent[:, j], nominal) for j in range(W)], -1)
+    variants = [(soft_widths, 1 - crisp), (crisp_widths, crisp)][: 2 if crisp.any() else 1]
+    mixed = [
+        wash_density(band_shares(ladder, spec.lines, widths, spec.skew), spec.washes)
+        for widths, _ in variants
+    ]
+    colour = np.empty((H, W, 3))
+    for c in range(3):
+        layers = [
+            share * np.interp(at, ladder, one[:, c])
+            for one, (_, share) in zip(mixed, variants, strict=True)
+        ]
+        density = layers[0] if len(layers) == 1 else layers[0] + layers[1]
+        density *= strength
+        colour[..., c] = np.exp(np.negative(density, out=density), out=density)
+    return colour
+
+
+def rows_near(course: Floats, height: int) -> slice:
+    """The rows in which a line's rim is more than nothing: beyond them it rounds to none at all."""
+    low, high = course.min() - 0.003 - 0.03, course.max() - 0.003 + 0.03
+    return slice(max(0, int(low * height)), max(0, int(np.ceil(high * height)) + 1))
+
+
+def rim_at(y: Floats, course: Floats) -> Floats:
+    """The dark rim above a line, 1 at its darkest."""
+    return np.exp(-(((y - course[None] + 0.003) / 0.004) ** 2))
 
 
 def unevenness(spec: SheetSpec, shape: tuple[int, int]) -> Floats:
@@ -225,9 +259,22 @@ def unevenness(spec: SheetSpec, shape: tuple[int, int]) -> Floats:
         (spec.mottle, (1.5 * cloud, 1.5 * cloud)),
     ):
         if amount:
-            noise = gaussian_filter(rng.standard_normal(shape), sigma, mode="reflect", truncate=3)
+            noise = wide_filter(rng.standard_normal(shape), sigma)
             factor += amount * noise / noise.std()
     return np.clip(factor, 0.3, 2.0)
+
+
+def wide_filter(noise: Floats, sigma: tuple[float, float]) -> Floats:
+    """`gaussian_filter(noise, sigma, mode="reflect", truncate=3)`, a wide one by its waves."""
+    tall = gaussian_filter1d(noise, sigma[0], axis=0, mode="reflect", truncate=3)
+    if sigma[1] < 30:
+        return gaussian_filter1d(tall, sigma[1], axis=1, mode="reflect", truncate=3)
+    # Reflected at its ends, a row is a sum of cosines, and a filter weakens each by a factor.
+    width = noise.shape[1]
+    away = np.arange(int(3 * sigma[1] + 0.5) + 1)
+    weights = np.exp(-0.5 * (away / sigma[1]) ** 2) * np.where(away, 2, 1)
+    waves = np.cos(np.pi / width * np.outer(np.arange(width), away))
+    return idct(dct(tall, axis=1) * (waves @ (weights / weights.sum())), axis=1)
 
 
 def resized(picture: Floats, shape: tuple[int, int]) -> Floats:
@@ -281,15 +328,22 @@ def on_paper(colour: Floats, spec: SheetSpec, rng: np.random.Generator) -> Paint
     cover = cover * np.clip(H + out_b[columns][None] - yy + 0.5, 0, 1)
     cover = cover * np.clip(xx + out_l[rows][:, None] + 0.5, 0, 1)
     cover = cover * np.clip(W + out_r[rows][:, None] - xx + 0.5, 0, 1)
-    paper = colour[np.ix_(rows, columns)]
-    paper -= 1
-    paper *= cover[..., None]
-    paper += 1
     tooth = noise_field(rng, full, 1.2)
-    paper *= np.asarray(spec.tint)
-    paper *= (1 + spec.texture * tooth)[..., None]
+    tooth *= spec.texture
+    tooth += 1
+    paper = np.empty((*full, 3))
+    for strip in strips(full[0]):
+        part = paper[strip]
+        part[:, left : left + W] = colour[rows[strip]]
+        part[:, :left], part[:, left + W :] = part[:, left, None], part[:, left + W - 1, None]
+        part -= 1
+        part *= cover[strip][..., None]
+        part += 1
+        part *= np.asarray(spec.tint)
+        part *= tooth[strip][..., None]
+        np.clip(part, 0, 1, out=part)
     return Painting(
-        np.clip(paper, 0, 1, out=paper),
+        paper,
         colour,
         (float(left), float(top), float(left + W), float(top + H)),
         spec,
