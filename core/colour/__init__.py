@@ -24,6 +24,7 @@ from core.colour.munsell import (
 from core.colour.srgb import (
     hex_to_srgb,
     linear_to_srgb,
+    linear_to_srgb8,
     srgb8_to_linear,
     srgb_to_hex,
     srgb_to_linear,
@@ -45,6 +46,7 @@ __all__ = [
     "linear_to_Oklab",
     "linear_to_XYZ",
     "linear_to_srgb",
+    "linear_to_srgb8",
     "munsell_Y",
     "munsell_of",
     "munsell_value",

@@ -11,7 +11,7 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour import linear_to_srgb
+from core.colour import linear_to_srgb8
 from core.colour.working_space import linear_to_W
 from core.progress import ShouldStop, step
 from core.sheet.find.corners import FoundCorners
@@ -56,8 +56,7 @@ class Seen:
     @cached_property
     def picture(self) -> NDArray[np.uint8]:
         """The painted rectangle (h, w, 3), sRGB."""
-        encoded = linear_to_srgb(np.clip(self.lit.painted, 0.0, 1.0))
-        picture = (encoded * 255 + 0.5).astype(np.uint8)
+        picture = linear_to_srgb8(self.lit.painted)
         picture.setflags(write=False)
         return picture
 
