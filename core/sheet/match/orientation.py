@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.colour.working_space import Floats
-from core.sheet.match.likeness import apart_band_by_band, likeness
+from core.sheet.match.likeness import apart_band_by_band, likenesses
 from core.sheet.match.order import profile_of
 from core.sheet.match.reference import Reference, side_colours
 
@@ -69,7 +69,7 @@ def judge_orientation(
     columns = profile_of(W.swapaxes(0, 1))
     # Turned a quarter clockwise, the left edge comes to the top.
     ways = {0: rows, 1: columns, 2: rows[::-1], 3: columns[::-1]}
-    like = {turn: likeness(reference.profile, profile) for turn, profile in ways.items()}
+    like = dict(zip(ways, likenesses(reference.profile, list(ways.values())), strict=True))
     best = min(like, key=lambda turn: like[turn].apart)
     gain = like[0].apart - like[best].apart
     share = like[best].apart / max(like[0].apart, 1e-6)
