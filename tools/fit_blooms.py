@@ -34,11 +34,12 @@ SEEDS = range(600, 720)
 PENALTY = 2e-4
 
 
-def painted_of(one: Scene) -> np.ndarray | None:
-    """The straightened sheet as the check looks at it; None where its corners went wrong."""
+def density_of(one: Scene) -> np.ndarray | None:
+    """The paint of the straightened sheet as the check looks at it; None where its corners went
+    wrong."""
     seen = []
     usual = check.find_blooms
-    check.find_blooms = lambda painted: seen.append(painted) or usual(painted)
+    check.find_blooms = lambda density: seen.append(density) or usual(density)
     try:
         photo = open_photo(one.jpeg, name="sheet.jpg")
         options = SheetOptions(scan=one.shot.scan)
@@ -50,10 +51,10 @@ def painted_of(one: Scene) -> np.ndarray | None:
 
 def rows_of(one: Scene) -> list[list[float]]:
     """Bloom or not, then the features, of each candidate that is clearly one or the other."""
-    painted = painted_of(one)
-    if painted is None:
+    density = density_of(one)
+    if density is None:
         return []
-    even = relative_density(painted)
+    even = relative_density(density)
     h, w = even.shape
     rows = []
     for (y, x, r), features in zip(*bloom_candidates(even), strict=True):

@@ -70,17 +70,40 @@ def read_bands(
     Cancelled
         `should_stop` answered True.
     """
-    if sky.shape != photo.pixels.shape[:2]:
-        raise ValueError(f"a mask of {sky.shape} for pixels of {photo.pixels.shape}")
-    cells = make_cells(photo.pixels, sky)
-    readings = []
-    for number, (letter, edges) in enumerate(
-        zip(bands.letters, pairwise(bands.edges), strict=True)
-    ):
-        step(number / bands.count, progress, should_stop)
-        readings.append(_read_band(photo, sky, cells, letter, *edges))
-    step(1.0, progress, should_stop)
-    return tuple(readings)
+    return BandReader(photo, sky).read(bands, progress=progress, should_stop=should_stop)
+
+
+class BandReader:
+    """`read_bands` of one photo for several sets of lines: a band is read once."""
+
+    def __init__(self, photo: Photo, sky: Bools) -> None:
+        """See `read_bands`, which also says what is raised."""
+        if sky.shape != photo.pixels.shape[:2]:
+            raise ValueError(f"a mask of {sky.shape} for pixels of {photo.pixels.shape}")
+        self._photo, self._sky = photo, sky
+        self._cells = make_cells(photo.pixels, sky)
+        self._known: dict[tuple[str, float, float], BandReading] = {}
+
+    def read(
+        self,
+        bands: Bands,
+        *,
+        progress: Progress | None = None,
+        should_stop: ShouldStop | None = None,
+    ) -> tuple[BandReading, ...]:
+        """Read every band with care, from the top."""
+        readings = []
+        for number, (letter, (top, bottom)) in enumerate(
+            zip(bands.letters, pairwise(bands.edges), strict=True)
+        ):
+            step(number / bands.count, progress, should_stop)
+            known = self._known.get((letter, top, bottom))
+            if known is None:
+                known = _read_band(self._photo, self._sky, self._cells, letter, top, bottom)
+                self._known[letter, top, bottom] = known
+            readings.append(known)
+        step(1.0, progress, should_stop)
+        return tuple(readings)
 
 
 def _read_band(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TypeVar
+
 import numpy as np
 from numpy.typing import NDArray
 
@@ -10,8 +12,10 @@ from core.colour.working_space import Floats
 
 _SHORT = 400
 
+Number = TypeVar("Number", np.float32, np.float64)
 
-def medians(values: NDArray[np.float64]) -> Floats:
+
+def medians(values: NDArray[Number]) -> NDArray[Number]:
     """`numpy.median` over the last axis of finite `values` (..., n), n at least 1.
 
     numpy looks for the two middle numbers and for NaN in one call, which costs four times what
@@ -37,6 +41,18 @@ def medians_of_known(values: NDArray[np.float64]) -> Floats:
     return np.asarray(np.take_along_axis(ordered, two, axis=-1).mean(axis=-1))
 
 
-def channels_first(picture: NDArray[np.float64]) -> NDArray[np.float64]:
+def medians_of_blocks(picture: NDArray[Number], cuts: NDArray[np.int_]) -> NDArray[Number]:
+    """Medians (n, c) of the blocks of a picture (h, w, c) between columns `cuts` (n + 1,), which
+    ascend."""
+    found = np.empty((len(cuts) - 1, picture.shape[2]), dtype=picture.dtype)
+    widths = np.diff(cuts)
+    for width in np.unique(widths):
+        which = np.flatnonzero(widths == width)
+        blocks = picture[:, cuts[which, None] + np.arange(width)]
+        found[which] = medians(blocks.transpose(1, 3, 0, 2).reshape(len(which), len(found[0]), -1))
+    return found
+
+
+def channels_first(picture: NDArray[Number]) -> NDArray[Number]:
     """A picture (h, w, c) as (c, h, w), each channel in order in memory."""
     return np.ascontiguousarray(np.moveaxis(picture, -1, 0))

@@ -5,9 +5,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.bands.careful import read_bands
+from core.bands.careful import BandReader
 from core.bands.lines import MIN_BAND, Bands
-from core.colour.working_space import linear_to_W
 from core.photo import Photo
 from core.progress import Progress, ShouldStop, step
 from core.reading.reading import BandReading
@@ -23,7 +22,6 @@ from core.sheet.findings.strength import reading_at, strength_of
 from core.sheet.look import look, of_one_colour, reaches_edge, without_border
 from core.sheet.match.likeness import stronger
 from core.sheet.match.lines import Line, match_lines
-from core.sheet.match.order import profile_of
 from core.sheet.match.orientation import judge_orientation
 from core.sheet.match.reference import Reference
 from core.sheet.match.washes import washes_of
@@ -92,9 +90,9 @@ def check_sheet(
         if washes is not None and washes.kind == "one" and not reference.bands.lines:
             washes = Washes()
     step(0.55, progress, should_stop)
-    W = linear_to_W(seen.lit.painted.astype(np.float64))
+    W = seen.W
     step(0.6, progress, should_stop)
-    profile = profile_of(W)
+    profile = seen.profile
     orientation = judge_orientation(reference, W, profile, seen.light.sides_compared)
     step(0.65, progress, should_stop)
     white = seen.light.residual is not None and seen.corrected
@@ -105,8 +103,7 @@ def check_sheet(
     bands = _sheet_bands([line.at for line in lines])
     step(0.75, progress, should_stop)
 
-    def read(bands: Bands) -> tuple[BandReading, ...]:
-        return _read(seen.picture, photo.name, bands)
+    reader = _reader(seen.picture, photo.name)
 
     def compare(found: tuple[BandReading, ...], strength: float, *, beyond: bool = False) -> Checks:
         wanted = reference.readings
@@ -121,7 +118,7 @@ def check_sheet(
             strength=strength if not beyond else 1.0,
         )
 
-    readings = read(bands)
+    readings = reader.read(bands)
     strength = strength_of(reference.readings, readings)
     share = strength.share if strength.told else 1.0
     checks = compare(readings, share)
@@ -130,16 +127,16 @@ def check_sheet(
     )
     if any(map(_in_doubt, line_checks)):
         step(0.78, progress, should_stop)
-        checks = more_lenient(checks, compare(read(_doubted_bands(line_checks)), share))
+        checks = more_lenient(checks, compare(reader.read(_doubted_bands(line_checks)), share))
     beyond = compare(readings, share, beyond=True) if strength.told else ()
     step(0.8, progress, should_stop)
     even_light = not any(notice.key == "shadow" for notice in seen.light.notices)
     hard = edges_in_bands(W, bands, reference, even_light=even_light, strength=orientation.strength)
     step(0.9, progress, should_stop)
     density = density_of(seen.lit.painted)
-    spots = find_blooms(seen.lit.painted)
+    spots = find_blooms(density)
     blooms = blooms_in_bands(spots, density, bands, reference, orientation.strength)
-    pale = find_pale_corners(seen.lit.painted, reference.corner_shares) if even_light else ()
+    pale = find_pale_corners(density, reference.corner_shares) if even_light else ()
     scores = score_sheet(checks, line_checks)
     better = (options.turned + orientation.turn) % 4 if orientation.turn else None
     notices = (
@@ -210,12 +207,12 @@ def _doubted_bands(checks: tuple[LineCheck, ...]) -> Bands:
     return _sheet_bands([line.should if _in_doubt(line) else line.at for line in checks])
 
 
-def _read(picture: NDArray[np.uint8], name: str, bands: Bands) -> tuple[BandReading, ...]:
+def _reader(picture: NDArray[np.uint8], name: str) -> BandReader:
     height, width = picture.shape[:2]
     inside = np.zeros((height, width), dtype=bool)
     edge = max(1, round(_RAGGED * height))
     inside[edge:-edge, edge:-edge] = True
-    return read_bands(Photo(picture, None, width, height, name), inside, bands)
+    return BandReader(Photo(picture, None, width, height, name), inside)
 
 
 def _line_check(letter: str, line: Line) -> LineCheck:

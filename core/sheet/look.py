@@ -12,7 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour import linear_to_srgb8
-from core.colour.working_space import linear_to_W
+from core.colour.working_space import Floats, brightness, linear_to_W
 from core.progress import ShouldStop, step
 from core.sheet.find.corners import FoundCorners
 from core.sheet.find.sight import Sight
@@ -20,7 +20,7 @@ from core.sheet.find.surroundings import WHOLE, outline_of, touches_no_edge
 from core.sheet.findings.notices import Scene, judge_light
 from core.sheet.light.light import Lit, undo_light
 from core.sheet.light.straighten import HEIGHT, Flat, aspect_of, straighten, upright_quad
-from core.sheet.match.likeness import likeness
+from core.sheet.match.likeness import likeness, likenesses
 from core.sheet.match.order import profile_of
 from core.sheet.match.orientation import LIGHT_LEFT, OTHER_SKY
 from core.sheet.match.reference import Reference
@@ -52,6 +52,16 @@ class Seen:
     lit: Lit
     light: Light
     corrected: bool
+
+    @cached_property
+    def W(self) -> Floats:
+        """The painted rectangle (h, w, 3) in working colours."""
+        return linear_to_W(self.lit.painted)
+
+    @cached_property
+    def profile(self) -> Floats:
+        """Of its rows, see `order.profile_of`."""
+        return profile_of(self.W)
 
     @cached_property
     def picture(self) -> NDArray[np.uint8]:
@@ -97,7 +107,7 @@ def without_border(
 ) -> tuple[FoundCorners, Seen, Scene | None]:
     """What was found unsurely, or the whole picture, or what stands out from the desk: whichever
     shows most of the photo's sky."""
-    best = _apart(reference, seen.lit.painted)
+    best = likeness(reference.profile, seen.profile).apart
     if reaches_edge(seen):
         found, best = FoundCorners(found.corners, min(found.confidence, _PROPOSED)), np.inf
     taken: tuple[Corners, Scene] | None = None
@@ -162,8 +172,8 @@ def reaches_edge(seen: Seen) -> bool:
         flat.linear[m : m + height, m - far : m - near],
         flat.linear[m : m + height, m + width + near : m + width + far],
     )
-    around = [float(np.median(side.mean(axis=2))) for side in sides if side.size]
-    bright = float(np.quantile(flat.painted.mean(axis=2), 0.95))
+    around = [float(np.median(brightness(side))) for side in sides if side.size]
+    bright = float(np.quantile(brightness(flat.painted), 0.95))
     return bool(around) and max(around) < _DESK * bright
 
 
@@ -176,9 +186,10 @@ def _straightened(sight: Sight, corners: Corners, options: SheetOptions, rows: i
 def _apart(reference: Reference, painted: NDArray[np.float32], *, sides: bool = False) -> float:
     """How far a painting is from the photo's sky; with `sides`, its left and right edges too,
     which a picture with a desk around the sheet fails."""
-    W = linear_to_W(painted.astype(np.float64))
+    W = linear_to_W(painted)
     parts = [W]
     if sides:
         width = max(1, round(_SIDE * W.shape[1]))
         parts += [W[:, :width], W[:, -width:]]
-    return max(likeness(reference.profile, profile_of(part)).apart for part in parts)
+    found = likenesses(reference.profile, [profile_of(part) for part in parts])
+    return max(each.apart for each in found)

@@ -8,12 +8,12 @@ sharp edge is one more factor (`cast_shadow`).
 
 from __future__ import annotations
 
-import itertools
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
+from core.colour.medians import medians, medians_of_blocks
 from core.colour.working_space import Floats
 from core.sheet.light.cast_shadow import shaded_part, two_levels
 from core.sheet.light.soft_shadow import is_soft_shadow
@@ -157,10 +157,9 @@ def border_blocks(flat: Flat) -> tuple[Floats, Floats]:
         across, size = (W, H) if side % 2 == 0 else (H, W)
         cuts = np.linspace(0.01 * across, 0.99 * across, _SEGMENTS + 1).astype(int) + m
         found, out = _slices(linear, seen, cuts, m, H)
-        inside = np.median(linear[m + round(0.02 * H) : m + round(0.05 * H), m:-m], axis=0)
-        paint = np.stack(
-            [np.median(inside[a - m : b - m], axis=0) for a, b in itertools.pairwise(cuts)]
-        )
+        rim = linear[m + round(0.02 * H) : m + round(0.05 * H), m:-m]
+        inside = medians(np.ascontiguousarray(np.moveaxis(rim, 0, -1)))
+        paint = medians_of_blocks(inside[None], cuts - m)
         keep = _paper(found, paint.astype(np.float64))
         slices, segments = np.nonzero(keep)
         x = ((cuts[segments] + cuts[segments + 1]) / 2 - m) / across * 2 - 1
@@ -183,10 +182,10 @@ def _slices(
         for i in range(count):
             low = m - round((first + (i + 1) * depth) * H)
             high = m - round((first + i * depth) * H)
-            for j, (a, b) in enumerate(itertools.pairwise(cuts)):
-                part = seen[low:high, a:b]
-                if part.size and part.mean() > 0.9:
-                    found[i, j] = np.median(linear[low:high, a:b].reshape(-1, 3), axis=0)
+            there = [part.mean() > 0.9 for part in np.split(seen[low:high], cuts, axis=1)[1:-1]]
+            found[i] = np.where(
+                np.array(there)[:, None], medians_of_blocks(linear[low:high], cuts), np.nan
+            )
         places: Floats = np.asarray(first + (np.arange(count) + 0.5) * depth)
         return found, places
 

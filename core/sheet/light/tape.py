@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from core.colour.working_space import Floats
+from core.colour.medians import channels_first, medians
+from core.colour.working_space import Floats, brightness
 from core.sheet.light.straighten import Flat
 
 _RISE = 1.15
@@ -32,7 +33,7 @@ def _is_frame(flat: Flat) -> bool:
             for found, low, high in ((rim, 0.008, 0.018), (inner, 0.14, 0.18)):
                 rows = slice(round(low * size), max(round(high * size), round(low * size) + 2))
                 block = painted[min(rows.start, depth - 2) : rows.stop, columns].reshape(-1, 3)
-                log = np.log(np.maximum(np.median(block, axis=0), 1e-4))
+                log = np.log(np.maximum(medians(channels_first(block)), 1e-4))
                 found.append(log - log.mean())
     tints, deeper = np.asarray(rim), np.asarray(inner)
     even = float(np.ptp(tints, axis=0).max())
@@ -63,6 +64,6 @@ def _outward(flat: Flat, side: int) -> Floats:
     """Brightness along lines parallel to a side, from the paint outwards; NaN outside the photo."""
     m = flat.margin
     linear, seen = np.rot90(flat.linear, side), np.rot90(flat.seen, side)
-    strip, visible = linear[:m, m:-m].mean(axis=2), seen[:m, m:-m]
-    middle = np.median(strip, axis=1).astype(np.float64)
+    strip, visible = brightness(linear[:m, m:-m]), seen[:m, m:-m]
+    middle = medians(np.ascontiguousarray(strip)).astype(np.float64)
     return np.asarray(np.where(visible.mean(axis=1) > 0.9, middle, np.nan)[::-1])

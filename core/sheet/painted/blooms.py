@@ -7,10 +7,8 @@ that was drying.
 from __future__ import annotations
 
 import numpy as np
-from numpy.typing import NDArray
 
 from core.colour.working_space import Floats
-from core.sheet.painted.density import density_of
 
 _RADII = (0.028, 0.035, 0.044, 0.055, 0.068, 0.084, 0.104)
 _DIRECTIONS = 36
@@ -19,17 +17,18 @@ Spot = tuple[float, float, float]
 """x, y, radius: shares of width, height and height."""
 
 
-def relative_density(painted: NDArray[np.float32]) -> Floats:
-    """Paint at each place over the median of its row, (rows, columns), 1 where it is even."""
-    density = density_of(painted)
+def relative_density(density: Floats) -> Floats:
+    """Paint at each place over the median of its row, (rows, columns), 1 where it is even; of
+    `density.density_of` a painted rectangle."""
     row = np.median(density, axis=1, keepdims=True)
     # Paint too thin to see has no meaningful ratio: a floor keeps its noise small.
     return np.asarray((density + 0.06) / (row + 0.06))
 
 
-def find_blooms(painted: NDArray[np.float32]) -> tuple[Spot, ...]:
-    """Blooms of a painted rectangle in linear light over paper white, (h, w, 3)."""
-    even = relative_density(painted)
+def find_blooms(density: Floats) -> tuple[Spot, ...]:
+    """Blooms of a painted rectangle whose paint is `density` (rows, columns), see
+    `density.density_of`."""
+    even = relative_density(density)
     h, w = even.shape
     spots, features = bloom_candidates(even)
     if not spots:

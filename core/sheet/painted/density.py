@@ -15,7 +15,8 @@ def density_of(painted: NDArray[np.float32]) -> Floats:
 
     `painted` (h, w, 3) is linear light over paper white.
     """
-    return np.asarray(density_map(painted, _ROWS).sum(axis=-1))
+    red, green, blue = np.moveaxis(density_map(painted, _ROWS), -1, 0)
+    return np.asarray(red + green + blue)
 
 
 def density_map(painted: NDArray[np.floating], rows: int) -> Floats:

@@ -37,19 +37,17 @@ class _Corners:
         return np.where(full, (self.corner + 0.06) / (self.middle + 0.06), 1.0)
 
 
-def find_pale_corners(
-    painted: NDArray[np.float32], usual: Floats | None = None
-) -> tuple[PaleCorner, ...]:
+def find_pale_corners(density: Floats, usual: Floats | None = None) -> tuple[PaleCorner, ...]:
     """Corners with less paint than the middle of their rows.
 
     Parameters
     ----------
-    painted : (h, w, 3) float32
-        The painted rectangle, linear light over paper white.
+    density : (rows, columns) float64
+        Of the painted rectangle, see `density.density_of`.
     usual : (4,) float64, optional
         The reference's `corner_shares`: a corner as pale there as well is right.
     """
-    seen = _corners(painted)
+    seen = _corners(density)
     wanted = np.ones(4) if usual is None else np.minimum(usual, 1.0)
     less = seen.middle - seen.corner
     pale = (seen.shares < PALE_SHARE * wanted) & (less >= LEAST_LESS)
@@ -64,11 +62,10 @@ def find_pale_corners(
 
 def corner_shares(picture: NDArray[np.float32]) -> Floats:
     """Paint (4,) in each corner of a picture in linear light, over the middle's of its rows."""
-    return _corners(picture).shares
+    return _corners(density_of(picture)).shares
 
 
-def _corners(picture: NDArray[np.float32]) -> _Corners:
-    density = density_of(picture)
+def _corners(density: Floats) -> _Corners:
     h, w = density.shape
     near, far = round(_NEAR * h), round(_FAR * h)
     top, bottom = slice(near, far), slice(h - far, h - near)

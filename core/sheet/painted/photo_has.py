@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.bands.lines import Bands
+from core.colour.medians import channels_first, medians
 from core.colour.working_space import Floats, linear_to_W, thinned
 from core.sheet.painted.density import density_map
 
@@ -108,7 +109,7 @@ def _steps(W: Floats, at: float, start: float, end: float) -> Floats:
     for strip in range(first, max(first + 1, round(end * _STRIPS))):
         strip = min(strip, _STRIPS - 1)
         a, b = cuts[strip], max(cuts[strip + 1], cuts[strip] + 1)
-        profile = np.median(W[:, a:b], axis=1)
+        profile = medians(channels_first(W[:, a:b])).T
         step = profile[rows + gap] - profile[rows - gap]
         below = profile[np.minimum(rows + 3 * gap, h - 1)] - profile[rows + gap]
         above = profile[rows - gap] - profile[np.maximum(rows - 3 * gap, 0)]
@@ -135,14 +136,14 @@ def has_bloom(
     # A moon moves with its lines, or not: whoever copies it looks at the photo, not at the lines.
     heights = {round(on_photo(y, bands, sky.bands), 2), round(y, 2)}
     aspect = density.shape[1] / len(density)
-    seen = [
+    return any(
         _paleness(own, x + dx * radius / aspect, there + dy * radius, radius * size)
+        >= OWN_BLOOM * depth
         for there in heights
         for dx in _BESIDE
         for dy in _BESIDE
         for size in (0.4, 0.8, 1.2)  # a moon is small in the photo, and less so when it is blurred
-    ]
-    return max(seen) >= OWN_BLOOM * depth
+    )
 
 
 def _even(density: Floats) -> Floats:

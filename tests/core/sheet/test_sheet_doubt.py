@@ -14,6 +14,7 @@ from core.sheet.check import COMMENTED_PCT, _line_check
 from core.sheet.findings.compare import compare_bands, more_lenient
 from core.sheet.findings.scores import score_sheet
 from core.sheet.match.lines import Line
+from core.sheet.painted.density import density_of
 from core.sheet.painted.pale_corners import find_pale_corners
 from core.sheet.result import SheetOptions
 from core.worksheet.compare import shown_score
@@ -82,13 +83,13 @@ def washed(density: float, corner: float) -> np.ndarray:
 
 
 def test_half_the_paint_in_a_corner_is_remarked_on():
-    found = find_pale_corners(washed(0.8, 0.5))
+    found = find_pale_corners(density_of(washed(0.8, 0.5)))
     assert [pale.corner for pale in found] == ["bottom left"]
     assert found[0].share == pytest.approx(0.535, abs=0.01)
 
 
 def test_what_the_light_may_do_to_a_very_pale_corner_is_not():
-    assert find_pale_corners(washed(0.2, 0.5)) == ()
+    assert find_pale_corners(density_of(washed(0.2, 0.5))) == ()
 
 
 def test_a_copy_with_a_line_that_cannot_be_told_gets_no_complaint():
@@ -106,11 +107,12 @@ def test_a_copy_with_a_line_that_cannot_be_told_gets_no_complaint():
 
 def test_a_pale_corner_of_a_blotchy_wash_is_not_remarked_on():
     blotchy = washed(0.8, 0.55)
-    assert find_pale_corners(blotchy)  # on an even wash it is
+    assert find_pale_corners(density_of(blotchy))  # on an even wash it is
     w = blotchy.shape[1]
     x = np.arange(w) / w
     clouds = 1 + 0.3 * np.sign(np.sin(2 * np.pi * 9 * x))
-    assert find_pale_corners(blotchy ** clouds[None, :, None].astype(np.float32)) == ()
+    blotchier = blotchy ** clouds[None, :, None].astype(np.float32)
+    assert find_pale_corners(density_of(blotchier)) == ()
 
 
 @pytest.mark.parametrize("seed", [7791, 7726])

@@ -23,6 +23,7 @@ from core.sheet.findings.compare import compare_bands
 from core.sheet.findings.facts import Facts
 from core.sheet.findings.findings import findings_of
 from core.sheet.findings.strength import strength_of, stronger_Lab
+from core.sheet.painted.density import density_of
 from core.sheet.painted.pale_corners import find_pale_corners
 from core.sheet.result import SheetOptions
 
@@ -97,7 +98,7 @@ def test_a_corner_is_pale_from_a_fifth_less_paint_on(share, told):
     y, x = np.mgrid[0:300, 0:400]
     paint = 1 - (1 - share) * np.exp(-(((x / 60) ** 2 + (y / 60) ** 2) ** 2))
     picture = np.exp(-0.5 * paint[..., None] * np.array([1.0, 0.7, 0.4])).astype(np.float32)
-    found = find_pale_corners(picture)
+    found = find_pale_corners(density_of(picture))
     assert [found_one.corner for found_one in found] == (["top left"] if told else [])
 
 
