@@ -13,7 +13,8 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats, dot
+from core.colour.medians import channels_first
+from core.colour.working_space import Floats, brightness
 
 MAX_LINES = 16
 _SLOPES = np.linspace(-0.6, 0.6, 81)
@@ -30,37 +31,55 @@ class Gradient:
 
     Attributes
     ----------
-    gx, gy : (h, w, 3) float64
+    gx, gy : (3, h, w) float64
         Differences of the working colours per pixel.
     bx, by : (h, w) float64
         Differences of brightness, for their sign: paint only ever darkens its paper.
+    across, down, along : (h, w) float64
+        Sums over the channels of `gx`, of `gy` squared, and of one times the other.
+    size : (h, w) float64
+        How much the colour changes along its steepest way.
     """
 
     gx: Floats
     gy: Floats
     bx: Floats
     by: Floats
+    across: Floats
+    down: Floats
+    along: Floats
+    size: Floats
 
     @cached_property
     def turned(self) -> Gradient:
         """Of the transposed picture."""
-        return Gradient(self.gy.swapaxes(0, 1), self.gx.swapaxes(0, 1), self.by.T, self.bx.T)
+        return Gradient(
+            self.gy.swapaxes(1, 2), self.gx.swapaxes(1, 2), self.by.T, self.bx.T,
+            self.down.T, self.across.T, self.along.T, self.size.T,
+        )  # fmt: skip
+
+    def within(self, area: NDArray[np.bool_]) -> Gradient:
+        """Of an area (h, w) of the picture, as if all else were even."""
+        return Gradient(
+            self.gx * area, self.gy * area, self.bx * area, self.by * area,
+            self.across * area, self.down * area, self.along * area, self.size * area,
+        )  # fmt: skip
 
     @cached_property
-    def edges(self) -> tuple[Floats, Floats]:
-        """How strong an edge each pixel is on (h, w), and its slope; see `find_lines`."""
+    def edges(self) -> Floats:
+        """How strong an edge each pixel is on (h, w)."""
         from scipy.ndimage import uniform_filter  # deferred: start-up time
 
-        gx, gy = self.gx, self.gy
-        Jxx, Jyy, Jxy = dot(gx, gx), dot(gy, gy), dot(gx, gy)
-        strength = np.sqrt(0.5 * (Jxx + Jyy + np.hypot(Jxx - Jyy, 2 * Jxy)))
-        theta = 0.5 * np.arctan2(2 * Jxy, Jxx - Jyy)
-        slope = -np.tan(np.clip(theta, -1.2, 1.2))
         # In wood grain and cloth everything is an edge: only what stands out from around it
         # counts. Clipped, so that the strong edge of the paper nearby does not drown the paint's
         # faint one.
-        around = uniform_filter(np.minimum(strength, _CROWD), 25)
-        return strength * np.minimum(1.0, strength / (2.0 * around + 0.05)), slope
+        around = uniform_filter(np.minimum(self.size, _CROWD), 25)
+        return self.size * np.minimum(1.0, self.size / (2.0 * around + 0.05))
+
+    def slopes(self, where: NDArray[np.bool_]) -> Floats:
+        """Of the edges at some of the pixels; see `find_lines`."""
+        theta = 0.5 * np.arctan2(2 * self.along[where], self.across[where] - self.down[where])
+        return -np.tan(np.clip(theta, -1.2, 1.2))
 
 
 def gradient_of(linear: NDArray[np.float32], W: Floats) -> Gradient:
@@ -68,13 +87,20 @@ def gradient_of(linear: NDArray[np.float32], W: Floats) -> Gradient:
     (h, w, 3)."""
     from scipy.ndimage import gaussian_filter  # deferred: start-up time
 
-    smooth = gaussian_filter(W, (0.8, 0.8, 0), mode="nearest")
-    bright = gaussian_filter(np.sqrt(np.clip(linear, 0, None)).mean(-1), 0.8, mode="nearest")
-    bright = bright.astype(np.float64)
-    return Gradient(
-        np.gradient(smooth, axis=1), np.gradient(smooth, axis=0),
-        np.gradient(bright, axis=1), np.gradient(bright, axis=0),
-    )  # fmt: skip
+    smooth = gaussian_filter(channels_first(W), (0, 0.8, 0.8), mode="nearest")
+    bright = brightness(np.sqrt(np.clip(linear, 0, None)))
+    bright = gaussian_filter(bright, 0.8, mode="nearest").astype(np.float64)
+    gx, gy = np.gradient(smooth, axis=2), np.gradient(smooth, axis=1)
+    across, down, along = _over_channels(gx, gx), _over_channels(gy, gy), _over_channels(gx, gy)
+    size = np.sqrt(0.5 * (across + down + np.hypot(across - down, 2 * along)))
+    bx, by = np.gradient(bright, axis=1), np.gradient(bright, axis=0)
+    return Gradient(gx, gy, bx, by, across, down, along, size)
+
+
+def _over_channels(one: Floats, other: Floats) -> Floats:
+    """Sum of products over the channels, which come first."""
+    products = one * other
+    return np.asarray(products[0] + products[1] + products[2])
 
 
 @dataclass(frozen=True, eq=False)
@@ -107,12 +133,13 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
     from scipy.ndimage import gaussian_filter  # deferred: start-up time
 
     h, w = gradient.bx.shape
-    strength, slope = gradient.edges
-    keep = (strength > 0.25) & (np.abs(slope) < 0.68) & (sign * gradient.bx > 0)
-    y, x = np.nonzero(keep)
-    weight = np.minimum(strength[keep], _CAP) / _CAP
+    keep = (gradient.edges > 0.25) & (sign * gradient.bx > 0)
+    slope = gradient.slopes(keep)
+    steep = np.abs(slope) < 0.68
+    y, x = (each[steep] for each in np.nonzero(keep))
+    weight = np.minimum(gradient.edges[y, x], _CAP) / _CAP
     step = _SLOPES[1] - _SLOPES[0]
-    nearest = np.rint((slope[keep] - _SLOPES[0]) / step).astype(int)
+    nearest = np.rint((slope[steep] - _SLOPES[0]) / step).astype(int)
     margin = int(0.6 * h / 2) + 2
     bins = w + 2 * margin
     middle = y - h / 2
@@ -120,17 +147,22 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
     # Where each pixel votes, shifts by pixels: slopes that are none count nothing.
     index = nearest + np.arange(-_SPREAD, _SPREAD + 1)[:, None]
     ok = (index >= 0) & (index < len(_SLOPES))
-    at = x - _SLOPES[np.clip(index, 0, len(_SLOPES) - 1)] * middle + margin
+    index = np.clip(index, 0, len(_SLOPES) - 1)
+    at = x - _SLOPES[index] * middle + margin
     columns = np.clip(np.rint(at), 0, bins - 1).astype(int)
-    places, counted = np.where(ok, index * bins + columns, 0), weight * ok
+    counted = weight * ok
 
-    def votes_of(part: NDArray[np.bool_]) -> Floats:
-        size = len(_SLOPES) * bins
-        votes = np.bincount(places[:, part].ravel(), counted[:, part].ravel(), size)
-        return np.asarray(votes, dtype=np.float64).reshape(len(_SLOPES), bins)
+    def votes_of(which: NDArray[np.int_], low: int, high: int) -> Floats:
+        """Of some pixels, none of which votes for columns outside of `low` to `high`."""
+        size = high + 1 - low
+        places = index[:, which] * size + (columns[:, which] - low)
+        votes = np.bincount(
+            places.ravel(), counted[:, which].ravel(), len(_SLOPES) * size
+        )  # fmt: skip
+        return np.asarray(votes, dtype=np.float64).reshape(len(_SLOPES), size)
 
-    left = np.ones(len(x), dtype=bool)
-    votes = votes_of(left)
+    left = np.arange(len(x))
+    votes = votes_of(left, 0, bins - 1)
     smooth = gaussian_filter(votes, _SMOOTH)
     found_p, found_s = [], []
     for _ in range(MAX_LINES):
@@ -141,10 +173,10 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
         found_p.append(place)
         found_s.append(slope_here)
         # What this line explains votes for no other: else its own shadows would fill the list.
-        near = left & (np.abs(x - place - slope_here * middle) < 3.5)
-        votes = votes - votes_of(near)
-        left &= ~near
-        low, high = columns[:, near].min(initial=j), columns[:, near].max(initial=j)
+        explained = np.abs(x[left] - place - slope_here * middle[left]) < 3.5
+        near, left = left[explained], left[~explained]
+        low, high = (int(end(columns[:, near], initial=j)) for end in (np.min, np.max))
+        votes[:, low : high + 1] -= votes_of(near, low, high)
         # Only near what was taken away is there anything to smooth anew.
         first, last = max(0, low - _BLURS), min(bins, high + _BLURS + 1)
         a, b = max(0, first - _BLURS), min(bins, last + _BLURS)
@@ -164,13 +196,13 @@ def _reach(gradient: Gradient, sign: int, p: Floats, s: Floats) -> Floats:
     rows = np.arange(h)
     at = p[:, None] + s[:, None] * (rows[None] - h / 2)
     best = np.zeros((len(p), h))
-    length = np.sqrt(1 + s**2)[:, None, None]
+    length = np.sqrt(1 + s**2)[:, None]
     for shift in (-2, -1, 0, 1, 2):
         column = np.rint(at + shift).astype(int)
         inside = (column >= 0) & (column < w)
         column = np.clip(column, 0, w - 1)
         inside &= sign * bx[rows[None], column] > 0
-        across = (gx[rows[None], column] - s[:, None, None] * gy[rows[None], column]) / length
-        best = np.maximum(best, np.where(inside, np.sqrt(dot(across, across)), 0))
+        across = (gx[:, rows[None], column] - s[:, None] * gy[:, rows[None], column]) / length
+        best = np.maximum(best, np.where(inside, np.sqrt(_over_channels(across, across)), 0))
     support: NDArray[np.float64] = np.clip(best / 1.2, 0, 1)
     return np.concatenate([np.zeros((len(p), 1)), np.cumsum(support, axis=1)], axis=1)

@@ -10,8 +10,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.working_space import Floats
-from core.sheet.find.hough import Gradient, LineSet, find_lines
+from core.colour.working_space import Floats, brightness
+from core.sheet.find.hough import LineSet, find_lines
 from core.sheet.find.otsu import otsu_threshold
 from core.sheet.find.sight import Sight
 from core.sheet.sampling import sampled
@@ -60,8 +60,7 @@ def candidates(sight: Sight, *, on_paper: bool = False) -> tuple[Floats, Floats]
         paper = bright_area(sight.small)
         if paper is None:
             return np.empty((0, 4, 2)), np.empty((0, len(FEATURES)))
-        each = paper[..., None]
-        across = Gradient(across.gx * each, across.gy * each, across.bx * paper, across.by * paper)
+        across = across.within(paper)
     lines = [find_lines(gradient, sign) for gradient in (across, across.turned) for sign in (-1, 1)]
     h, w = sight.small.shape[:2]
     quads, features = with_ring(sight, *shortlist(lines, (h, w)))
@@ -83,7 +82,7 @@ def bright_area(small: NDArray[np.float32]) -> NDArray[np.bool_] | None:
     """
     from scipy import ndimage  # deferred: start-up time
 
-    bright = ndimage.gaussian_filter(np.sqrt(np.clip(small, 0, None)).mean(-1), 1.0)
+    bright = ndimage.gaussian_filter(brightness(np.sqrt(np.clip(small, 0, None))), 1.0)
     if np.ptp(bright) < 1e-3:
         return None
     threshold = otsu_threshold(bright)
@@ -190,7 +189,7 @@ def _ring_features(sight: Sight, quads: Floats) -> Floats:
         for offset in offsets:
             at = line + outward * np.maximum(offset * size, np.copysign(2.5, offset))
             got.append(sampled(sight.colours, at))
-        return np.asarray(np.median(np.asarray(got), axis=0))
+        return np.asarray(np.sort(got, axis=0)[len(got) // 2])
 
     outer, inner = strip((0.010, 0.017, 0.024)), strip((-0.012, -0.022, -0.032))
     # Where the paper ends soon, its border is close by, and brighter than what is beyond.
