@@ -75,14 +75,27 @@ class Steps:
 
 def shares_of(y: Floats, at: Floats, width: Floats, lean: Floats | float = 0.0) -> Floats:
     """Share of each band (n, bands) at heights `y` (n,), for steps at `at` of `width`."""
-    z = (y[:, None] - at) * (4.394 / width)
-    z = z / np.where(z < 0, 1 + lean, 1 - lean)
-    below = 1 / (1 + np.exp(-np.clip(z, -40, 40)))
-    shares = np.empty((len(y), len(at) + 1))
-    shares[:, 0] = 1 - below[:, 0]
-    shares[:, 1:-1] = below[:, :-1] * (1 - below[:, 1:])
-    shares[:, -1] = below[:, -1]
-    return np.asarray(shares / np.maximum(shares.sum(axis=1, keepdims=True), 1e-12))
+    below = _below(y, at[:, None], width[:, None], np.reshape(lean, (-1, 1)))
+    return np.ascontiguousarray(_shares(below).T)
+
+
+def _below(y: Floats, at: Floats, width: Floats, lean: Floats) -> Floats:
+    """How far each step (n, 1) is done at heights `y` (m,), 0..1, (n, m)."""
+    z = (y - at) * (4.394 / width)
+    z /= np.where(z < 0, 1 + lean, 1 - lean)
+    return np.asarray(1 / (1 + np.exp(-np.minimum(np.maximum(z, -40), 40))))
+
+
+def _shares(below: Floats) -> Floats:
+    """Shares (..., bands, m) of the bands between steps that are so far done (..., lines, m)."""
+    above = 1 - below
+    shares = np.empty((*below.shape[:-2], below.shape[-2] + 1, below.shape[-1]))
+    shares[..., 0, :] = above[..., 0, :]
+    np.multiply(below[..., :-1, :], above[..., 1:, :], out=shares[..., 1:-1, :])
+    shares[..., -1, :] = below[..., -1, :]
+    total = shares.sum(axis=-2, keepdims=True)
+    shares /= np.maximum(total, 1e-12, out=total)
+    return shares
 
 
 def fit_steps(
@@ -169,7 +182,7 @@ def fit_steps(
 
 def _parts(theta: Floats) -> tuple[Floats, Floats, Floats]:
     """Places, widths and leans of the parameters searched."""
-    at, log_width, lean = np.split(theta, 3)
+    at, log_width, lean = theta.reshape(3, -1)
     return at, np.exp(log_width), lean
 
 
@@ -211,13 +224,18 @@ def _jacobian(
     root = np.sqrt(weight)[:, None]
     design = np.vstack([root * shares, np.sqrt(trust) * np.eye(bands)])
     basis, _ = np.linalg.qr(design)
-    columns = np.empty((3 * (len(y) + bands), count))
     small = 1e-5
-    for i in range(count):
-        moved = theta.copy()
-        moved[i] += small
-        change = (shares_of(y, *_parts(moved)) - shares) / small
-        column = np.vstack([root * (change @ colours), np.zeros((bands, 3))])
-        column -= basis @ (basis.T @ column)
-        columns[:, i] = column.ravel()
-    return columns
+    # Each parameter moves one line's step and no other.
+    lines = np.arange(count) % (bands - 1)
+    moved = (np.tile(theta, (count, 1)) + small * np.eye(count)).reshape(count, 3, -1)
+    at, log_width, lean = moved[np.arange(count), :, lines].T[..., None]
+    at_rest = _below(y, *(part[:, None] for part in _parts(theta)))
+    below = np.repeat(at_rest[None], count, axis=0)
+    below[np.arange(count), lines] = _below(y, at, np.exp(log_width), lean)
+    change = np.ascontiguousarray(_shares(below).transpose(0, 2, 1))
+    change -= shares
+    change /= small
+    columns = np.zeros((count, len(y) + bands, 3))
+    columns[:, : len(y)] = root * (change @ colours)
+    columns -= basis @ (basis.T @ columns)
+    return np.ascontiguousarray(columns.reshape(count, -1).T)

@@ -159,10 +159,10 @@ def _paleness(even: Floats, x: float, y: float, radius: float) -> float:
     left, right = max(0, int(cx - 2 * r)), min(w, int(cx + 2 * r) + 2)
     if high - low < 3 or right - left < 3:
         return 0.0
-    rows, columns = np.mgrid[low:high, left:right]
+    rows, columns = np.arange(low, high)[:, None], np.arange(left, right)
     distance = np.hypot(rows + 0.5 - cy, columns + 0.5 - cx) / max(r, 1.0)
     part = even[low:high, left:right]
     inside, around = part[distance < 0.6], part[(distance > 1.2) & (distance < 1.9)]
     if not inside.size or not around.size:
         return 0.0
-    return float(np.median(around) - np.median(inside))
+    return float(medians(around) - medians(inside))
