@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour import linear_to_srgb8
+from core.colour.medians import channels_first
 from core.colour.working_space import Floats, brightness, linear_to_W
 from core.progress import ShouldStop, step
 from core.sheet.find.corners import FoundCorners
@@ -56,7 +57,8 @@ class Seen:
     @cached_property
     def W(self) -> Floats:
         """The painted rectangle (h, w, 3) in working colours."""
-        return linear_to_W(self.lit.painted)
+        # A channel at a time in memory, as most of what looks at it does.
+        return np.moveaxis(channels_first(linear_to_W(self.lit.painted)), 0, -1)
 
     @cached_property
     def profile(self) -> Floats:

@@ -19,6 +19,7 @@ HEIGHT = 640
 MARGIN = 0.13
 """What is kept around it, as a share of the height."""
 
+_AT_ONCE = 8  # rows straightened together: what they need stays in the processor's cache
 _FOCAL = 0.75
 """Focal length of a phone's main camera over its picture's longer side (27 mm on 36 mm)."""
 
@@ -108,12 +109,16 @@ def straighten(
         quad = quad / block
     M = homography(box, quad)
     x = np.arange(W + 2 * margin) - margin + 0.5
-    y = np.arange(H + 2 * margin)[:, None] - margin + 0.5
-    depth = M[2, 0] * x + M[2, 1] * y + 1.0
-    depth = np.where(depth > 1e-6, depth, 1e-6)
-    px = (M[0, 0] * x + M[0, 1] * y + M[0, 2]) / depth - 0.5
-    py = (M[1, 0] * x + M[1, 1] * y + M[1, 2]) / depth - 0.5
-    flat = sampled(linear, np.stack([px, py], -1))
+    flat = np.empty((H + 2 * margin, len(x), 3), dtype=linear.dtype)
+    seen = np.empty(flat.shape[:2], dtype=bool)
     h, w = linear.shape[:2]
-    seen = (px > -0.5) & (px < w - 0.5) & (py > -0.5) & (py < h - 0.5)
+    for start in range(0, len(flat), _AT_ONCE):
+        rows = slice(start, min(start + _AT_ONCE, len(flat)))
+        y = np.arange(rows.start, rows.stop)[:, None] - margin + 0.5
+        depth = M[2, 0] * x + M[2, 1] * y + 1.0
+        depth = np.where(depth > 1e-6, depth, 1e-6)
+        px = (M[0, 0] * x + M[0, 1] * y + M[0, 2]) / depth - 0.5
+        py = (M[1, 0] * x + M[1, 1] * y + M[1, 2]) / depth - 0.5
+        flat[rows] = sampled(linear, np.stack([px, py], -1))
+        seen[rows] = (px > -0.5) & (px < w - 0.5) & (py > -0.5) & (py < h - 0.5)
     return Flat(flat, seen, margin, aspect)

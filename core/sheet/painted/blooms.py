@@ -7,7 +7,9 @@ that was drying.
 from __future__ import annotations
 
 import numpy as np
+from numpy.typing import NDArray
 
+from core.colour.medians import medians
 from core.colour.working_space import Floats
 
 _RADII = (0.028, 0.035, 0.044, 0.055, 0.068, 0.084, 0.104)
@@ -97,6 +99,7 @@ def bloom_candidates(even: Floats) -> tuple[list[tuple[float, float, float]], Fl
 
 
 _REACH = np.linspace(0.0, 1.8, 46)
+_RIM_AT = _REACH[(_REACH > 0.6) & (_REACH < 1.45)]  # where a rim may be, in radii
 _ALONG = np.linspace(-0.9, 0.6, 16)
 
 
@@ -114,43 +117,45 @@ def _measure(
     angle = np.linspace(0, 2 * np.pi, _DIRECTIONS, endpoint=False)[:, None]
     sine, cosine = np.sin(angle), np.cos(angle)
 
-    def follow(reach: Floats) -> Floats:
-        at_y, at_x = y + reach * sine, x + reach * cosine
-        inside = (at_y >= 2) & (at_y <= h - 3) & (at_x >= 2) & (at_x <= w - 3)
-        values = map_coordinates(smooth, [at_y, at_x], order=1, mode="nearest")
-        return np.where(inside, values, np.nan)
+    def places(reach: Floats) -> tuple[Floats, NDArray[np.bool_]]:
+        """Where each direction leads to, and which directions stay inside the picture."""
+        at = np.stack([y + reach * sine, x + reach * cosine])
+        inside = (at >= 2) & (at <= np.reshape([h - 3, w - 3], (2, 1, 1)))
+        return at, np.asarray(inside.all(axis=(0, 2)))
+
+    def follow(at: Floats) -> Floats:
+        return np.asarray(map_coordinates(smooth, at, order=1, mode="nearest"))
 
     radius = np.full(_DIRECTIONS, r)
     seen = np.ones(_DIRECTIONS, dtype=bool)
     for _ in range(2):
-        values = follow(_REACH[None] * r)
-        zone = (_REACH > 0.6) & (_REACH < 1.45)
-        rims = values[:, zone]
-        seen = np.asarray(np.isfinite(rims).all(axis=1))
+        at, seen = places(_RIM_AT[None] * r)
         if seen.mean() < 0.6:
             return None
-        radius = r * _REACH[zone][np.where(seen[:, None], rims, 0.0).argmax(axis=1)]
+        rims = np.zeros((_DIRECTIONS, len(_RIM_AT)))
+        rims[seen] = follow(at[:, seen])
+        radius = r * _RIM_AT[rims.argmax(axis=1)]
         radius = median_filter(radius, 5, mode="wrap")
         # Move to the middle of the rim found, and look once more.
         y += float(np.mean((radius * sine[:, 0])[seen]))
         x += float(np.mean((radius * cosine[:, 0])[seen]))
-        r = float(np.median(radius[seen]))
+        r = float(medians(radius[seen]))
     if not (2 < y < h - 3 and 2 < x < w - 3 and 0.02 * h < r < 0.14 * h):
         return None
-    aligned = follow(radius[:, None] + _ALONG[None] * r)
-    seen &= np.asarray(np.isfinite(aligned).all(axis=1))
+    at, inside = places(radius[:, None] + _ALONG[None] * r)
+    seen &= inside
     if seen.mean() < 0.5:
         return None
-    aligned = aligned[seen]
+    aligned = follow(at[:, seen])
     pale_each = aligned[:, _ALONG < -0.25].mean(axis=1)
     rim_each = aligned[:, np.abs(_ALONG) < 0.11].mean(axis=1)
     outer_each = aligned[:, _ALONG > 0.3].mean(axis=1)
-    pale, rim, outer = (float(np.median(part)) for part in (pale_each, rim_each, outer_each))
+    pale, rim, outer = (float(medians(part)) for part in (pale_each, rim_each, outer_each))
     depth = max(outer - pale, 1e-3)
     rows = noise[max(0, int(y - 1.5 * r)) : int(y + 1.5 * r) + 1]
     rough = float(np.sqrt(np.mean(rows**2))) + 0.005
     first = np.abs(np.mean(outer_each * np.exp(1j * angle[seen, 0]))) / depth
-    before = float(np.median(aligned[:, np.abs(_ALONG + 0.3) < 0.06]))
+    before = float(medians(aligned[:, np.abs(_ALONG + 0.3) < 0.06].ravel()))
     features = np.array(
         [
             min(depth / outer, 0.6), min(rim - outer, 0.3), (rim_each > outer_each).mean(),

@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.medians import channels_first, medians, medians_of_known
-from core.colour.working_space import Floats, dot
+from core.colour.working_space import Floats
 
 STRIPS = 32
 MARGIN = 0.035
@@ -90,21 +90,30 @@ def evidence_of(strips: Floats) -> Evidence:
     strips = _without_ragged_edge(strips)
     h = strips.shape[1]
 
-    def explained(width: float) -> tuple[Floats, Floats]:
+    channels = channels_first(strips)
+
+    def matched(width: float) -> Floats:
         template = _template(h, width)
         template /= np.linalg.norm(template)
-        match = correlate1d(strips, template, axis=1, mode="nearest")
-        # Grain differs from strip to strip, an edge hardly: half the squared difference is noise.
-        step = match[1:] - match[:-1]
-        differ = medians(np.ascontiguousarray(dot(step, step).T)) / 2
-        return dot(match, match), differ
+        return np.asarray(correlate1d(channels, template, axis=2, mode="nearest"))
 
-    sharp = [explained(width) for width in _SHARP]
-    soft = np.max([explained(width)[0] for width in _SOFT], axis=0)
-    noise = np.mean([differ for _, differ in sharp[_NOISE_AT]], axis=0)
+    def noise_of(match: Floats) -> Floats:
+        """Grain differs from strip to strip, an edge hardly: half the squared difference."""
+        step = match[:, 1:] - match[:, :-1]
+        return medians(np.ascontiguousarray(_power(step).T)) / 2
+
+    sharp = [matched(width) for width in _SHARP]
+    soft = np.max([_power(matched(width)) for width in _SOFT], axis=0)
+    noise = np.mean([noise_of(match) for match in sharp[_NOISE_AT]], axis=0)
     noise = median_filter(noise, max(3, round(_AROUND * h)), mode="nearest") + _QUIET
     soft = maximum_filter1d(soft, 2 * round(_NEAR * h) + 1, axis=1, mode="nearest")
-    return Evidence((np.max([gain for gain, _ in sharp], axis=0) - soft) / noise)
+    return Evidence((np.max([_power(match) for match in sharp], axis=0) - soft) / noise)
+
+
+def _power(match: Floats) -> Floats:
+    """Sum of squares over the channels, which come first."""
+    squares = match * match
+    return np.asarray(squares[0] + squares[1] + squares[2])
 
 
 def sharp_step(profile: Floats, width: float) -> Floats:
@@ -183,14 +192,16 @@ def _best_course(scores: Floats, *, whole: bool = False) -> tuple[Course, float]
     cost = _BEND * (moves / h) ** 2
     total = scores.copy()
     back = np.full((strips, h), h)  # h: the course begins here
+    before = np.full(h + 2 * reach, -np.inf)  # of the strip before, with room at both ends
+    ways = np.empty((len(moves), h))  # one below the other: long rows are compared fastest
+    shifted = np.lib.stride_tricks.sliding_window_view(before, h)
     for i in range(1, strips):
-        before = np.pad(total[i - 1], reach, constant_values=-np.inf)
-        ways = np.lib.stride_tricks.sliding_window_view(before, len(moves)) - cost
-        best = ways.argmax(axis=1)
-        value = np.take_along_axis(ways, best[:, None], 1)[:, 0]
+        before[reach:-reach] = total[i - 1]
+        np.subtract(shifted, cost[:, None], out=ways)
+        value = ways.max(axis=0)
         joined = np.isfinite(value) if whole else value > 0
         total[i] += np.where(joined, value, -np.inf if whole else 0.0)
-        back[i] = np.where(joined, moves[best], h)
+        back[i, joined] = moves[ways[:, joined].argmax(axis=0)]
     strip, row = (
         (strips - 1, int(total[-1].argmax()))
         if whole

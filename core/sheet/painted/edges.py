@@ -11,6 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.colour.medians import channels_first
 from core.colour.working_space import Floats
 from core.sheet.painted.courses import (
     STRIPS,
@@ -60,6 +61,7 @@ class RawEdge:
 
 def find_edges(W: Floats, mask: NDArray[np.bool_] | None = None) -> tuple[RawEdge, ...]:
     """Hard edges of a picture in working colours (h, w, 3), from the top."""
+    W = np.moveaxis(channels_first(W), 0, -1)  # each channel in order: it is gone through often
     strips = strip_profiles(W, mask)
     evidence = evidence_of(strips)
     edges: list[RawEdge] = []

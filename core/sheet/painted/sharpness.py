@@ -61,15 +61,17 @@ def sharpness_along(
     centres = (cuts[strips] + cuts[strips + 1]) / 2
     level = np.interp(columns + 0.5, centres, smooth)
     middle = float(np.median(smooth)) / h
+    room = min(smooth.min() / h - _BORDER, 1 - _BORDER - smooth.max() / h)
+    halves = [int(min(window, room) * h) for window, _ in _WINDOWS]
+    if min(halves) < 4:
+        return None
+    most = max(halves)
+    values, known = _levelled(W, columns, level + np.arange(-most, most + 1)[:, None] - 0.5, mask)
     fits = []
-    for window, degree in _WINDOWS:
-        room = min(window, smooth.min() / h - _BORDER, 1 - _BORDER - smooth.max() / h)
-        half = int(room * h)
-        if half < 4:
-            return None
-        offsets = np.arange(-half, half + 1)
-        profile = _levelled(W, columns, level[None] + offsets[:, None] - 0.5, mask)
-        fits.append(_fit(offsets / h, profile, degree))
+    for half, (_, degree) in zip(halves, _WINDOWS, strict=True):
+        rows = slice(most - half, most + half + 1)
+        profile = _medians(values[:, rows], None if known is None else known[rows])
+        fits.append(_fit(np.arange(-half, half + 1) / h, profile, degree))
     # A neighbouring wash bends one fit, grain the other: neither decides alone.
     width = float(np.exp(np.mean([np.log(fit.width) for fit in fits])))
     best = fits[-1]
@@ -78,17 +80,26 @@ def sharpness_along(
 
 def _levelled(
     W: Floats, columns: NDArray[np.int_], rows: Floats, mask: NDArray[np.bool_] | None
-) -> Floats:
-    """Median over the columns of the picture at `rows` (n, columns), (n, 3)."""
+) -> tuple[Floats, NDArray[np.bool_] | None]:
+    """The picture at `rows` (n, columns), channels first (3, n, columns), and where it is known."""
     rows = np.clip(rows, 0, len(W) - 1.001)
     upper = rows.astype(int)
-    part = (rows - upper)[..., None]
-    values = W[upper, columns] * (1 - part) + W[upper + 1, columns] * part
-    if mask is not None:
-        known = mask[upper, columns] & mask[upper + 1, columns]
-        if known.any(axis=1).all():
-            return medians_of_known(np.where(known, np.moveaxis(values, -1, 0), np.nan)).T
-    return medians(channels_first(values)).T
+    part = rows - upper
+    here = upper * W.shape[1] + columns
+    below = here + W.shape[1]
+    values = np.empty((3, *rows.shape))
+    for channel, plane in zip(values, channels_first(W).reshape(3, -1), strict=True):
+        channel[:] = plane.take(here) * (1 - part) + plane.take(below) * part
+    if mask is None:
+        return values, None
+    return values, mask[upper, columns] & mask[upper + 1, columns]
+
+
+def _medians(values: Floats, known: NDArray[np.bool_] | None) -> Floats:
+    """Medians (n, 3) over the columns of (3, n, columns), of what is known if some is in each."""
+    if known is not None and known.any(axis=1).all():
+        return medians_of_known(np.where(known, values, np.nan)).T
+    return medians(values).T
 
 
 def _fit(y: Floats, profile: Floats, degree: int) -> Sharpness:
