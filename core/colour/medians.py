@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from typing import TypeVar
+from typing import Any, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.working_space import Floats
-
 
 _SHORT = 400
 
@@ -25,7 +24,7 @@ def medians(values: NDArray[Number]) -> NDArray[Number]:
     half = n // 2
     short = n <= _SHORT
     ordered = np.sort(values, axis=-1) if short else np.partition(values, half, axis=-1)
-    middle = ordered[..., half]
+    middle: NDArray[Any] = ordered[..., half]
     if n % 2 == 0:
         below = ordered[..., half - 1] if short else ordered[..., :half].max(axis=-1)
         middle = (middle + below) / 2

@@ -58,9 +58,7 @@ def _between(
     return first, (inside - first).astype(dtype)
 
 
-def _mixed(
-    one: NDArray[Number], other: NDArray[Number], share: NDArray[Number]
-) -> NDArray[Number]:
+def _mixed(one: NDArray[Number], other: NDArray[Number], share: NDArray[Number]) -> NDArray[Number]:
     other -= one  # in place: nobody else's
     other *= share
     other += one

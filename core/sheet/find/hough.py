@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.medians import channels_first
-from core.colour.working_space import Floats, brightness
+from core.colour.working_space import Floats, brightness, dot_planes
 
 MAX_LINES = 16
 _SLOPES = np.linspace(-0.6, 0.6, 81)
@@ -74,7 +74,7 @@ class Gradient:
         # counts. Clipped, so that the strong edge of the paper nearby does not drown the paint's
         # faint one.
         around = uniform_filter(np.minimum(self.size, _CROWD), 25)
-        return self.size * np.minimum(1.0, self.size / (2.0 * around + 0.05))
+        return np.asarray(self.size * np.minimum(1.0, self.size / (2.0 * around + 0.05)))
 
     def slopes(self, where: NDArray[np.bool_]) -> Floats:
         """Of the edges at some of the pixels; see `find_lines`."""
@@ -91,16 +91,10 @@ def gradient_of(linear: NDArray[np.float32], W: Floats) -> Gradient:
     bright = brightness(np.sqrt(np.clip(linear, 0, None)))
     bright = gaussian_filter(bright, 0.8, mode="nearest").astype(np.float64)
     gx, gy = np.gradient(smooth, axis=2), np.gradient(smooth, axis=1)
-    across, down, along = _over_channels(gx, gx), _over_channels(gy, gy), _over_channels(gx, gy)
+    across, down, along = dot_planes(gx, gx), dot_planes(gy, gy), dot_planes(gx, gy)
     size = np.sqrt(0.5 * (across + down + np.hypot(across - down, 2 * along)))
     bx, by = np.gradient(bright, axis=1), np.gradient(bright, axis=0)
     return Gradient(gx, gy, bx, by, across, down, along, size)
-
-
-def _over_channels(one: Floats, other: Floats) -> Floats:
-    """Sum of products over the channels, which come first."""
-    products = one * other
-    return np.asarray(products[0] + products[1] + products[2])
 
 
 @dataclass(frozen=True, eq=False)
@@ -203,6 +197,6 @@ def _reach(gradient: Gradient, sign: int, p: Floats, s: Floats) -> Floats:
         column = np.clip(column, 0, w - 1)
         inside &= sign * bx[rows[None], column] > 0
         across = (gx[:, rows[None], column] - s[:, None] * gy[:, rows[None], column]) / length
-        best = np.maximum(best, np.where(inside, np.sqrt(_over_channels(across, across)), 0))
+        best = np.maximum(best, np.where(inside, np.sqrt(dot_planes(across, across)), 0))
     support: NDArray[np.float64] = np.clip(best / 1.2, 0, 1)
     return np.concatenate([np.zeros((len(p), 1)), np.cumsum(support, axis=1)], axis=1)

@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.medians import channels_first, medians
-from core.colour.working_space import Floats, linear_to_W
+from core.colour.working_space import Floats, dot_planes, linear_to_W
 from core.sheet.sampling import sampled
 
 _PLACES = 90  # profiles a side
@@ -66,19 +66,13 @@ def _edge_along(W: Floats, offset: Floats) -> tuple[Floats, Floats]:
     part = max(1, seen // 4)
     inner, outer = medians(W[:, :, :part]), medians(W[:, :, -part:])
     difference = outer - inner
-    size2 = _over_channels(difference, difference)
-    along = _over_channels(W - inner[..., None], difference[..., None])
+    size2 = dot_planes(difference, difference)
+    along = dot_planes(W - inner[..., None], difference[..., None])
     along /= np.maximum(size2, 1e-9)[:, None]
     # The edge is where the paint's share of the profile ends: area under the clipped curve.
     paper_share = np.clip(along, 0, 1).mean(axis=1)
     # The area counts ends that are beyond the median plateaus evenly, so it is unbiased.
     return offset[-1] - paper_share * (offset[-1] - offset[0]), np.sqrt(size2)
-
-
-def _over_channels(one: Floats, other: Floats) -> Floats:
-    """Sum of products over the channels, which come first."""
-    products = one * other
-    return np.asarray(products[0] + products[1] + products[2])
 
 
 def _before_the_paper_ends(light: Floats) -> int:

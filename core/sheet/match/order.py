@@ -53,9 +53,7 @@ def profile_of(W: Floats, mask: NDArray[np.bool_] | None = None) -> Floats:
     return rows
 
 
-def _row_medians(
-    channels: Floats, low: NDArray[np.int_], count: NDArray[np.int_]
-) -> Floats:
+def _row_medians(channels: Floats, low: NDArray[np.int_], count: NDArray[np.int_]) -> Floats:
     """Medians (n, 3) of so many rows each, from row `low` on, of a picture (3, h, w)."""
     medians_found = np.empty((len(low), 3))
     for n in np.unique(count):

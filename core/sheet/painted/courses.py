@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.medians import channels_first, medians, medians_of_known
-from core.colour.working_space import Floats
+from core.colour.working_space import Floats, dot_planes
 
 STRIPS = 32
 MARGIN = 0.035
@@ -97,23 +97,20 @@ def evidence_of(strips: Floats) -> Evidence:
         template /= np.linalg.norm(template)
         return np.asarray(correlate1d(channels, template, axis=2, mode="nearest"))
 
+    def power(match: Floats) -> Floats:
+        return dot_planes(match, match)
+
     def noise_of(match: Floats) -> Floats:
         """Grain differs from strip to strip, an edge hardly: half the squared difference."""
         step = match[:, 1:] - match[:, :-1]
-        return medians(np.ascontiguousarray(_power(step).T)) / 2
+        return medians(np.ascontiguousarray(dot_planes(step, step).T)) / 2
 
     sharp = [matched(width) for width in _SHARP]
-    soft = np.max([_power(matched(width)) for width in _SOFT], axis=0)
+    soft = np.max([power(matched(width)) for width in _SOFT], axis=0)
     noise = np.mean([noise_of(match) for match in sharp[_NOISE_AT]], axis=0)
     noise = median_filter(noise, max(3, round(_AROUND * h)), mode="nearest") + _QUIET
     soft = maximum_filter1d(soft, 2 * round(_NEAR * h) + 1, axis=1, mode="nearest")
-    return Evidence((np.max([_power(match) for match in sharp], axis=0) - soft) / noise)
-
-
-def _power(match: Floats) -> Floats:
-    """Sum of squares over the channels, which come first."""
-    squares = match * match
-    return np.asarray(squares[0] + squares[1] + squares[2])
+    return Evidence((np.max([power(match) for match in sharp], axis=0) - soft) / noise)
 
 
 def sharp_step(profile: Floats, width: float) -> Floats:

@@ -69,8 +69,8 @@ def sharpness_along(
     values, known = _levelled(W, columns, level + np.arange(-most, most + 1)[:, None] - 0.5, mask)
     fits = []
     for half, (_, degree) in zip(halves, _WINDOWS, strict=True):
-        rows = slice(most - half, most + half + 1)
-        profile = _medians(values[:, rows], None if known is None else known[rows])
+        near = slice(most - half, most + half + 1)
+        profile = _medians(values[:, near], None if known is None else known[near])
         fits.append(_fit(np.arange(-half, half + 1) / h, profile, degree))
     # A neighbouring wash bends one fit, grain the other: neither decides alone.
     width = float(np.exp(np.mean([np.log(fit.width) for fit in fits])))

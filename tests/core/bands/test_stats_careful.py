@@ -7,7 +7,7 @@ import pytest
 from scipy.optimize import minimize
 from skimage.color import deltaE_ciede2000, rgb2lab
 
-from core.bands.careful import geometric_median, read_bands
+from core.bands.careful import BandReader, geometric_median, read_bands
 from core.bands.lines import Bands
 from core.bands.stats import BandStats
 from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
@@ -35,6 +35,18 @@ def test_working_space_and_back_is_cielab() -> None:
     ours = W_to_Lab(srgb8_to_W_fast(codes.astype(np.uint8)))
     far = deltaE_ciede2000(ours, rgb2lab(codes / 255))
     assert far.max() < 0.05
+
+
+def test_a_band_is_read_once_for_several_sets_of_lines() -> None:
+    pixels = gradient((30, 80, 180), (220, 200, 160))
+    photo = Photo(pixels, None, pixels.shape[1], pixels.shape[0], "made.png")
+    sky = np.ones(pixels.shape[:2], bool)
+    reader = BandReader(photo, sky)
+    first = reader.read(Bands(1.0, (0.3, 0.6)))
+    second = reader.read(Bands(1.0, (0.3, 0.7)))
+    assert second[0] is first[0]
+    assert second == read_bands(photo, sky, Bands(1.0, (0.3, 0.7)))
+    assert second[2] != first[2]
 
 
 def test_geometric_median_is_the_fermat_point() -> None:

@@ -18,6 +18,7 @@ from core.colour import (
     in_srgb_gamut,
     linear_to_Oklab,
     linear_to_srgb,
+    linear_to_srgb8,
     linear_to_XYZ,
     srgb8_to_linear,
     srgb_to_hex,
@@ -73,6 +74,23 @@ def test_light_outside_the_range_continues_the_curve():
 def test_8_bit_look_up_is_the_curve():
     codes = np.arange(256, dtype=np.uint8).reshape(16, 16)
     assert np.allclose(srgb8_to_linear(codes), srgb_to_linear(codes / 255.0), atol=1e-7)
+
+
+def test_a_large_picture_is_looked_up_as_its_codes_are() -> None:
+    codes = np.random.default_rng(3).integers(0, 256, (150, 170, 3), dtype=np.uint8)
+    table = srgb8_to_linear(np.arange(256, dtype=np.uint8))
+    assert np.array_equal(srgb8_to_linear(codes), table[codes])
+
+
+def test_the_nearest_code_is_the_curves() -> None:
+    rng = np.random.default_rng(3)
+    linear = np.concatenate([rng.random(40_000), rng.random(40_000) ** 4, rng.normal(size=1000)])
+    # Half-way between two codes, and the numbers next to it on either side.
+    half = srgb_to_linear((np.arange(255) + 0.5) / 255).astype(np.float32)
+    beside = [np.nextafter(half, np.float32(end)) for end in (0, 1)]
+    linear = np.concatenate([linear.astype(np.float32), half, *beside])
+    curve = np.floor(linear_to_srgb(np.clip(linear, 0, 1)) * 255 + 0.5)
+    assert np.array_equal(linear_to_srgb8(linear), curve)
 
 
 def test_against_scikit_image():

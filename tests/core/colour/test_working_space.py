@@ -9,7 +9,9 @@ from core.colour import delta_E_2000, srgb8_to_linear
 from core.colour.working_space import (
     W_to_Lab,
     W_to_linear,
+    brightness,
     dot,
+    dot_planes,
     linear_to_W,
     srgb8_to_W,
     srgb8_to_W_fast,
@@ -43,3 +45,17 @@ def test_products_are_summed_over_the_channels() -> None:
     assert np.allclose(dot(one, other), (one * other).sum(-1), rtol=1e-15)
     assert np.allclose(dot(one, other[:, :1]), (one * other[:, :1]).sum(-1), rtol=1e-15)
     assert np.array_equal(dot(one, one), (one**2).sum(-1))
+    planes = (np.moveaxis(each, -1, 0) for each in (one, other))
+    assert np.array_equal(dot_planes(*planes), dot(one, other))
+
+
+def test_a_large_picture_is_converted_as_its_pixels_are() -> None:
+    linear = np.random.default_rng(9).random((150, 170, 3))
+    rows = np.stack([linear_to_W(row) for row in linear])
+    assert np.allclose(linear_to_W(linear), rows, rtol=1e-12, atol=1e-12)
+
+
+def test_brightness_is_the_mean_of_the_channels() -> None:
+    picture = np.random.default_rng(9).random((12, 17, 3), dtype=np.float32)
+    assert brightness(picture).dtype == np.float32
+    assert np.allclose(brightness(picture), picture.mean(axis=2), rtol=1e-6)
