@@ -69,6 +69,12 @@ def copy_of(reference, strength: float = 1.0, blur: float = 0.012):
     return np.exp(-strength * np.clip(zoom(density, (scale, scale, 1), order=1), 0.0, 6.0))
 
 
+@pytest.fixture(scope="module")
+def copies(skies):
+    """A copy of every sky with its own strength, a little blurred."""
+    return {name: copy_of(sky) for name, sky in skies.items()}
+
+
 def checked(reference, painted) -> SheetCheck:
     """A check of a painting on its paper; its corners are known."""
     h, w = painted.shape[:2]
@@ -126,12 +132,17 @@ def with_strengths(reference, painted, factors):
 
 @pytest.mark.parametrize(("pale", "strong"), [(0.4, 2.0), (0.35, 1.0), (1.0, 2.2)])
 @pytest.mark.parametrize("name", SCENES)
-def test_bands_too_pale_or_too_strong_are_neither_another_sky_nor_turned(skies, name, pale, strong):
-    reference, painted = skies[name], copy_of(skies[name])
+def test_bands_too_pale_or_too_strong_are_neither_another_sky_nor_turned(
+    skies, copies, name, pale, strong
+):
+    reference, painted = skies[name], copies[name][:, ::2]
     bands = len(reference.bands.edges) - 1
-    for one, other in itertools.permutations(range(bands), 2):
-        factors = np.ones(bands)
-        factors[one], factors[other] = pale, strong
+    every = {
+        tuple(np.where(at == one, pale, np.where(at == other, strong, 1.0)))
+        for at in [np.arange(bands)]
+        for one, other in itertools.permutations(range(bands), 2)
+    }
+    for factors in every:
         W = linear_to_W(with_strengths(reference, painted, factors))
         judged = judge_orientation(reference, W, profile_of(W), True)
         assert (judged.other_sky, judged.turn, judged.mirrored) == (False, 0, False)
@@ -212,18 +223,18 @@ def test_every_band_that_is_off_is_spoken_of_once():
     assert len(check.findings) <= 5
 
 
-def test_a_sheet_without_border_is_asked_about_and_its_findings_are_provisional(skies):
+def test_a_sheet_without_border_is_asked_about_and_its_findings_are_provisional(skies, copies):
     sky = skies["dusk"]
-    check = check_sheet(photo_from(copy_of(sky) * PAPER), sky)
+    check = check_sheet(photo_from(copies["dusk"] * PAPER), sky)
     assert check.provisional
     assert check.readable
     assert "whole picture" in {notice.key for notice in check.notices}
     assert any(finding.kind == "praise" for finding in check.findings)
 
 
-def test_paint_to_the_edge_of_the_paper_is_asked_about(skies):
+def test_paint_to_the_edge_of_the_paper_is_asked_about(skies, copies):
     sky = skies["dusk"]
-    painted = copy_of(sky) * PAPER
+    painted = copies["dusk"] * PAPER
     h, w = painted.shape[:2]
     desk = np.ones((h + 80, w + 80, 3)) * (0.2, 0.12, 0.06)
     desk[40:-40, 40:-40] = painted
