@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import contextlib
 import csv
 import io
 import json
+import shutil
 from pathlib import Path
 
 import numpy as np
@@ -19,11 +21,13 @@ from core.class_set.model import Marking, new_class_set
 from core.class_set.ticket import Ticket
 from core.places import data_folder
 
+HOMES = ("XDG_DATA_HOME", "LOCALAPPDATA", "HOME")
+
 
 @pytest.fixture(autouse=True)
 def own_data(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """A data folder of its own, where locks are."""
-    for name in ("XDG_DATA_HOME", "LOCALAPPDATA", "HOME"):
+    for name in HOMES:
         monkeypatch.setenv(name, str(tmp_path / "home"))
 
 
@@ -39,17 +43,29 @@ def say(capsys: pytest.CaptureFixture[str]):
     return run
 
 
+@pytest.fixture(scope="module")
+def made_once(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A photo, and a class set of four made from it."""
+    where = tmp_path_factory.mktemp("made")
+    (where / "sky.png").write_bytes(sky_photo())
+    output = io.StringIO()
+    with pytest.MonkeyPatch.context() as patch, contextlib.redirect_stdout(output):
+        for name in HOMES:
+            patch.setenv(name, str(where / "home"))
+        status = core.cli.run(
+            ["class", "new", str(where / "7b"), "--photo", str(where / "sky.png"),
+             "--codes", "01-04", "--class", "7b", "--lines", "0.3333,0.6667", "--horizon", "1"]
+        )  # fmt: skip
+    assert status == 0
+    assert "4 students, 3 bands" in output.getvalue()
+    return where
+
+
 @pytest.fixture
-def made(tmp_path: Path, say) -> tuple[Path, str]:
-    """A class set of four, and its tag."""
-    (tmp_path / "sky.png").write_bytes(sky_photo())
-    folder = tmp_path / "7b"
-    status, out, err = say(
-        "new", folder, "--photo", tmp_path / "sky.png", "--codes", "01-04", "--class", "7b",
-        "--lines", "0.3333,0.6667", "--horizon", "1",
-    )  # fmt: skip
-    assert (status, err) == (0, "")
-    assert "4 students, 3 bands" in out
+def made(made_once: Path, tmp_path: Path) -> tuple[Path, str]:
+    """A class set of four for this test alone, and its tag."""
+    shutil.copy(made_once / "sky.png", tmp_path)
+    folder = shutil.copytree(made_once / "7b", tmp_path / "7b")
     return folder, read_class_set(folder).class_list.tag
 
 
