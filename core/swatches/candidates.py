@@ -90,5 +90,10 @@ def _look(
 
 
 def _add(found: list[tuple[float, float, float]], new: tuple[float, float, float]) -> None:
-    if all(np.hypot(new[0] - x, new[1] - y) > _SAME * new[2] for x, y, _ in found):
-        found.append(new)
+    new_x, new_y, side = new
+    reach = _SAME * side
+    for x, y, _ in found:
+        # Most are far off, which one comparison tells.
+        if abs(new_x - x) <= reach and np.hypot(new_x - x, new_y - y) <= reach:
+            return
+    found.append(new)

@@ -12,6 +12,7 @@ from core.colour import Lab_to_XYZ
 from core.colour.lab import XYZ_to_linear
 from core.colour.srgb import linear_to_srgb
 from core.paint.pigment.measured import paper_Lab
+from simulator.strips import softened, strips
 
 Lab = tuple[float, float, float]
 
@@ -50,7 +51,8 @@ def scrap_photo(
 
     H, W = size
     white = XYZ_to_linear(Lab_to_XYZ(np.array(paper_Lab())))
-    scene = np.ones((H, W, 3)) * (rng.choice([0.08, 0.2, 0.5]) * rng.uniform(0.4, 1.2, 3))
+    scene = np.empty((H, W, 3))
+    scene[:] = rng.choice([0.08, 0.2, 0.5]) * rng.uniform(0.4, 1.2, 3)
     y0, y1, x0, x1 = (0, H, 0, W)
     if table:
         y0, x0 = int(0.1 * H), int(0.1 * W)
@@ -86,12 +88,20 @@ def scrap_photo(
             line = min(top + h + 40, H - 10)
             for x in range(left, left + w, 14):
                 scene[line : line + 12, x : x + 2] *= 0.4
-    y, x = np.mgrid[-1 : 1 : H * 1j, -1 : 1 : W * 1j]
+    y, x = np.linspace(-1, 1, H)[:, None], np.linspace(-1, 1, W)[None]
     turn = rng.uniform(0, 2 * np.pi)
-    light = np.exp(-slope / 2 * (np.cos(turn) * x + np.sin(turn) * y + 0.3 * (x * x + y * y)))
-    shot = scene * light[..., None] * np.exp(cast * rng.normal(size=3)) * 0.72
-    shot = gaussian_filter(shot, (0.7, 0.7, 0)) + 0.004 * rng.normal(size=shot.shape)
-    return np.round(255 * linear_to_srgb(np.clip(shot, 0, 1))).astype(np.uint8)
+    colour = np.exp(cast * rng.normal(size=3)) * 0.72
+    for rows in strips(H):
+        down = y[rows]
+        along = np.cos(turn) * x + np.sin(turn) * down + 0.3 * (x * x + down * down)
+        scene[rows] *= np.exp(-slope / 2 * along)[..., None]
+        scene[rows] *= colour
+    pixels = np.empty(scene.shape, dtype=np.uint8)
+    for rows in strips(H):
+        shot = softened(scene, rows, 0.7)
+        shot += 0.004 * rng.normal(size=shot.shape)
+        pixels[rows] = np.round(255 * linear_to_srgb(np.clip(shot, 0, 1)))
+    return pixels
 
 
 def jpeg_of(pixels: NDArray[np.uint8], quality: int = 90) -> bytes:

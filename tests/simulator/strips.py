@@ -7,7 +7,6 @@ a few rows stay in the processor's cache. What comes out is the same, bit for bi
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -82,30 +81,29 @@ def lay(picture: Floats, layers: list[Floats], x: Floats, y: Floats, cover: Floa
 
 
 def softened(picture: Floats, rows: slice, sigma: float) -> Floats:
-    """Some rows of `gaussian_filter(picture, (sigma, sigma, 0))`, for a radius of two pixels."""
-    if int(4 * sigma + 0.5) != 2:
-        raise ValueError(f"a radius of two pixels is meant, not a deviation of {sigma}")
-    weights = np.exp(-0.5 / (sigma * sigma) * np.arange(-2, 3) ** 2)
-    far, near, own = (weights / weights.sum())[:3]
-    high = len(picture)
-    reach = np.arange(rows.start - 2, rows.stop + 2)
-    reach = np.where(reach < 0, -1 - reach, np.where(reach >= high, 2 * high - 1 - reach, reach))
-    tall = picture[reach]
-    mixed = np.empty((len(reach) - 4, picture.shape[1] + 4, 3))
-    _weigh(mixed[:, 2:-2], [tall[k : len(tall) - 4 + k] for k in range(5)], (far, near, own))
-    mixed[:, 1], mixed[:, 0] = mixed[:, 2], mixed[:, 3]
-    mixed[:, -2], mixed[:, -1] = mixed[:, -3], mixed[:, -4]
-    wide = picture.shape[1]
+    """Some rows of `gaussian_filter(picture, (sigma, sigma, 0))`, added up as SciPy does."""
+    reach = int(4 * sigma + 0.5)
+    weights = np.exp(-0.5 / (sigma * sigma) * np.arange(-reach, reach + 1) ** 2)
+    weights /= weights.sum()
+    high, wide = picture.shape[:2]
+    near = np.arange(rows.start - reach, rows.stop + reach)
+    near = np.where(near < 0, -1 - near, np.where(near >= high, 2 * high - 1 - near, near))
+    tall = picture[near]
+    mixed = np.empty((len(near) - 2 * reach, wide + 2 * reach, 3))
+    inner = mixed[:, reach : reach + wide]
+    _weigh(inner, [tall[k : k + len(mixed)] for k in range(2 * reach + 1)], weights)
+    mixed[:, :reach] = inner[:, reach - 1 :: -1]
+    mixed[:, reach + wide :] = inner[:, : wide - reach - 1 : -1]
     result = np.empty((len(mixed), wide, 3))
-    _weigh(result, [mixed[:, k : wide + k] for k in range(5)], (far, near, own))
+    _weigh(result, [mixed[:, k : k + wide] for k in range(2 * reach + 1)], weights)
     return result
 
 
-def _weigh(into: Floats, taps: list[Any], weights: tuple[float, float, float]) -> None:
-    """The middle tap first, then pairs from outside in, as SciPy adds them."""
-    far, near, own = weights
-    np.multiply(taps[2], own, out=into)
-    for a, b, weight in ((taps[0], taps[4], far), (taps[1], taps[3], near)):
-        pair = a + b
-        pair *= weight
+def _weigh(into: Floats, taps: list[Floats], weights: Floats) -> None:
+    """The middle tap first, then pairs from outside in."""
+    middle = len(taps) // 2
+    np.multiply(taps[middle], weights[middle], out=into)
+    for k in range(middle):
+        pair = taps[k] + taps[-1 - k]
+        pair *= weights[k]
         into += pair
