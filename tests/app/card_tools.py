@@ -16,6 +16,7 @@ from PySide6.QtPdf import QPdfDocument
 from simulator import Scene, scene
 from simulator.measure import photo_of
 
+import core.sheet
 from app.cards.drawing import Wish
 from app.cards.page import Page, Piece
 from core.bands.careful import read_bands
@@ -29,7 +30,7 @@ from core.pictures import Picture
 from core.pipeline import SkyReading, Worked
 from core.reading.reading import BandReading, read_colour
 from core.reading.wording import Wording
-from core.sheet import check_sheet, compare_checks, make_reference
+from core.sheet import compare_checks, make_reference
 from core.study import Study
 from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 
@@ -136,7 +137,10 @@ def findings_data(seed: int = 8001) -> CardData:
     sky = np.ones(photo.pixels.shape[:2], bool)
     readings = read_bands(photo, sky, bands)
     reference = make_reference(photo, bands, readings, sky)
-    checks = tuple(check_sheet(open_photo(one.jpeg), reference) for one in (first, second))
+    # Looked up here: what is checked once for all tests.
+    checks = tuple(
+        core.sheet.check_sheet(open_photo(one.jpeg), reference) for one in (first, second)
+    )
     study = Study(
         title="Evening over the harbour",
         photo=Picture("evening.png", "0" * 64),

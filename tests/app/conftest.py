@@ -19,11 +19,13 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 
 
 @pytest.fixture(scope="session", autouse=True)
-def work_once() -> Iterator[None]:
+def work_once(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
     """What hundreds of tests open is worked out once."""
     from work_once import work_done_once
 
-    with work_done_once():
+    ours = tmp_path_factory.getbasetemp()
+    run = ours.parent if "PYTEST_XDIST_WORKER" in os.environ else ours
+    with work_done_once(run / "shared_work"):
         yield
 
 

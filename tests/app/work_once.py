@@ -1,53 +1,72 @@
 """The same sky and the same sheets are opened by hundreds of window tests: worked out once.
 
 What is remembered are functions of values alone, whose own tests are those of the core. A worker
-of the tests remembers for itself, by what goes in: pixels, options and language.
+of the tests remembers for itself, by what goes in: pixels, options and language. Checks of sheets
+take longest: the workers of one run find each other's.
 """
 
 from __future__ import annotations
 
-import hashlib
-from collections.abc import Callable, Hashable, Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
-import numpy as np
 import pytest
+from class_set_tools import check_once
+from shared_work import content_of, shared, shared_in
 
 import core.bands.careful
 import core.bands.propose
+import core.pictures
 import core.sheet.check
-from app.services import photo_jobs
+from app.services import photo_jobs, planner, sheet_jobs
 from core import i18n, pipeline
+from core.bands.stats import BandStats
+from core.class_set import check_all
 from core.memory import Memory
-from core.photo import Photo
+from core.photo import Photo, strip_private
 from core.progress import step
 from core.sheet.match.reference import Reference
+from core.sheet.result import SheetCheck, SheetOptions
 
 
 @contextmanager
-def work_done_once() -> Iterator[None]:
-    """Proposals, careful readings and checks in the window are made once each."""
+def work_done_once(folder: Path) -> Iterator[None]:
+    """What the window works out of a photo, and checks of sheets, are made once each.
+
+    Parameters
+    ----------
+    folder : Path
+        Where the workers of one run find each other's checks.
+    """
+    # Looked up when they are called: a test may put something in their place.
     propose = _once(lambda *given, **options: core.bands.propose.propose(*given, **options))
     read = _once(lambda *given, **options: core.bands.careful.read_bands(*given, **options))
-    check = _once(lambda *given, **options: core.sheet.check.check_sheet(*given, **options))
-    with pytest.MonkeyPatch.context() as patch:
+    with pytest.MonkeyPatch.context() as patch, shared_in(folder):
         patch.setattr(photo_jobs, "propose", propose)
+        patch.setattr(photo_jobs, "BandStats", _quick_once(BandStats))
         patch.setattr(pipeline, "propose", propose)
         patch.setattr(pipeline, "read_bands", read)
-        patch.setattr(core.sheet, "check_sheet", check, raising=False)
+        patch.setattr(planner, "transitions_of", _quick_once(pipeline.transitions_of))
+        patch.setattr(sheet_jobs, "reference_of", _quick_once(pipeline.reference_of))
+        patch.setattr(core.pictures, "strip_private", _quick_once(strip_private))
+        patch.setattr(core.sheet, "check_sheet", _check_once(), raising=False)
+        patch.setattr(check_all, "check_one", check_once)
         yield
 
 
 def _once(function: Callable[..., Any]) -> Callable[..., Any]:
+    """A function that tells its progress, may be called off, and remembers."""
     memory: Memory[Any] = Memory(100)
 
     def remembered(*given: Any, progress: Any = None, should_stop: Any = None, **options: Any):
-        key = (*map(_key, given), *sorted((name, _key(it)) for name, it in options.items()))
-        found = memory.get((i18n._catalogue, key))
+        key = (i18n._catalogue, content_of(given), content_of(sorted(options.items())))
+        found = memory.get(key)
         if found is None:
             made = function(*given, progress=progress, should_stop=should_stop, **options)
-            return memory.put((i18n._catalogue, key), made)
+            return memory.put(key, made)
         for share in (0.0, 0.5, 1.0):
             step(share, progress, should_stop)
         return found
@@ -55,12 +74,29 @@ def _once(function: Callable[..., Any]) -> Callable[..., Any]:
     return remembered
 
 
-def _key(it: Any) -> Hashable:
-    if isinstance(it, np.ndarray):
-        data = np.ascontiguousarray(it)
-        return (it.shape, it.dtype.str, hashlib.blake2b(data).digest())
-    if isinstance(it, Photo):
-        return (it.name, it.width, it.height, it.notices, _key(it.pixels), _key(it.opaque))
-    if isinstance(it, Reference):
-        return (it.name, it.bands, it.readings, _key(it.picture), _key(it.mask))
-    return it
+def _quick_once(function: Callable[..., Any]) -> Callable[..., Any]:
+    """A function that remembers, too quick to be called off."""
+    memory: Memory[Any] = Memory(100)
+
+    def remembered(*given: Any):
+        return memory.either((i18n._catalogue, content_of(given)), lambda: function(*given))
+
+    return remembered
+
+
+def _check_once() -> Callable[..., SheetCheck]:
+    """`check_sheet`, of the same picture once, whatever it is called."""
+
+    def made(photo: Photo, reference: Reference, options: SheetOptions, **ways: Any) -> SheetCheck:
+        key = ("check", content_of((photo, reference, options)))
+        return shared(key, lambda: core.sheet.check.check_sheet(photo, reference, options, **ways))
+
+    check = _once(made)
+
+    def remembered(
+        photo: Photo, reference: Reference, options: SheetOptions | None = None, **ways: Any
+    ) -> SheetCheck:
+        found = check(replace(photo, name=""), reference, options or SheetOptions(), **ways)
+        return replace(found, name=photo.name)
+
+    return remembered

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import numpy as np
 from PIL import Image
+from shared_work import content_of, shared
 from sheet_pictures import PAINT, sheet_picture
 from simulator.camera import encode
 from simulator.evening import ticket_picture
@@ -104,4 +105,6 @@ _outcomes: Memory[Outcome] = Memory(200)
 def check_once(job: Job, reference: Reference) -> Outcome:
     """`check_one`, of what was not checked yet: a job's key changes with all an outcome needs."""
     key = (job.key, job.name, job.options)
-    return _outcomes.either(key, lambda: check_one(job, reference))
+    return _outcomes.either(
+        key, lambda: shared(("check_one", content_of(key)), lambda: check_one(job, reference))
+    )

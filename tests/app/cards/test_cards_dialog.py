@@ -105,9 +105,9 @@ def test_findings_need_no_second_check(dialog, monkeypatch: pytest.MonkeyPatch) 
     def check(*arguments: object, **options: object) -> None:
         raise AssertionError("what the window knows is not worked out again")
 
-    monkeypatch.setattr("core.sheet.check.check_sheet", check)
-    entry = SheetEntry(Picture("sheet.jpg", "1" * 64))
     data = findings_data()
+    monkeypatch.setattr("core.sheet.check_sheet", check)
+    entry = SheetEntry(Picture("sheet.jpg", "1" * 64))
     data = replace(data, study=replace(data.study, sheets=(entry, entry)))
     shown = dialog(data, CardChoice("findings"))
     assert shown.drawn is not None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QLineEdit, QPlainTextEdit
 from window_tools import draw_sky, open_and_wait
@@ -17,7 +19,10 @@ def settle() -> None:
         QApplication.processEvents()
 
 
-def sizes(window: Window, key: str) -> dict[str, tuple[int, int]]:
+Sizes = dict[str, tuple[int, int]]
+
+
+def sizes(window: Window, key: str) -> Sizes:
     """Font and height of everything written on a page, in the order it was made."""
     page = window.page(key)
     window.show_page(next(i for i, kind in enumerate(PAGES) if kind.key == key))
@@ -38,30 +43,45 @@ def wait_for_plan(window: Window, qtbot) -> None:
     qtbot.waitUntil(lambda: planner.plan is not None and not planner.working, timeout=20_000)
 
 
+_found: list[dict[str, Sizes]] = []
+
+
+@pytest.fixture
+def found(qtbot, tmp_path) -> list[dict[str, Sizes]]:
+    """By page, with large text set over every page, and with every page made in large text.
+
+    The first test measures all pages of both windows; no test changes anything of them.
+    """
+    if not _found:
+        _found.extend(pages_of(tmp_path / str(live), qtbot, live=live) for live in (True, False))
+    return _found
+
+
+def pages_of(folder: Path, qtbot, *, live: bool) -> dict[str, Sizes]:
+    window = Window(folder)
+    qtbot.addWidget(window)
+    window.resize(1366, 768)
+    if not live:
+        window.preferences.set(text_percent=150)
+    with qtbot.waitExposed(window):
+        window.show()
+    open_and_wait(window, draw_sky(folder.with_suffix(".png")), qtbot)
+    wait_for_plan(window, qtbot)
+    if live:
+        for kind in PAGES:
+            sizes(window, kind.key)
+        window.preferences.set(text_percent=150)
+        settle()
+    pages = {kind.key: sizes(window, kind.key) for kind in PAGES}
+    window.preferences.set(text_percent=100)
+    window.document.mark_saved()
+    window.close()
+    return pages
+
+
 @pytest.mark.parametrize("key", [kind.key for kind in PAGES])
-def test_large_text_set_while_running_is_large_everywhere(qtbot, tmp_path, key) -> None:
-    sky = draw_sky(tmp_path / "sky.png")
-    found = []
-    for live in (True, False):
-        window = Window(tmp_path / str(live))
-        qtbot.addWidget(window)
-        window.resize(1366, 768)
-        if not live:
-            window.preferences.set(text_percent=150)
-        with qtbot.waitExposed(window):
-            window.show()
-        open_and_wait(window, sky, qtbot)
-        wait_for_plan(window, qtbot)
-        if live:
-            for kind in PAGES:
-                sizes(window, kind.key)
-            window.preferences.set(text_percent=150)
-            settle()
-        found.append(sizes(window, key))
-        window.preferences.set(text_percent=100)
-        window.document.mark_saved()
-        window.close()
-    live, fresh = found
+def test_large_text_set_while_running_is_large_everywhere(found, key) -> None:
+    live, fresh = (pages[key] for pages in found)
     assert live.keys() == fresh.keys()
     for name, (font, height) in fresh.items():
         assert live[name][0] == font, name
