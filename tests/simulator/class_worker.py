@@ -14,8 +14,9 @@ from core.class_set.folder import open_folder
 from core.class_set.ticket import Slot
 
 
-def main(where: Path) -> None:
-    """Work in the class set below `where`, with the pictures below it."""
+def main(folder_name: str) -> None:
+    """Work in the class set below a folder, with the pictures below it."""
+    where = Path(folder_name)
     with open_folder(where / "7b", where / "data") as folder:
         print("ready", flush=True)
         files = files_in([where / "in"])
@@ -33,4 +34,4 @@ def main(where: Path) -> None:
 
 
 if __name__ == "__main__":
-    main(Path(sys.argv[1]))
+    main(sys.argv[1])

@@ -6,15 +6,12 @@ import errno
 import json
 import os
 import random
-import signal
-import subprocess
-import sys
-import time
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from class_set_tools import TAG, made_folder, phone_exif, sheet_jpeg
+from to_be_killed import parent_of
 
 import core.class_set.folder as folder_module
 from core.class_set import edits
@@ -292,25 +289,13 @@ def test_kills_lose_nothing_acknowledged(tmp_path: Path) -> None:
     with made_folder(tmp_path):
         pass
     pictures(tmp_path / "in", *(Ticket(TAG, k, "1") for k in (1, 2, 3, 4)))
-    for _ in range(8):
-        told = killed_once(tmp_path, rng.randrange(6), rng.uniform(0.0, 0.1))
-        with open_folder(tmp_path / "7b", tmp_path / "data") as again:
-            assert_all_kept(again, told)
-
-
-def killed_once(where: Path, steps: int, seconds: float) -> list[tuple[str, str]]:
-    """Let the worker tell some steps and go on a little, kill it, and give what it had told."""
-    command = [sys.executable, "-m", "simulator.class_worker", str(where)]
-    paths = os.pathsep.join([str(ROOT), str(ROOT / "tests"), str(ROOT / "tests" / "core")])
-    env = {**os.environ, "PYTHONPATH": paths}
-    with subprocess.Popen(command, stdout=subprocess.PIPE, text=True, env=env) as worker:
-        assert worker.stdout is not None
-        assert worker.stdout.readline() == "ready\n"
-        begun = [worker.stdout.readline() for _ in range(steps)]
-        time.sleep(seconds)
-        worker.send_signal(signal.SIGKILL)
-        lines = "".join([*begun, worker.stdout.read()]).split("\n")[:-1]  # the last may be torn
-    return [(what, value) for what, value in (line.split(" ", 1) for line in lines)]
+    with parent_of("simulator.class_worker", "main", str(tmp_path)) as parent:
+        for _ in range(8):
+            # It says first that it is ready.
+            lines = parent.kill_one(1 + rng.randrange(6), rng.uniform(0.0, 0.1))
+            told = [(what, value) for what, value in (line.split(" ", 1) for line in lines[1:])]
+            with open_folder(tmp_path / "7b", tmp_path / "data") as again:
+                assert_all_kept(again, told)
 
 
 def assert_all_kept(folder: ClassFolder, told: list[tuple[str, str]]) -> None:
