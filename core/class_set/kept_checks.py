@@ -25,7 +25,7 @@ from core.files import read_file, write_file
 from core.sheet.result import SheetCheck
 from core.study import Study
 
-CHECK_VERSION = 6
+CHECK_VERSION = 7
 """Raise it when `check_sheet` comes to find something else: what was kept then counts no more."""
 
 FORMAT = "gradewash check"

@@ -20,8 +20,10 @@ from core.sheet.findings.notices import Scene, corner_notices, orientation_notic
 from core.sheet.findings.scores import score_sheet
 from core.sheet.findings.strength import reading_at, strength_of
 from core.sheet.look import look, of_one_colour, reaches_edge, without_border
+from core.sheet.match.foreground import compared, sides_seen
 from core.sheet.match.likeness import stronger
 from core.sheet.match.lines import Line, match_lines
+from core.sheet.match.order import profile_of
 from core.sheet.match.orientation import judge_orientation
 from core.sheet.match.reference import Reference
 from core.sheet.match.washes import washes_of
@@ -30,6 +32,7 @@ from core.sheet.painted.density import density_of
 from core.sheet.painted.pale_corners import find_pale_corners
 from core.sheet.result import BandCheck, LineCheck, SheetCheck, SheetOptions, Washes
 
+Bools = NDArray[np.bool_]
 Checks = tuple[BandCheck, ...]
 
 COMMENTED_PCT = 2.0
@@ -92,8 +95,13 @@ def check_sheet(
     step(0.55, progress, should_stop)
     W = seen.W
     step(0.6, progress, should_stop)
-    profile = seen.profile
-    orientation = judge_orientation(reference, W, profile, seen.light.sides_compared)
+
+    def counts(bands: Bands) -> Bools | None:
+        return compared(reference.seen, reference.bands, bands, W.shape[:2])
+
+    in_place = counts(reference.bands)
+    profile = seen.profile if in_place is None else profile_of(W, in_place)
+    orientation = judge_orientation(reference, W, profile, seen.light.sides_compared, in_place)
     step(0.65, progress, should_stop)
     white = seen.light.residual is not None and seen.corrected
     washes = washes or washes_of(reference.profile, reference.bands.lines, profile, white)
@@ -103,7 +111,14 @@ def check_sheet(
     bands = _sheet_bands([line.at for line in lines])
     step(0.75, progress, should_stop)
 
-    reader = _reader(seen.picture, photo.name)
+    whole = _reader(seen.picture, photo.name)
+
+    def read(bands: Bands) -> tuple[BandReading, ...]:
+        where = counts(bands)
+        if where is None:
+            return whole.read(bands)
+        found = _reader(seen.picture, photo.name, where).read(bands)
+        return tuple(sides_seen(reading, where) for reading in found)
 
     def compare(found: tuple[BandReading, ...], strength: float, *, beyond: bool = False) -> Checks:
         wanted = reference.readings
@@ -118,7 +133,7 @@ def check_sheet(
             strength=strength if not beyond else 1.0,
         )
 
-    readings = reader.read(bands)
+    readings = read(bands)
     strength = strength_of(reference.readings, readings)
     share = strength.share if strength.told else 1.0
     checks = compare(readings, share)
@@ -127,16 +142,19 @@ def check_sheet(
     )
     if any(map(_in_doubt, line_checks)):
         step(0.78, progress, should_stop)
-        checks = more_lenient(checks, compare(reader.read(_doubted_bands(line_checks)), share))
+        checks = more_lenient(checks, compare(read(_doubted_bands(line_checks)), share))
     beyond = compare(readings, share, beyond=True) if strength.told else ()
     step(0.8, progress, should_stop)
     even_light = not any(notice.key == "shadow" for notice in seen.light.notices)
-    hard = edges_in_bands(W, bands, reference, even_light=even_light, strength=orientation.strength)
+    where = counts(bands)
+    hard = edges_in_bands(
+        W, bands, reference, where, even_light=even_light, strength=orientation.strength
+    )
     step(0.9, progress, should_stop)
     density = density_of(seen.lit.painted)
     spots = find_blooms(density)
-    blooms = blooms_in_bands(spots, density, bands, reference, orientation.strength)
-    pale = find_pale_corners(density, reference.corner_shares) if even_light else ()
+    blooms = blooms_in_bands(spots, density, bands, reference, where, orientation.strength)
+    pale = find_pale_corners(density, reference.corner_shares, where) if even_light else ()
     scores = score_sheet(checks, line_checks)
     better = (options.turned + orientation.turn) % 4 if orientation.turn else None
     notices = (
@@ -207,11 +225,13 @@ def _doubted_bands(checks: tuple[LineCheck, ...]) -> Bands:
     return _sheet_bands([line.should if _in_doubt(line) else line.at for line in checks])
 
 
-def _reader(picture: NDArray[np.uint8], name: str) -> BandReader:
+def _reader(picture: NDArray[np.uint8], name: str, where: Bools | None = None) -> BandReader:
     height, width = picture.shape[:2]
     inside = np.zeros((height, width), dtype=bool)
     edge = max(1, round(_RAGGED * height))
     inside[edge:-edge, edge:-edge] = True
+    if where is not None:
+        inside &= where
     return BandReader(Photo(picture, None, width, height, name), inside)
 
 

@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 import io
+import json
+from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
+from scipy.ndimage import gaussian_filter, zoom
 from simulator.camera import encode
 from simulator.measure import reference_from
 
+import sample_scenes
 from core.photo import Photo, open_photo
-from core.sheet import Reference
+from core.sheet import Reference, check_sheet
+from core.sheet.result import SheetCheck, SheetOptions
 
 PAINT = ((0.2222, 0.4045, 0.7209), (0.8889, 0.7416, 0.2558), (0.5, 0.2247, 0.1512))
 """Three bands over paper white, linear: blue, yellow, red."""
@@ -48,3 +53,32 @@ def plain_reference(bands: tuple[tuple[float, float, float], ...] = PAINT) -> Re
     pixels = (encode(linear) * 255 + 0.5).astype(np.uint8)
     lines = tuple((k + 1) / len(bands) for k in range(len(bands) - 1))
     return reference_from(pixels, lines)
+
+
+def sample_sky(name: str) -> tuple[NDArray[np.uint8], tuple[float, ...]]:
+    """A sample scene's sky at half its size, sRGB, and its true lines, shares of the sky."""
+    folder = Path(sample_scenes.__file__).parent
+    truth = json.loads((folder / "scenes.json").read_text(encoding="utf-8"))
+    scene = next(one for one in truth if one["name"] == name)
+    pixels = open_photo(folder / f"{name}.jpg").pixels
+    rows = round(scene["horizon"] * len(pixels))
+    return pixels[:rows:2, ::2].copy(), tuple(y / scene["horizon"] for y in scene["lines"])
+
+
+def copied_onto_paper(
+    painted: Floats, reference: Reference, blur: float = 0.006, rows: int = 320
+) -> SheetCheck:
+    """A check of what was painted (h, w, 3; linear light over paper white), blurred a little."""
+    density = -np.log(np.clip(painted, 0.003, 1.0))
+    size = blur * len(density)
+    density = gaussian_filter(density, (size, size, 0), mode="nearest")
+    scale = rows / len(density)
+    wash = np.exp(-np.clip(zoom(density, (scale, scale, 1), order=1), 0.0, 6.0))
+    h, w = wash.shape[:2]
+    edge = 30
+    picture = np.ones((h + 2 * edge, w + 2 * edge, 3)) * PAPER
+    picture[edge : edge + h, edge : edge + w] *= wash
+    H, W = picture.shape[:2]
+    left, top, right, bottom = edge / W, edge / H, (edge + w) / W, (edge + h) / H
+    corners = ((left, top), (right, top), (right, bottom), (left, bottom))
+    return check_sheet(photo_from(picture), reference, SheetOptions(corners=corners))

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+import numpy as np
+from numpy.typing import NDArray
+
 from core.bands.lines import Bands
 from core.colour.working_space import Floats
+from core.sheet.match.foreground import clear_along, mostly_seen
 from core.sheet.match.reference import Reference
 from core.sheet.painted.blooms import Spot
 from core.sheet.painted.edges import RawEdge, find_edges
@@ -18,12 +22,14 @@ def edges_in_bands(
     W: Floats,
     bands: Bands,
     reference: Reference,
+    where: NDArray[np.bool_] | None = None,
     *,
     even_light: bool = True,
     strength: float = 1.0,
 ) -> tuple[HardEdge, ...]:
     """Hard edges of a sheet (h, w, 3, working colours) that its reference does not have.
 
+    `where` (h, w) is what of the sheet is compared, see `match.foreground`; None is everywhere.
     Without `even_light` an edge inside a band may be a shadow's, so only those on lines count.
     `strength` is how much paint the sheet has, over the photo's.
 
@@ -33,9 +39,11 @@ def edges_in_bands(
     """
     own = _own_edges(reference, bands)
     found = []
-    for edge in find_edges(W):
+    for edge in find_edges(W, where):
         if any(abs(edge.at - at) < _SAME_PLACE for at in own):
             continue
+        if where is not None and not clear_along(where, edge.at, edge.start, edge.end):
+            continue  # a hill's outline, painted
         letters, on_line = _letters(edge, bands)
         if not on_line and not even_light:
             continue
@@ -81,14 +89,17 @@ def blooms_in_bands(
     density: Floats,
     bands: Bands,
     reference: Reference,
+    where: NDArray[np.bool_] | None = None,
     strength: float = 1.0,
 ) -> tuple[Bloom, ...]:
     """Blooms that the photo has not at their place too, with the letters of their bands.
 
-    `density` (rows, columns) is the sheet's, see `density.density_of`.
+    `density` (rows, columns) is the sheet's, see `density.density_of`; `where`
+    as for edges.
     """
     return tuple(
         Bloom(x, y, radius, _letter_at(y, bands))
         for x, y, radius in spots
-        if not has_bloom(reference.sky, density, bands, strength, x, y, radius)
+        if (where is None or mostly_seen(where, x, y, radius))
+        and not has_bloom(reference.sky, density, bands, strength, x, y, radius)
     )

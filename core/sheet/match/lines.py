@@ -29,6 +29,7 @@ _CRISPER, _AS_SOFT = 0.3, 0.6  # the sheet's width over the photo's
 _PRESSED = 0.4  # share of its height in the reference
 _FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
 _SOFT = 0.06  # 10-90% width of a step that its neighbours can pull away
+_ASKED = 0.02  # of the height: a line further off is compared with the photo's own fit
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
 # A wash that melts over a fifth of the height: its half-way point hangs on where its neighbours
 # end. Told only where it melts as the photo does and the fit is surer of its place.
@@ -106,7 +107,27 @@ def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> t
         flat = float(its.error[k]) > _DOUBT or _melts_away(own, its, k)
         sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
+    if any(line.sure and abs(line.at - line.should) > _ASKED for line in answer):
+        answer = _beyond_own(answer, own, _fit_sheet(reference, lines, own, reference)[0])
     return beside_doubt(answer)
+
+
+def _beyond_own(answer: list[Line], own: Steps, same: Steps) -> list[Line]:
+    """Lines without what a copy would be out of place by that is the photo itself (`same`).
+
+    In a wash that grades over a large part of the height the lines were put somewhere, and its
+    half-way point is elsewhere: by so much the sheet is not to blame.
+    """
+    kept = []
+    for k, line in enumerate(answer):
+        beside = _beside(float(own.at[k]) - line.should, float(own.width[k]), float(same.width[k]))
+        bias = float(same.at[k]) - beside - line.should
+        shift = line.at - line.should
+        if abs(shift) > _ASKED and bias * shift > 0:
+            less = float(np.sign(shift)) * min(abs(bias), abs(shift))
+            line = replace(line, at=line.at - less)
+        kept.append(line)
+    return kept
 
 
 def _melts_away(own: Steps, its: Steps, k: int) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from core.colour.working_space import Floats
 from core.sheet.match.likeness import apart_band_by_band, likenesses
@@ -52,7 +53,11 @@ class Orientation:
 
 
 def judge_orientation(
-    reference: Reference, W: Floats, rows: Floats, light_undone: bool
+    reference: Reference,
+    W: Floats,
+    rows: Floats,
+    light_undone: bool,
+    where: NDArray[np.bool_] | None = None,
 ) -> Orientation:
     """Compare the sheet with the reference in four ways up, whatever the strength of its paint.
 
@@ -65,6 +70,8 @@ def judge_orientation(
         Its profile, see `order.profile_of`.
     light_undone : bool
         Left against right, and hues, say something only then.
+    where : (h, w) bool, optional
+        What of the sheet is compared, see `foreground.compared`.
     """
     columns = profile_of(W.swapaxes(0, 1))
     # Turned a quarter clockwise, the left edge comes to the top.
@@ -84,13 +91,15 @@ def judge_orientation(
     distance = like[turn].apart
     widen = 1.0 if light_undone else LIGHT_LEFT
     other = distance > OTHER_SKY * widen and by_bands(turn) > SAME_PAINT * widen
-    mirrored = light_undone and turn == 0 and _is_mirrored(reference, W, lines)
+    mirrored = light_undone and turn == 0 and _is_mirrored(reference, W, lines, where)
     return Orientation(turn, mirrored, other, distance, like[turn].strength)
 
 
-def _is_mirrored(reference: Reference, W: Floats, lines: tuple[float, ...]) -> bool:
+def _is_mirrored(
+    reference: Reference, W: Floats, lines: tuple[float, ...], where: NDArray[np.bool_] | None
+) -> bool:
     wanted = reference.sides[:, 2] - reference.sides[:, 0]
-    found = side_colours(W, lines)
+    found = side_colours(W, lines, where)
     slope = found[:, 2] - found[:, 0]
     usable = np.isfinite(wanted).all(axis=1) & np.isfinite(slope).all(axis=1)
     if not usable.any():

@@ -14,6 +14,7 @@ from core.errors import SheetError
 from core.i18n import translate
 from core.photo import Photo
 from core.reading.reading import BandReading
+from core.sheet.match.foreground import compared, sky_seen
 from core.sheet.match.order import profile_of
 from core.sheet.painted.edges import RawEdge, find_edges
 from core.sheet.painted.pale_corners import corner_shares
@@ -47,6 +48,8 @@ class Reference:
         How much colour its corners have; see `core.sheet.painted.blooms`.
     sky : PhotoSky
         What a faithful copy has too: clouds, rims, glows.
+    seen : (about 200, w) bool or None
+        Where sheets are compared, see `core.sheet.match.foreground`; None is everywhere.
     """
 
     name: str
@@ -59,6 +62,7 @@ class Reference:
     edges: tuple[RawEdge, ...]
     corner_shares: Floats
     sky: PhotoSky
+    seen: NDArray[np.bool_] | None = None
 
 
 LEAST_SIDE = 16
@@ -107,17 +111,21 @@ def make_reference(
     W = srgb8_to_W(small)
     linear = srgb8_to_linear(small).astype(np.float64)
     own = Bands(1.0, lines)
+    seen = sky_seen(mask)
+    where = compared(seen, own, own, small_mask.shape)
+    both = small_mask if where is None else small_mask & where  # as sheets are looked at
     return Reference(
         name=photo.name,
         picture=picture,
         mask=mask,
         bands=own,
         readings=readings,
-        profile=profile_of(W, small_mask),
-        sides=side_colours(W, lines, small_mask),
+        profile=profile_of(W, both),
+        sides=side_colours(W, lines, both),
         edges=find_edges(W, small_mask),
         corner_shares=corner_shares(srgb8_to_linear(small)),
         sky=photo_sky(linear, small_mask, own),
+        seen=seen,
     )
 
 

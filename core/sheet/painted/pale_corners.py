@@ -21,6 +21,7 @@ _STANDS_OUT = 3.0
 
 _NEAR, _FAR = 0.02, 0.10  # of the height: a corner's patch
 _MIDDLE = (0.25, 0.75)  # of the width
+_SEEN = 0.5  # of a corner's patch, that must be compared
 
 
 @dataclass(frozen=True, eq=False)
@@ -37,7 +38,9 @@ class _Corners:
         return np.where(full, (self.corner + 0.06) / (self.middle + 0.06), 1.0)
 
 
-def find_pale_corners(density: Floats, usual: Floats | None = None) -> tuple[PaleCorner, ...]:
+def find_pale_corners(
+    density: Floats, usual: Floats | None = None, where: NDArray[np.bool_] | None = None
+) -> tuple[PaleCorner, ...]:
     """Corners with less paint than the middle of their rows.
 
     Parameters
@@ -46,12 +49,16 @@ def find_pale_corners(density: Floats, usual: Floats | None = None) -> tuple[Pal
         Of the painted rectangle, see `density.density_of`.
     usual : (4,) float64, optional
         The reference's `corner_shares`: a corner as pale there as well is right.
+    where : (h, w) bool, optional
+        What is compared: of a corner that lies outside of it nothing is said.
     """
     seen = _corners(density)
     wanted = np.ones(4) if usual is None else np.minimum(usual, 1.0)
     less = seen.middle - seen.corner
     pale = (seen.shares < PALE_SHARE * wanted) & (less >= LEAST_LESS)
     pale &= less >= _STANDS_OUT * seen.uneven
+    if where is not None:
+        pale &= np.array([where[patch].mean() >= _SEEN for patch in _patches(*where.shape)])
     names = ("top left", "top right", "bottom right", "bottom left")
     return tuple(
         PaleCorner(name, float(share))  # type: ignore[arg-type]
@@ -68,13 +75,19 @@ def corner_shares(picture: NDArray[np.float32]) -> Floats:
 def _corners(density: Floats) -> _Corners:
     h, w = density.shape
     near, far = round(_NEAR * h), round(_FAR * h)
-    top, bottom = slice(near, far), slice(h - far, h - near)
-    left, right = slice(near, far), slice(w - far, w - near)
     starts = np.arange(round(_MIDDLE[0] * w), round(_MIDDLE[1] * w) - (far - near), far - near)
     middle, corner, uneven = [], [], []
-    for rows, columns in ((top, left), (top, right), (bottom, right), (bottom, left)):
+    for rows, columns in _patches(h, w):
         patches = [float(np.median(density[rows, x : x + far - near])) for x in starts]
         middle.append(float(np.median(patches)))
         uneven.append(float(np.std(patches)))
         corner.append(float(np.median(density[rows, columns])))
     return _Corners(np.asarray(middle), np.asarray(corner), np.asarray(uneven))
+
+
+def _patches(h: int, w: int) -> tuple[tuple[slice, slice], ...]:
+    """Rows and columns of the corners: top left, top right, bottom right, bottom left."""
+    near, far = round(_NEAR * h), round(_FAR * h)
+    top, bottom = slice(near, far), slice(h - far, h - near)
+    left, right = slice(near, far), slice(w - far, w - near)
+    return (top, left), (top, right), (bottom, right), (bottom, left)
