@@ -26,7 +26,7 @@ from app.state.settings import Settings
 from app.widgets.readout import ReadoutTable
 from app.widgets.readout_views import ReadoutRow, SpokenView, readout_rows, spoken_view
 from app.widgets.sky_wall import SkyWall
-from app.widgets.spoken import SpokenStrip
+from app.widgets.spoken import SpokenStrip, strip_height
 from app.widgets.spoken_plan import FULLNESS
 from app.widgets.wheel import LadderWidget, WheelWidget
 from app.workspace import Menu, Page, Workspace
@@ -66,8 +66,6 @@ class ReadPage(Page):
         self.canvas = PhotoCanvas(body)
         self.status = StatusLine(body)
         self.strip = SpokenStrip(body)
-        self._measuring_strip = SpokenStrip(body)
-        self._measuring_strip.hide()
         self.wheel = WheelWidget(body)
         self.ladder = LadderWidget(body)
         self.table = ReadoutTable(body)
@@ -380,13 +378,9 @@ class ReadPage(Page):
         return spoken_view(readings[number], self._wording, tonings[number], says_way=says_way)
 
     def _tallest_strip(self, readings: Sequence[BandReading], wording: Wording, level: int) -> int:
-        width, tallest = self.strip.width(), 0
-        self._measuring_strip.set_fullness(level)
-        tonings = self._tonings(readings)
-        for number in range(len(readings)):
-            self._measuring_strip.set_view(self._spoken_view(readings, tonings, number))
-            tallest = max(tallest, self._measuring_strip.steady_height(width))
-        return tallest
+        width, tonings = self.strip.width(), self._tonings(readings)
+        views = (self._spoken_view(readings, tonings, number) for number in range(len(readings)))
+        return max(strip_height(view, level, width) for view in views)
 
     def _show_point(self, point: tuple[float, float] | None) -> None:
         reading = reading_at(self._workspace.reader.photo, point)

@@ -19,6 +19,7 @@ from app.widgets.spoken_plan import (
     ALL_LINES,
     FEW_LINES,
     FULLNESS,
+    Fullness,
     Plan,
     Room,
     Words,
@@ -27,10 +28,41 @@ from app.widgets.spoken_plan import (
     tight,
     words_of,
 )
-from core.i18n import translate
+from core.i18n import remembered, translate
 
 _GUTTER = 60
 _ABOVE = 14
+
+
+def strip_height(view: SpokenView, level: int, width: int) -> int:
+    """Height of a strip in which a view stays when more is said of it.
+
+    Parameters
+    ----------
+    view : SpokenView
+    level : int
+        A number of `FULLNESS`.
+    width : int
+        Of the whole strip.
+    """
+    return _strip_height(view, FULLNESS[level], width, look())
+
+
+@remembered(128)
+def _strip_height(view: SpokenView, fullness: Fullness, width: int, _look: Look) -> int:
+    # Measured when bands, their plan and the window's size come: mostly the same bands again.
+    across = _text_width(width, fullness)
+    words = words_of(view, fullness, across)
+    plan = plan_of(words, view.sentence, Room(), across, FEW_LINES)
+    return round(max(plan.height, steady_height(words, Room(), across)) + 0.5)
+
+
+def _paper_left(fullness: Fullness) -> float:
+    return _GUTTER + fullness.chip + GROUP
+
+
+def _text_width(width: int, fullness: Fullness) -> float:
+    return max(width - _paper_left(fullness) - INSIDE - 20, 120.0)
 
 
 class SpokenStrip(QWidget):
@@ -114,15 +146,6 @@ class SpokenStrip(QWidget):
             return look().type.grow(152)
         return round(self._plan(self._text_width(width)).height + 0.5)
 
-    def steady_height(self, width: int) -> int:
-        """Height in which the view stays when more is said of it."""
-        if self._view is None:
-            return self.heightForWidth(width)
-        across = self._text_width(width)
-        words = words_of(self._view, self._fullness, across)
-        steady = steady_height(words, self._room(), across)
-        return max(self.heightForWidth(width), round(steady + 0.5))
-
     def sizeHint(self) -> QSize:
         return QSize(900, self.heightForWidth(max(self.width(), 900)))
 
@@ -138,11 +161,10 @@ class SpokenStrip(QWidget):
         self._place_button()
 
     def _paper_left(self) -> float:
-        return _GUTTER + self._fullness.chip + GROUP
+        return _paper_left(self._fullness)
 
     def _text_width(self, width: int | None = None) -> float:
-        whole = self.width() if width is None else width
-        return max(whole - self._paper_left() - INSIDE - 20, 120.0)
+        return _text_width(self.width() if width is None else width, self._fullness)
 
     def _room(self) -> Room:
         if self._say.isHidden():
