@@ -10,6 +10,7 @@ import re
 import shutil
 import subprocess
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -137,13 +138,61 @@ def modules() -> dict[str, ast.Module]:
     return found
 
 
+def statements(tree: ast.AST) -> Iterator[ast.AST]:
+    """Every statement, however deep; the expressions in them are many times as many."""
+    for part in ("body", "orelse", "finalbody", "handlers", "cases"):
+        for inner in getattr(tree, part, ()):
+            yield inner
+            yield from statements(inner)
+
+
+def test_no_import_is_overlooked() -> None:
+    """However deep it stands: in a function, a branch, a loop's else, a handler, a case."""
+    text = """
+import a
+def one():
+    class Two:
+        import b
+    try:
+        import c
+    except OSError:
+        import d
+    else:
+        import e
+    finally:
+        import f
+async def three():
+    async for _ in ():
+        import g
+    else:
+        import h
+    with open("x"):
+        import i
+    match 1:
+        case 1:
+            import j
+    if 1:
+        pass
+    elif 2:
+        while 1:
+            import k
+    else:
+        import m
+"""
+    tree = ast.parse(text)
+    found = [node for node in statements(tree) if isinstance(node, ast.Import)]
+    assert sorted(node.names[0].name for node in found) == list("abcdefghijkm")
+    walked = [node for node in ast.walk(tree) if isinstance(node, ast.Import)]
+    assert set(found) == set(walked)
+
+
 def test_no_modules_import_each_other_in_a_circle() -> None:
     """Not for a type alone either, nor inside a function."""
     trees = modules()
     graph: dict[str, set[str]] = {}
     for name, tree in trees.items():
         used = graph.setdefault(name, set())
-        for node in ast.walk(tree):
+        for node in statements(tree):
             if isinstance(node, ast.Import):
                 used.update(alias.name for alias in node.names)
             elif isinstance(node, ast.ImportFrom) and node.module:

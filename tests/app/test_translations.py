@@ -7,6 +7,7 @@ import re
 import string
 import sys
 import xml.etree.ElementTree as ET
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -23,6 +24,7 @@ COMPILED = FOLDER / "gradewash_es.qm"
 Text = tuple[str, str]
 
 
+@cache
 def texts_of_the_sources() -> tuple[set[Text], list[str]]:
     """(context, text) of every call of `translate`, and the calls that cannot be collected."""
     found: set[Text] = set()

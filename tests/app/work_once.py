@@ -21,6 +21,7 @@ import core.bands.careful
 import core.bands.propose
 import core.pictures
 import core.sheet.check
+from app.mix import scrap_desk, scrap_jobs
 from app.services import photo_jobs, planner, sheet_jobs
 from core import i18n, pipeline
 from core.bands.stats import BandStats
@@ -28,6 +29,7 @@ from core.class_set import check_all
 from core.memory import Memory
 from core.photo import Photo, strip_private
 from core.progress import step
+from core.scrap.strokes import Scrap, find_strokes
 from core.sheet.match.reference import Reference
 from core.sheet.result import SheetCheck, SheetOptions
 
@@ -53,6 +55,8 @@ def work_done_once(folder: Path) -> Iterator[None]:
         patch.setattr(sheet_jobs, "reference_of", _quick_once(pipeline.reference_of))
         patch.setattr(core.pictures, "strip_private", _quick_once(strip_private))
         patch.setattr(core.sheet, "check_sheet", _check_once(), raising=False)
+        patch.setattr(scrap_desk, "hold", _quick_once(scrap_desk.hold))
+        patch.setattr(scrap_jobs, "find_strokes", _strokes_once())
         patch.setattr(check_all, "check_one", check_once)
         yield
 
@@ -80,6 +84,15 @@ def _quick_once(function: Callable[..., Any]) -> Callable[..., Any]:
 
     def remembered(*given: Any):
         return memory.either((i18n._catalogue, content_of(given)), lambda: function(*given))
+
+    return remembered
+
+
+def _strokes_once() -> Callable[..., Scrap]:
+    find = _once(find_strokes)
+
+    def remembered(photo: Photo, progress: Any, should_stop: Any) -> Scrap:
+        return find(photo, progress=progress, should_stop=should_stop)
 
     return remembered
 

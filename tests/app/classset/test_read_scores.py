@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 
 import numpy as np
@@ -30,6 +31,7 @@ ROWS = (
 )
 
 
+@lru_cache(maxsize=4)
 def page_picture(paper: str, language: str, index: int, size: str = "1600") -> bytes:
     """A marked page of student 2 as a phone takes it."""
     sheets = printed_pages(paper, language, TAG, 2)
