@@ -104,7 +104,9 @@ def check_sheet(
     orientation = judge_orientation(reference, W, profile, seen.light.sides_compared, in_place)
     step(0.65, progress, should_stop)
     white = seen.light.residual is not None and seen.corrected
-    washes = washes or washes_of(reference.profile, reference.bands.lines, profile, white)
+    washes = washes or washes_of(
+        reference.profile, reference.bands.lines, profile, white, orientation.strength_as_seen
+    )
     lines = match_lines(
         stronger(reference.profile, orientation.strength), reference.bands.lines, profile
     )

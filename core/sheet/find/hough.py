@@ -76,9 +76,9 @@ class Gradient:
         around = uniform_filter(np.minimum(self.size, _CROWD), 25)
         return np.asarray(self.size * np.minimum(1.0, self.size / (2.0 * around + 0.05)))
 
-    def slopes(self, where: NDArray[np.bool_]) -> Floats:
+    def slopes(self, y: NDArray[np.int_], x: NDArray[np.int_]) -> Floats:
         """Of the edges at some of the pixels; see `find_lines`."""
-        theta = 0.5 * np.arctan2(2 * self.along[where], self.across[where] - self.down[where])
+        theta = 0.5 * np.arctan2(2 * self.along[y, x], self.across[y, x] - self.down[y, x])
         return -np.tan(np.clip(theta, -1.2, 1.2))
 
 
@@ -90,11 +90,21 @@ def gradient_of(linear: NDArray[np.float32], W: Floats) -> Gradient:
     smooth = gaussian_filter(channels_first(W), (0, 0.8, 0.8), mode="nearest")
     bright = brightness(np.sqrt(np.clip(linear, 0, None)))
     bright = gaussian_filter(bright, 0.8, mode="nearest").astype(np.float64)
-    gx, gy = np.gradient(smooth, axis=2), np.gradient(smooth, axis=1)
+    gx, gy = _rightwards(smooth), _rightwards(smooth.swapaxes(1, 2)).swapaxes(1, 2)
     across, down, along = dot_planes(gx, gx), dot_planes(gy, gy), dot_planes(gx, gy)
     size = np.sqrt(0.5 * (across + down + np.hypot(across - down, 2 * along)))
-    bx, by = np.gradient(bright, axis=1), np.gradient(bright, axis=0)
+    bx, by = _rightwards(bright), _rightwards(bright.T).T
     return Gradient(gx, gy, bx, by, across, down, along, size)
+
+
+def _rightwards(picture: Floats) -> Floats:
+    """`numpy.gradient` along the last axis, in less time."""
+    change = np.empty_like(picture)
+    np.subtract(picture[..., 2:], picture[..., :-2], out=change[..., 1:-1])
+    change[..., 1:-1] *= 0.5
+    np.subtract(picture[..., 1], picture[..., 0], out=change[..., 0])
+    np.subtract(picture[..., -1], picture[..., -2], out=change[..., -1])
+    return change
 
 
 @dataclass(frozen=True, eq=False)
@@ -127,13 +137,15 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
     from scipy.ndimage import gaussian_filter  # deferred: start-up time
 
     h, w = gradient.bx.shape
-    keep = (gradient.edges > 0.25) & (sign * gradient.bx > 0)
-    slope = gradient.slopes(keep)
+    # What changes more downwards than across is no steep line: it need not be looked at.
+    keep = (gradient.edges > 0.25) & (sign * gradient.bx > 0) & (gradient.across > gradient.down)
+    y, x = np.divmod(np.flatnonzero(keep), w)
+    slope = gradient.slopes(y, x)
     steep = np.abs(slope) < 0.68
-    y, x = (each[steep] for each in np.nonzero(keep))
+    y, x, slope = y[steep], x[steep], slope[steep]
     weight = np.minimum(gradient.edges[y, x], _CAP) / _CAP
     step = _SLOPES[1] - _SLOPES[0]
-    nearest = np.rint((slope[steep] - _SLOPES[0]) / step).astype(int)
+    nearest = np.rint((slope - _SLOPES[0]) / step).astype(int)
     margin = int(0.6 * h / 2) + 2
     bins = w + 2 * margin
     middle = y - h / 2

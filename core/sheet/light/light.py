@@ -81,19 +81,19 @@ def undo_light(flat: Flat) -> Lit:
     y = np.linspace(-1, 1, 2 * H + 1)[1::2]
     x = np.linspace(-1, 1, 2 * W + 1)[1::2]
     one_y, one_x = np.ones_like(y), np.ones_like(x)
-    light = np.empty((H, W, 3), dtype=np.float32)
+    painted = np.empty((H, W, 3), dtype=np.float32)
     for c in range(3):
         k = coefficients[:, c]
         rows = np.stack([k[0] + k[2] * y + k[5] * y * y, k[1] + k[4] * y, k[3] * one_y], -1)
-        light[..., c] = rows @ np.stack([one_x, x, x * x])
-    if shade is not None:
-        light += (shade[..., None] * step).astype(np.float32)
-    painted = flat.painted * np.exp(-light)
+        light = (rows @ np.stack([one_x, x, x * x])).astype(np.float32)
+        if shade is not None:
+            light += (shade * step[c]).astype(np.float32)
+        np.exp(np.negative(light, out=light), out=light)
+        np.multiply(flat.painted[..., c], light, out=painted[..., c])
     soft = _SOFT_RESIDUAL < residual <= SHADOW_RESIDUAL
     if soft:
         at, light_there = _by_segment(places, logs.mean(axis=1))
         soft = is_soft_shadow(at, light_there, _terms(at), W / H)
-    painted = painted.astype(np.float32, copy=False)
     return Lit(painted, residual, colours.mean(axis=0), colours, soft)
 
 

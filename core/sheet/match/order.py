@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.medians import channels_first, medians
-from core.colour.working_space import Floats, dot
+from core.colour.working_space import Floats, dot_planes
 
 SAMPLES = 400
 """Rows of a profile."""
@@ -116,9 +116,9 @@ def order_bands(wanted: Floats, lines: tuple[float, ...], sheet: Floats) -> Sear
     second = np.concatenate([[0.0], np.cumsum((profile**2).sum(1))])
     span = np.arange(n + 1)[None] - np.arange(n + 1)[:, None]
     count = np.maximum(span, 1)
-    total = first[None] - first[:, None]
-    mean = total / count[..., None]
-    scatter = (second[None] - second[:, None]) - dot(total, total) / count
+    total = first.T[:, None] - first.T[..., None]
+    mean = total / count
+    scatter = (second[None] - second[:, None]) - dot_planes(total, total) / count
     scatter = np.where(span >= shortest, scatter, np.inf)
     trust = _PULL / _POOL
     pull = trust * count / (count + trust)
@@ -131,10 +131,13 @@ def order_bands(wanted: Floats, lines: tuple[float, ...], sheet: Floats) -> Sear
         shift = shift * min(1.0, 12.0 / (float(np.linalg.norm(shift)) + 1e-9))
         forward, costs = [np.where(np.arange(n + 1) == 0, 0.0, np.inf)], []
         for k, colour in enumerate(wanted):
-            away = mean - colour - shift
-            cost = scatter + pull * dot(away, away)
+            away = mean - colour[:, None, None]
+            away -= shift[:, None, None]
+            cost = dot_planes(away, away)
+            cost *= pull
+            cost += scatter
             if k < len(lines):
-                cost = cost + _PRIOR / _POOL * ((where - lines[k]) / _DEVIATION)[None] ** 2
+                cost += _PRIOR / _POOL * ((where - lines[k]) / _DEVIATION)[None] ** 2
             costs.append(cost)
             forward.append((forward[-1][:, None] + cost).min(axis=0))
         places = _trace(forward, costs, n, n)

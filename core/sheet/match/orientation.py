@@ -42,7 +42,9 @@ class Orientation:
     distance : float
         Mean distance of the rows, working units, at the strength that suits best.
     strength : float
-        Paint on the sheet over what the photo has, the way up it is.
+        Paint on the sheet over what the photo has, the way up that is likelier.
+    strength_as_seen : float
+        The same, the way up it is in the picture.
     """
 
     turn: int
@@ -50,6 +52,7 @@ class Orientation:
     other_sky: bool
     distance: float
     strength: float = 1.0
+    strength_as_seen: float = 1.0
 
 
 def judge_orientation(
@@ -92,7 +95,7 @@ def judge_orientation(
     widen = 1.0 if light_undone else LIGHT_LEFT
     other = distance > OTHER_SKY * widen and by_bands(turn) > SAME_PAINT * widen
     mirrored = light_undone and turn == 0 and _is_mirrored(reference, W, lines, where)
-    return Orientation(turn, mirrored, other, distance, like[turn].strength)
+    return Orientation(turn, mirrored, other, distance, like[turn].strength, like[0].strength)
 
 
 def _is_mirrored(

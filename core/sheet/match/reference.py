@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from core.bands.lines import Bands
 from core.colour import srgb8_to_linear
+from core.colour.medians import channels_first, medians
 from core.colour.working_space import Floats, srgb8_to_W, thinned
 from core.errors import SheetError
 from core.i18n import translate
@@ -140,6 +141,7 @@ def side_colours(
 ) -> Floats:
     """Median working colour (bands, 3, 3) of each band's left, centre and right third."""
     h, w = W.shape[:2]
+    channels = channels_first(W)
     edges = np.array([0.0, *lines, 1.0])
     colours = np.full((len(edges) - 1, 3, 3), np.nan)
     for k in range(len(edges) - 1):
@@ -148,9 +150,9 @@ def side_colours(
         high = max(low + 1, round((edges[k + 1] - trim) * h))
         for third in range(3):
             a, b = round((third + 0.05) * w / 3), round((third + 0.95) * w / 3)
-            part = W[low:high, a:b].reshape(-1, 3)
+            part = channels[:, low:high, a:b].reshape(3, -1)
             if mask is not None:
-                part = part[mask[low:high, a:b].ravel()]
-            if len(part):
-                colours[k, third] = np.median(part, axis=0)
+                part = part[:, mask[low:high, a:b].ravel()]
+            if part.size:
+                colours[k, third] = medians(part)
     return colours

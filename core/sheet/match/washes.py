@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.working_space import Floats, linear_to_W, shrunk
-from core.sheet.match.likeness import STRENGTHS, density_rows, likeness, stronger
+from core.sheet.match.likeness import STRENGTHS, density_rows, stronger
 from core.sheet.match.order import band_colours, order_bands
 from core.sheet.measuring import Washes
 
@@ -27,7 +27,9 @@ _VARIED = 2.5  # times as much, at the sheet's own strength, in the photo
 _LEAST_VARIED = 9.0
 
 
-def washes_of(reference: Floats, lines: tuple[float, ...], sheet: Floats, white: bool) -> Washes:
+def washes_of(
+    reference: Floats, lines: tuple[float, ...], sheet: Floats, white: bool, strength: float
+) -> Washes:
     """Compare two profiles (SAMPLES, 3) in working colours.
 
     Parameters
@@ -37,6 +39,8 @@ def washes_of(reference: Floats, lines: tuple[float, ...], sheet: Floats, white:
         The reference's.
     white : bool
         The sheet's colours are over the white of its paper, so that no paint is known from little.
+    strength : float
+        Paint on the sheet over the photo's, see `likeness.likeness`.
     """
     wanted, found = density_rows(reference), density_rows(sheet)[2:-2]
     paint = float(np.median(found.sum(axis=1)))
@@ -50,7 +54,7 @@ def washes_of(reference: Floats, lines: tuple[float, ...], sheet: Floats, white:
     varied = _span(linear_to_W(np.exp(-np.clip(share * wanted, 0.0, 6.0))))
     if span < _EVEN and varied > max(_LEAST_VARIED, _VARIED * span):
         return Washes("one")
-    missing = _missing(reference, lines, sheet, likeness(reference, sheet).strength)
+    missing = _missing(reference, lines, sheet, strength)
     # One band alike to its neighbour is more likely one that went wrong: its cure says more.
     return Washes("some", missing) if len(missing) >= _FEWEST else Washes()
 
