@@ -19,7 +19,7 @@ from core.sheet.findings.findings import in_plan_terms
 from core.sheet.findings.notices import Scene, corner_notices, orientation_notices
 from core.sheet.findings.scores import score_sheet
 from core.sheet.findings.strength import reading_at, strength_of
-from core.sheet.look import look, of_one_colour, reaches_edge, without_border
+from core.sheet.look import Glances, look, of_one_colour, reaches_edge, without_border
 from core.sheet.match.foreground import compared, sides_seen
 from core.sheet.match.likeness import stronger
 from core.sheet.match.lines import Line, match_lines
@@ -82,14 +82,15 @@ def check_sheet(
     sight = Sight.of(photo)
     found = _corners(sight, options, progress, should_stop)
     seen = look(sight, found, options, should_stop)
+    glances = Glances(sight, options)
     scene: Scene | None = None
     if options.corners is None and (found.confidence < SURE or reaches_edge(seen)):
-        found, seen, scene = without_border(sight, reference, options, found, seen, should_stop)
+        found, seen, scene = without_border(glances, reference, found, seen, should_stop)
     elif options.corners is None and other_sheet(sight, found.corners, should_stop):
         scene = "several"
     washes: Washes | None = None
     if options.corners is None and scene is None and found.confidence < SURE:
-        found, seen, scene, washes = of_one_colour(sight, options, found, seen, should_stop)
+        found, seen, scene, washes = of_one_colour(glances, found, seen, should_stop)
         if washes is not None and washes.kind == "one" and not reference.bands.lines:
             washes = Washes()
     step(0.55, progress, should_stop)

@@ -5,7 +5,7 @@ What may be is looked at small first: only what is taken is worth a full look.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 
 import numpy as np
@@ -20,7 +20,7 @@ from core.sheet.find.sight import Sight
 from core.sheet.find.surroundings import WHOLE, outline_of, touches_no_edge
 from core.sheet.findings.notices import Scene, judge_light
 from core.sheet.light.light import Lit, undo_light
-from core.sheet.light.straighten import HEIGHT, Flat, aspect_of, straighten, upright_quad
+from core.sheet.light.straighten import HEIGHT, MARGIN, Flat, aspect_of, straighten, upright_quad
 from core.sheet.match.likeness import likeness, likenesses
 from core.sheet.match.order import profile_of
 from core.sheet.match.orientation import LIGHT_LEFT, OTHER_SKY
@@ -99,10 +99,30 @@ def look(
     return Seen(flat, lit, light, corrected)
 
 
+@dataclass(frozen=True, eq=False)
+class Glances:
+    """First looks at what else in a picture may be the painting, each taken once."""
+
+    sight: Sight
+    options: SheetOptions
+    _taken: dict[Corners, NDArray[np.float32]] = field(default_factory=dict)
+
+    @cached_property
+    def outline(self) -> Corners | None:
+        """Of what stands out from its surroundings, see `surroundings.outline_of`."""
+        return outline_of(self.sight)
+
+    def at(self, corners: Corners) -> NDArray[np.float32]:
+        """What is between these corners, straightened to few rows."""
+        if corners not in self._taken:
+            flat = _straightened(self.sight, corners, self.options, _GLANCE, margin=0.0)
+            self._taken[corners] = flat.painted
+        return self._taken[corners]
+
+
 def without_border(
-    sight: Sight,
+    glances: Glances,
     reference: Reference,
-    options: SheetOptions,
     found: FoundCorners,
     seen: Seen,
     should_stop: ShouldStop | None,
@@ -116,13 +136,12 @@ def without_border(
     tried: list[tuple[Corners, Scene]] = []
     if found.corners != WHOLE and touches_no_edge(found.corners):
         tried.append((found.corners, "paper edge"))
-    outline = outline_of(sight)
-    if outline is not None:
-        tried.append((outline, "paper edge"))
+    if glances.outline is not None:
+        tried.append((glances.outline, "paper edge"))
     tried.append((WHOLE, "whole picture"))
     for corners, kind in tried:
         step(0.5, None, should_stop)
-        painted = _straightened(sight, corners, options, _GLANCE).painted
+        painted = glances.at(corners)
         far = _apart(reference, painted, sides=kind == "whole picture")
         same = corners == found.corners == WHOLE
         near = OTHER_SKY * (LIGHT_LEFT if same else 1.0)
@@ -132,32 +151,31 @@ def without_border(
         return found, seen, None
     corners, kind = taken
     at = FoundCorners(corners, min(found.confidence, _PROPOSED))
-    return at, look(sight, at, options, should_stop, bare=True), kind
+    return at, look(glances.sight, at, glances.options, should_stop, bare=True), kind
 
 
 def of_one_colour(
-    sight: Sight,
-    options: SheetOptions,
+    glances: Glances,
     found: FoundCorners,
     seen: Seen,
     should_stop: ShouldStop | None,
 ) -> tuple[FoundCorners, Seen, Scene | None, Washes | None]:
     """A picture in which nothing was painted, or a single wash to the paper's edge: what it is,
     and where the wash is. As it was, and None, of any other."""
-    outline = outline_of(sight)
     kinds: tuple[tuple[Corners | None, Scene], ...] = (
-        (outline, "paper edge"),
+        (glances.outline, "paper edge"),
         (WHOLE, "whole picture"),
     )
     for corners, kind in kinds:
         if corners is None:
             continue
-        painted = _straightened(sight, corners, options, _GLANCE).painted
+        painted = glances.at(corners)
         if not is_even(painted):
             continue
         if is_coloured(painted):
             at = FoundCorners(corners, min(found.confidence, _PROPOSED))
-            return at, look(sight, at, options, should_stop, bare=True), kind, Washes("one")
+            seen = look(glances.sight, at, glances.options, should_stop, bare=True)
+            return at, seen, kind, Washes("one")
         return found, seen, None, Washes("blank")
     return found, seen, None, None
 
@@ -179,10 +197,13 @@ def reaches_edge(seen: Seen) -> bool:
     return bool(around) and max(around) < _DESK * bright
 
 
-def _straightened(sight: Sight, corners: Corners, options: SheetOptions, rows: int) -> Flat:
+def _straightened(
+    sight: Sight, corners: Corners, options: SheetOptions, rows: int, margin: float = MARGIN
+) -> Flat:
     height, width = sight.linear.shape[:2]
     quad = upright_quad(corners, options.turned, width, height)
-    return straighten(sight.linear, quad, aspect_of(quad, width, height, options.scan), rows)
+    aspect = aspect_of(quad, width, height, options.scan)
+    return straighten(sight.linear, quad, aspect, rows, margin)
 
 
 def _apart(reference: Reference, painted: NDArray[np.float32], *, sides: bool = False) -> float:

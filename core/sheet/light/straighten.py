@@ -49,7 +49,8 @@ class Flat:
     def painted(self) -> NDArray[np.float32]:
         """The painted rectangle alone, (H, W, 3)."""
         m = self.margin
-        return self.linear[m:-m, m:-m]
+        h, w = self.seen.shape
+        return self.linear[m : h - m, m : w - m]
 
 
 def upright_quad(corners: Corners, turned: int, width: int, height: int) -> Floats:
@@ -93,13 +94,17 @@ def aspect_of(quad: Floats, width: int, height: int, scan: bool) -> float:
 
 
 def straighten(
-    linear: NDArray[np.float32], quad: Floats, aspect: float, height: int = HEIGHT
+    linear: NDArray[np.float32],
+    quad: Floats,
+    aspect: float,
+    height: int = HEIGHT,
+    margin_share: float = MARGIN,
 ) -> Flat:
     """Straighten the rectangle with corners `quad` (4, 2), pixels of `linear` (h, w, 3), to so many
-    rows."""
+    rows, with a margin of so much of them."""
     H = height
     W = int(np.clip(round(H * aspect), H // 4, H * 3))
-    margin = round(MARGIN * H)
+    margin = round(margin_share * H)
     box = np.array([[0, 0], [W, 0], [W, H], [0, H]], dtype=np.float64)
     # Rows and columns of a much larger photo are averaged first, so that its noise is not kept.
     length = np.linalg.norm(np.roll(quad, -1, axis=0) - quad, axis=1).min() / min(H, W)
