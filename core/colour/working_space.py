@@ -53,6 +53,19 @@ def linear_to_W(linear: ArrayLike) -> Floats:
     return W.reshape(light.shape)
 
 
+def linear_to_W_planes(linear: NDArray[np.floating]) -> Floats:
+    """`linear_to_W` of (..., 3) with its channels first, (3, ...), in two thirds of the time."""
+    pixels = linear.reshape(-1, 3)
+    W = np.empty((3, len(pixels)))
+    light = np.empty((3, _AT_ONCE))
+    for start in range(0, len(pixels), _AT_ONCE):
+        part = pixels[start : start + _AT_ONCE].T
+        lms = LINEAR_TO_LMS @ np.maximum(part, 0.0, out=light[:, : part.shape[1]])
+        oklab = LMS_TO_OKLAB @ np.cbrt(lms, out=lms)
+        np.multiply(oklab, _OKLAB_TO_W[:, None], out=W[:, start : start + _AT_ONCE])
+    return W.reshape(3, *linear.shape[:-1])
+
+
 def W_to_linear(W: ArrayLike) -> Floats:
     """Linear light, shape (..., 3), of working colours, shape (..., 3)."""
     return np.asarray(_W_to_LMS(W) @ _LMS_TO_LINEAR.T, dtype=np.float64)
@@ -149,7 +162,9 @@ def averaged(linear: NDArray[np.float32], block: int) -> NDArray[np.float32]:
 
 def _added(parts: list[NDArray[np.float32]]) -> NDArray[np.float32]:
     """The sum of arrays of one shape, in their order."""
-    total = parts[0].copy()
-    for part in parts[1:]:
+    if len(parts) == 1:
+        return parts[0]
+    total = parts[0] + parts[1]
+    for part in parts[2:]:
         total += part
     return total

@@ -12,8 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour import linear_to_srgb8
-from core.colour.medians import channels_first
-from core.colour.working_space import Floats, brightness, linear_to_W
+from core.colour.working_space import Floats, brightness, linear_to_W_planes
 from core.progress import ShouldStop, step
 from core.sheet.find.corners import FoundCorners
 from core.sheet.find.sight import Sight
@@ -58,7 +57,7 @@ class Seen:
     def W(self) -> Floats:
         """The painted rectangle (h, w, 3) in working colours."""
         # A channel at a time in memory, as most of what looks at it does.
-        return np.moveaxis(channels_first(linear_to_W(self.lit.painted)), 0, -1)
+        return np.moveaxis(linear_to_W_planes(self.lit.painted), 0, -1)
 
     @cached_property
     def profile(self) -> Floats:
@@ -209,7 +208,7 @@ def _straightened(
 def _apart(reference: Reference, painted: NDArray[np.float32], *, sides: bool = False) -> float:
     """How far a painting is from the photo's sky; with `sides`, its left and right edges too,
     which a picture with a desk around the sheet fails."""
-    W = linear_to_W(painted)
+    W = np.moveaxis(linear_to_W_planes(painted), 0, -1)
     parts = [W]
     if sides:
         width = max(1, round(_SIDE * W.shape[1]))

@@ -158,7 +158,7 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
     columns = np.clip(np.rint(at), 0, bins - 1).astype(int)
     counted = weight * ok
 
-    def votes_of(which: NDArray[np.int_], low: int, high: int) -> Floats:
+    def votes_of(which: NDArray[np.int_] | slice, low: int, high: int) -> Floats:
         """Of some pixels, none of which votes for columns outside of `low` to `high`."""
         size = high + 1 - low
         places = index[:, which] * size + (columns[:, which] - low)
@@ -168,7 +168,7 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
         return np.asarray(votes, dtype=np.float64).reshape(len(_SLOPES), size)
 
     left = np.arange(len(x))
-    votes = votes_of(left, 0, bins - 1)
+    votes = votes_of(slice(None), 0, bins - 1)
     smooth = gaussian_filter(votes, _SMOOTH)
     found_p, found_s = [], []
     for _ in range(MAX_LINES):

@@ -22,7 +22,7 @@ Spot = tuple[float, float, float]
 def relative_density(density: Floats) -> Floats:
     """Paint at each place over the median of its row, (rows, columns), 1 where it is even; of
     `density.density_of` a painted rectangle."""
-    row = np.median(density, axis=1, keepdims=True)
+    row = medians(density)[:, None]
     # Paint too thin to see has no meaningful ratio: a floor keeps its noise small.
     return np.asarray((density + 0.06) / (row + 0.06))
 
@@ -78,7 +78,7 @@ def bloom_candidates(even: Floats) -> tuple[list[tuple[float, float, float]], Fl
     h = len(even)
     smooth = gaussian_filter(even, 0.9, mode="nearest")
     # What a row varies anyway: where washes meet in a wavy course it varies much.
-    noise = 1.4826 * np.median(np.abs(smooth - np.median(smooth, axis=1, keepdims=True)), axis=1)
+    noise = 1.4826 * medians(np.abs(smooth - medians(smooth)[:, None]))
     half = even[: h // 2 * 2, : even.shape[1] // 2 * 2]
     half = half.reshape(h // 2, 2, -1, 2).mean(axis=(1, 3))
     spots: list[tuple[float, float, float]] = []

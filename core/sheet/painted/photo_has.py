@@ -147,7 +147,7 @@ def has_bloom(
 
 
 def _even(density: Floats) -> Floats:
-    row = np.median(density, axis=1, keepdims=True)
+    row = medians(density)[:, None]
     return np.asarray((density + _FLOOR) / (row + _FLOOR))
 
 
@@ -159,8 +159,9 @@ def _paleness(even: Floats, x: float, y: float, radius: float) -> float:
     left, right = max(0, int(cx - 2 * r)), min(w, int(cx + 2 * r) + 2)
     if high - low < 3 or right - left < 3:
         return 0.0
-    rows, columns = np.arange(low, high)[:, None], np.arange(left, right)
-    distance = np.hypot(rows + 0.5 - cy, columns + 0.5 - cx) / max(r, 1.0)
+    down = (np.arange(low, high) + 0.5 - cy)[:, None]
+    across = np.arange(left, right) + 0.5 - cx
+    distance = np.sqrt(down * down + across * across) / max(r, 1.0)
     part = even[low:high, left:right]
     inside, around = part[distance < 0.6], part[(distance > 1.2) & (distance < 1.9)]
     if not inside.size or not around.size:
