@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.working_space import Floats
-from core.sheet.match.likeness import apart_band_by_band, likenesses
+from core.sheet.match.likeness import apart_band_by_band, likeness, likenesses
 from core.sheet.match.order import profile_of
 from core.sheet.match.reference import Reference, side_colours
 
@@ -76,10 +76,15 @@ def judge_orientation(
     where : (h, w) bool, optional
         What of the sheet is compared, see `foreground.compared`.
     """
-    columns = profile_of(W.swapaxes(0, 1))
-    # Turned a quarter clockwise, the left edge comes to the top.
-    ways = {0: rows, 1: columns, 2: rows[::-1], 3: columns[::-1]}
-    like = dict(zip(ways, likenesses(reference.profile, list(ways.values())), strict=True))
+    ways = {0: rows}
+    like = {0: likeness(reference.profile, rows)}
+    if like[0].apart > min(least for _, least in _BETTER):  # else no way up is so much nearer
+        columns = profile_of(W.swapaxes(0, 1))
+        # Turned a quarter clockwise, the left edge comes to the top.
+        others = {1: columns, 2: rows[::-1], 3: columns[::-1]}
+        ways |= others
+        found = likenesses(reference.profile, list(others.values()))
+        like |= dict(zip(others, found, strict=True))
     best = min(like, key=lambda turn: like[turn].apart)
     gain = like[0].apart - like[best].apart
     share = like[best].apart / max(like[0].apart, 1e-6)
