@@ -226,12 +226,12 @@ def _jacobian(
     basis, _ = np.linalg.qr(design)
     small = 1e-5
     # Each parameter moves one line's step and no other.
-    lines = np.arange(count) % (bands - 1)
-    moved = (np.tile(theta, (count, 1)) + small * np.eye(count)).reshape(count, 3, -1)
-    at, log_width, lean = moved[np.arange(count), :, lines].T[..., None]
+    moved = np.repeat(theta.reshape(3, 1, -1), 3, axis=1)
+    moved[[0, 1, 2], [0, 1, 2]] += small
+    at, log_width, lean = moved.reshape(3, count, 1)
     at_rest = _below(y, *(part[:, None] for part in _parts(theta)))
     below = np.repeat(at_rest[None], count, axis=0)
-    below[np.arange(count), lines] = _below(y, at, np.exp(log_width), lean)
+    below[np.arange(count), np.arange(count) % (bands - 1)] = _below(y, at, np.exp(log_width), lean)
     change = np.ascontiguousarray(_shares(below).transpose(0, 2, 1))
     change -= shares
     change /= small
