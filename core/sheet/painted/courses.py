@@ -25,7 +25,7 @@ _SHARP = (0.004, 0.008, 0.012, 0.017, 0.022, 0.028)  # 10-90% widths, shares of 
 _SOFT = (0.048, 0.065, 0.09)
 _NOISE_AT = slice(2, 5)  # of _SHARP: the widths whose noise the evidence is measured in
 _WINDOW = 0.05  # half the height of the fit
-_ROWS = 32  # worked out together, see `_sliding`
+_ROWS = 32  # worked out together, see `sliding`
 _NEAR = 0.014  # a soft step this near explains a sharp one's place as well
 _AROUND = 0.12  # of the height: rows that share their noise
 _QUIET = 0.05  # noise of a step that rounding to 8 bits leaves, squared working units
@@ -91,13 +91,13 @@ def evidence_of(strips: Floats) -> Evidence:
     strips = _without_ragged_edge(strips)
     h = strips.shape[1]
 
-    windows = _windows(channels_first(strips), _half(h))
+    windows = stretches(channels_first(strips), _half(h))
 
     def matched(width: float) -> Floats:
         """How well a step of that width fits around every row, (3, STRIPS, h)."""
         template = _template(h, width)
         template /= np.linalg.norm(template)
-        return np.asarray(windows @ _sliding(template)).reshape(3, STRIPS, -1)[..., :h]
+        return np.asarray(windows @ sliding(template)).reshape(3, STRIPS, -1)[..., :h]
 
     def power(match: Floats) -> Floats:
         return dot_planes(match, match)
@@ -115,7 +115,7 @@ def evidence_of(strips: Floats) -> Evidence:
     return Evidence((np.max([power(match) for match in sharp], axis=0) - soft) / noise)
 
 
-def _windows(strips: Floats, half: int) -> Floats:
+def stretches(strips: Floats, half: int) -> Floats:
     """Stretches (3, STRIPS, n, _ROWS + 2 half) of strips (3, STRIPS, h): `_ROWS` rows each and
     what is beside them, the outermost rows repeated."""
     h = strips.shape[-1]
@@ -125,7 +125,7 @@ def _windows(strips: Floats, half: int) -> Floats:
     return np.ascontiguousarray(seen[..., ::_ROWS, :])
 
 
-def _sliding(template: Floats) -> Floats:
+def sliding(template: Floats) -> Floats:
     """The matrix that correlates a stretch with a template: one product of matrices takes a
     quarter of the time of `scipy.ndimage.correlate1d`."""
     matrix = np.zeros((_ROWS + len(template) - 1, _ROWS))

@@ -13,6 +13,7 @@ from core.colour.working_space import (
     dot,
     dot_planes,
     linear_to_W,
+    linear_to_W_planes,
     srgb8_to_W,
     srgb8_to_W_fast,
 )
@@ -53,6 +54,9 @@ def test_a_large_picture_is_converted_as_its_pixels_are() -> None:
     linear = np.random.default_rng(9).random((150, 170, 3))
     rows = np.stack([linear_to_W(row) for row in linear])
     assert np.allclose(linear_to_W(linear), rows, rtol=1e-12, atol=1e-12)
+    planes = linear_to_W_planes(linear)
+    assert planes.flags.c_contiguous
+    assert np.allclose(np.moveaxis(planes, 0, -1), rows, rtol=1e-12, atol=1e-12)
 
 
 def test_brightness_is_the_mean_of_the_channels() -> None:

@@ -8,11 +8,19 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 from PIL import Image
-from scipy.ndimage import gaussian_filter
+from scipy.ndimage import correlate1d, gaussian_filter
 from simulator.camera import encode
 
 from core.colour.working_space import srgb8_to_W
-from core.sheet.painted.courses import STRIPS, evidence_of, extended, find_courses, strip_profiles
+from core.sheet.painted.courses import (
+    STRIPS,
+    evidence_of,
+    extended,
+    find_courses,
+    sliding,
+    stretches,
+    strip_profiles,
+)
 from core.sheet.painted.edges import HARD_WIDTH, find_edges
 from core.sheet.painted.sharpness import sharpness_along
 
@@ -116,6 +124,14 @@ def test_an_edge_a_bloom_interrupts_is_one_edge():
     edges = [edge for edge in find_edges(picture) if abs(edge.at - 0.5) < 0.02]
     assert len(edges) == 1
     assert edges[0].full
+
+
+@pytest.mark.parametrize("h", [60, 320, 641])
+def test_a_template_is_slid_along_as_scipy_slides_it(h):
+    rng = np.random.default_rng(h)
+    strips, template = rng.normal(size=(3, STRIPS, h)).cumsum(axis=-1), rng.normal(size=17)
+    found = (stretches(strips, 8) @ sliding(template)).reshape(3, STRIPS, -1)[..., :h]
+    assert found == pytest.approx(correlate1d(strips, template, axis=-1, mode="nearest"), abs=1e-9)
 
 
 def test_a_course_carried_on_follows_the_edge():
