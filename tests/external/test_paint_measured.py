@@ -8,9 +8,9 @@ their single samples and mixtures, as float16. tools/paint_crossvalidate.py prin
 import sys
 from pathlib import Path
 
-import colour
 import numpy as np
 import pytest
+from later import Later
 
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT / "tools"))
@@ -22,6 +22,8 @@ from paint_naive import naive_Lab  # noqa: E402
 
 from core.colour import delta_E_2000  # noqa: E402
 from core.paint.pigment.measured import load_Lab, measured_paints, spectrum_to_Lab  # noqa: E402
+
+colour = Later("colour")
 
 
 @pytest.fixture(scope="module")

@@ -6,9 +6,11 @@ from itertools import combinations, pairwise
 
 import numpy as np
 import pytest
-import ruptures
+from later import Later
 
 from core.bands.changepoints import best_cuts
+
+ruptures = Later("ruptures")
 
 
 def _profile(rng: np.random.Generator, n: int, pieces: int) -> np.ndarray:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from scipy.optimize import minimize
+from later import Later
 from skimage.color import deltaE_ciede2000, rgb2lab
 
 from core.bands.careful import BandReader, geometric_median, read_bands
@@ -12,6 +12,8 @@ from core.bands.lines import Bands
 from core.bands.stats import BandStats
 from core.colour.working_space import W_to_Lab, srgb8_to_W_fast
 from core.photo import Photo
+
+optimize = Later("scipy.optimize")
 
 
 def read(pixels: np.ndarray):
@@ -67,7 +69,9 @@ def test_geometric_median_has_the_least_summed_distance(seed: int) -> None:
     def summed(at: np.ndarray) -> float:
         return float(np.linalg.norm(points - at, axis=1).sum())
 
-    best = minimize(summed, points.mean(axis=0), method="Nelder-Mead", options={"xatol": 1e-6})
+    best = optimize.minimize(
+        summed, points.mean(axis=0), method="Nelder-Mead", options={"xatol": 1e-6}
+    )
     assert summed(geometric_median(points)) <= best.fun * (1 + 1e-7)
 
 

@@ -6,17 +6,19 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from scipy.stats import binomtest
+from later import Later
 from simulator.hard import CELLS, chance_spreads, planted_draw
 
 from core.class_set.hard import LEAST, found_hard
 from core.class_set.spread import Spread, sign_test, told_apart
 
+stats = Later("scipy.stats")
+
 
 @pytest.mark.parametrize(("one", "other"), [(0, 0), (1, 0), (5, 2), (8, 0), (13, 13), (30, 2)])
 def test_sign_test_is_scipys_binomial_test(one: int, other: int) -> None:
     """Against scipy.stats.binomtest (exact, two-sided, p = 1/2)."""
-    expected = binomtest(one, one + other, 0.5).pvalue if one + other else 1.0
+    expected = stats.binomtest(one, one + other, 0.5).pvalue if one + other else 1.0
     assert sign_test(one, other) == pytest.approx(expected, rel=1e-12)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import cache
 from math import pi
 
 import pytest
@@ -90,7 +91,7 @@ def test_a_bead_of_8_mm_is_a_quarter_of_a_millilitre() -> None:
 
 @given(st.integers(1, 99), st.sampled_from(sorted(SHEETS)))
 def test_nobody_runs_short(students: int, sheet: str) -> None:
-    plan = PLANS[sheet]
+    plan = plan_for(sheet)
     kit = kit_for(plan, students)
     assert kit.paper >= 2 * students
     wash = 2 * students * sum(band.amount_ml for band in plan.bands)
@@ -103,11 +104,14 @@ def test_nobody_runs_short(students: int, sheet: str) -> None:
                 assert float(line.whole.split()[0]) >= need * students - 1e-9
 
 
-PLANS = {sheet: plan_of(*DUSK, sheet=sheet) for sheet in SHEETS}
+@cache
+def plan_for(sheet: str) -> MixPlan:
+    """The plan of one sky, on this paper."""
+    return plan_of(*DUSK, sheet=sheet)
 
 
 def test_larger_paper_takes_more_of_all() -> None:
-    small, large = (kit_for(PLANS[sheet], 20) for sheet in ("A4", "A3"))
+    small, large = (kit_for(plan_for(sheet), 20) for sheet in ("A4", "A3"))
     assert large.tape_mm > small.tape_mm
     assert sum(n.ml for n in large.paints) > 1.5 * sum(n.ml for n in small.paints)
 

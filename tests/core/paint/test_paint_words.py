@@ -81,11 +81,13 @@ def sentences(plan):
         yield caution_text(box, caution)
 
 
-ALL = [text for plan in plans() for text in sentences(plan) if text]
+@pytest.fixture(scope="module")
+def texts():
+    return [text for plan in plans() for text in sentences(plan) if text]
 
 
-def test_there_are_many():
-    assert len(ALL) > 400
+def test_there_are_many(texts):
+    assert len(texts) > 400
 
 
 @pytest.mark.parametrize(
@@ -103,12 +105,12 @@ def test_there_are_many():
         r"[:,;] *\.",
     ],
 )
-def test_no_text_reads_badly(pattern):
-    assert [text for text in ALL if re.search(pattern, text)] == []
+def test_no_text_reads_badly(texts, pattern):
+    assert [text for text in texts if re.search(pattern, text)] == []
 
 
-def test_texts_are_short():
-    assert max(len(text) for text in ALL) <= 260
+def test_texts_are_short(texts):
+    assert max(len(text) for text in texts) <= 260
 
 
 def test_lists():

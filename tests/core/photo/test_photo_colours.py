@@ -6,10 +6,10 @@ import io
 import struct
 import zlib
 
-import colour
 import numpy as np
 import pytest
 import tifffile
+from later import Later
 from photo_files import (
     BOTTOM,
     HEIGHT,
@@ -35,6 +35,8 @@ from core.photo import open_photo
 from core.photo.bare_jpeg import minimal_exif
 from core.photo.spaces import BT709, D65, XYZ_D50_TO_LINEAR, encoding_from_codes
 from core.photo.spaces import primaries_to_XYZ_D50 as own_primaries
+
+colour = Later("colour")
 
 # The spaces as colour-science publishes them, each from its standard: Display P3 (SMPTE EG
 # 432-1 and IEC 61966-2-1), Adobe RGB (1998) 4.3, ROMM RGB (ISO 22028-2).
