@@ -36,7 +36,7 @@ def profile_of(W: Floats, mask: NDArray[np.bool_] | None = None) -> Floats:
     edges = np.linspace(0, h, SAMPLES + 1)
     low = edges[:-1].astype(int)
     high = np.maximum(low + 1, np.ceil(edges[1:]).astype(int))
-    if mask is None:
+    if mask is None or mask.all():
         return _row_medians(np.moveaxis(W, -1, 0), low, high)
     channels = channels_first(W)
     rows = np.empty((SAMPLES, 3))

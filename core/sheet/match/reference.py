@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from core.bands.lines import Bands
 from core.colour import srgb8_to_linear
 from core.colour.medians import channels_first, medians
-from core.colour.working_space import Floats, srgb8_to_W, thinned
+from core.colour.working_space import Floats, linear_to_W_planes, thinned
 from core.errors import SheetError
 from core.i18n import translate
 from core.photo import Photo
@@ -109,8 +109,8 @@ def make_reference(
     picture, mask = photo.pixels[:rows], sky_mask[:rows]
     lines = tuple(line / bands.horizon for line in bands.lines)
     small, small_mask = thinned(picture, _ROWS), thinned(mask, _ROWS)
-    W = srgb8_to_W(small)
-    linear = srgb8_to_linear(small).astype(np.float64)
+    linear = srgb8_to_linear(small)
+    W = np.moveaxis(linear_to_W_planes(linear), 0, -1)
     own = Bands(1.0, lines)
     seen = sky_seen(mask)
     where = compared(seen, own, own, small_mask.shape)
@@ -124,8 +124,8 @@ def make_reference(
         profile=profile_of(W, both),
         sides=side_colours(W, lines, both),
         edges=find_edges(W, small_mask),
-        corner_shares=corner_shares(srgb8_to_linear(small)),
-        sky=photo_sky(linear, small_mask, own),
+        corner_shares=corner_shares(linear),
+        sky=photo_sky(linear.astype(np.float64), small_mask, own),
         seen=seen,
     )
 
@@ -142,6 +142,7 @@ def side_colours(
     """Median working colour (bands, 3, 3) of each band's left, centre and right third."""
     h, w = W.shape[:2]
     channels = channels_first(W)
+    partly = None if mask is None or mask.all() else mask
     edges = np.array([0.0, *lines, 1.0])
     colours = np.full((len(edges) - 1, 3, 3), np.nan)
     for k in range(len(edges) - 1):
@@ -151,8 +152,8 @@ def side_colours(
         for third in range(3):
             a, b = round((third + 0.05) * w / 3), round((third + 0.95) * w / 3)
             part = channels[:, low:high, a:b].reshape(3, -1)
-            if mask is not None:
-                part = part[:, mask[low:high, a:b].ravel()]
+            if partly is not None:
+                part = part[:, partly[low:high, a:b].ravel()]
             if part.size:
                 colours[k, third] = medians(part)
     return colours
