@@ -169,6 +169,8 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
 
     left = np.arange(len(x))
     votes = votes_of(slice(None), 0, bins - 1)
+    if votes.max() < 0.02 * h:  # smoothing makes none larger
+        return line_set(gradient, sign, np.empty(0), np.empty(0))
     smooth = gaussian_filter(votes, _SMOOTH)
     found_p, found_s = [], []
     for _ in range(MAX_LINES):
@@ -189,6 +191,19 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
         smooth[:, first:last] = gaussian_filter(votes[:, a:b], _SMOOTH)[:, first - a : last - a]
     p, s = np.asarray(found_p, dtype=np.float64), np.asarray(found_s, dtype=np.float64)
     return line_set(gradient, sign, p, s)
+
+
+def find_sides(gradient: Gradient, signs: tuple[int, int]) -> list[LineSet] | None:
+    """The strongest lines for the left, right, upper and lower side of something, of one sign and
+    the other each; None as soon as one side has none."""
+    sides = []
+    for each in (gradient, gradient.turned):
+        for sign in signs:
+            found = find_lines(each, sign)
+            if len(found.p) == 0:
+                return None
+            sides.append(found)
+    return sides
 
 
 def line_set(gradient: Gradient, sign: int, p: Floats, s: Floats) -> LineSet:

@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.colour.working_space import Floats, brightness
-from core.sheet.find.hough import LineSet, find_lines
+from core.sheet.find.hough import LineSet, find_sides
 from core.sheet.find.otsu import otsu_threshold
 from core.sheet.find.sight import Sight
 from core.sheet.sampling import sampled
@@ -61,7 +61,9 @@ def candidates(sight: Sight, *, on_paper: bool = False) -> tuple[Floats, Floats]
         if paper is None:
             return np.empty((0, 4, 2)), np.empty((0, len(FEATURES)))
         across = across.within(paper)
-    lines = [find_lines(gradient, sign) for gradient in (across, across.turned) for sign in (-1, 1)]
+    lines = find_sides(across, (-1, 1))
+    if lines is None:
+        return np.empty((0, 4, 2)), np.empty((0, len(FEATURES)))
     h, w = sight.small.shape[:2]
     quads, features = with_ring(sight, *shortlist(lines, (h, w)))
     return (quads + 0.5) * sight.block, features

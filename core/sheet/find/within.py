@@ -11,7 +11,7 @@ from __future__ import annotations
 import numpy as np
 
 from core.colour.working_space import Floats
-from core.sheet.find.hough import find_lines, line_set
+from core.sheet.find.hough import find_sides, line_set
 from core.sheet.find.quads import shortlist, with_ring
 from core.sheet.find.sight import Sight
 from core.sheet.perspective import homography
@@ -57,8 +57,9 @@ def _inside(sight: Sight, papers: list[Floats], deep: float) -> tuple[Floats, Fl
 
 def _papers(sight: Sight) -> list[Floats]:
     """Outlines (4, 2), in pixels of the small picture, of what is brighter than around it."""
-    both = (sight.gradient, sight.gradient.turned)
-    lines = [find_lines(each, sign) for each in both for sign in (1, -1)]
+    lines = find_sides(sight.gradient, (1, -1))
+    if lines is None:
+        return []
     kept: list[Floats] = []
     h, w = sight.small.shape[:2]
     for quad in shortlist(lines, (h, w))[0]:

@@ -182,10 +182,10 @@ def _slices(
         for i in range(count):
             low = m - round((first + (i + 1) * depth) * H)
             high = m - round((first + i * depth) * H)
-            there = [part.mean() > 0.9 for part in np.split(seen[low:high], cuts, axis=1)[1:-1]]
-            found[i] = np.where(
-                np.array(there)[:, None], medians_of_blocks(linear[low:high], cuts), np.nan
-            )
+            found[i] = medians_of_blocks(linear[low:high], cuts)
+            if not seen[low:high].all():
+                parts = np.split(seen[low:high], cuts, axis=1)[1:-1]
+                found[i, [part.mean() <= 0.9 for part in parts]] = np.nan
         places: Floats = np.asarray(first + (np.arange(count) + 0.5) * depth)
         return found, places
 
