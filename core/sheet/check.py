@@ -20,10 +20,9 @@ from core.sheet.findings.notices import Scene, corner_notices, orientation_notic
 from core.sheet.findings.scores import score_sheet
 from core.sheet.findings.strength import reading_at, strength_of
 from core.sheet.look import Glances, look, of_one_colour, reaches_edge, without_border
-from core.sheet.match.foreground import compared, sides_seen
+from core.sheet.match.foreground import compared, profiles_of, sides_seen
 from core.sheet.match.likeness import stronger
 from core.sheet.match.lines import Line, match_lines
-from core.sheet.match.order import profile_of
 from core.sheet.match.orientation import judge_orientation
 from core.sheet.match.reference import Reference
 from core.sheet.match.washes import washes_of
@@ -101,7 +100,7 @@ def check_sheet(
         return compared(reference.seen, reference.bands, bands, W.shape[:2])
 
     in_place = counts(reference.bands)
-    profile = seen.profile if in_place is None else profile_of(W, in_place)
+    profile, *others = profiles_of(reference.profile, seen.profile, W, in_place)
     orientation = judge_orientation(reference, W, profile, seen.light.sides_compared, in_place)
     step(0.65, progress, should_stop)
     white = seen.light.residual is not None and seen.corrected
@@ -109,7 +108,7 @@ def check_sheet(
         reference.profile, reference.bands.lines, profile, white, orientation.strength_as_seen
     )
     lines = match_lines(
-        stronger(reference.profile, orientation.strength), reference.bands.lines, profile
+        stronger(reference.profile, orientation.strength), reference.bands.lines, profile, *others
     )
     bands = _sheet_bands([line.at for line in lines])
     step(0.75, progress, should_stop)

@@ -14,8 +14,10 @@ from numpy.typing import NDArray
 from scipy.ndimage import binary_dilation, binary_opening, generate_binary_structure
 
 from core.bands.lines import Bands
-from core.colour.working_space import thinned
+from core.colour.working_space import Floats, thinned
 from core.reading.reading import BandReading
+from core.sheet.match.likeness import likeness
+from core.sheet.match.order import profile_of
 
 Bools = NDArray[np.bool_]
 
@@ -26,6 +28,7 @@ _AROUND = 3  # rows: nobody paints a hill to a hair's breadth
 _CLEAR = 0.9  # of a spot's surroundings
 _BESIDE = 0.05  # of the height: an edge nearer than this to a hill is the hill's
 _HALF = 0.5  # of a third of a band
+_NEARER = 0.8  # share of the distance: what comes so much nearer is taken
 _KEPT = 0.6  # of a band's own sky, that must be left once the foreground is widened
 
 
@@ -88,6 +91,22 @@ def mostly_seen(seen: Bools, x: float, y: float, radius: float) -> bool:
     row, column = min(int(y * h), h - 1), min(int(x * w), w - 1)
     part = seen[max(0, row - reach) : row + reach + 1, max(0, column - reach) : column + reach + 1]
     return bool(part.mean() >= _CLEAR)
+
+
+def profiles_of(
+    reference: Floats, whole: Floats, W: Floats, seen: Bools | None
+) -> tuple[Floats, ...]:
+    """The sheet's profiles (SAMPLES, 3), the likelier one first: `whole`, and what is compared.
+
+    Washes from side to side are measured best over their whole width; where what stands before
+    the sky was painted too, the profile of what is compared comes clearly nearer to the
+    reference's.
+    """
+    if seen is None:
+        return (whole,)
+    part = profile_of(W, seen)
+    nearer = likeness(reference, part).apart < _NEARER * likeness(reference, whole).apart
+    return (part, whole) if nearer else (whole, part)
 
 
 def clear_along(seen: Bools, at: float, start: float, end: float) -> bool:

@@ -76,20 +76,22 @@ def density_of(profile: Floats) -> Floats:
     return -20.0 * np.log(np.clip(W_to_linear(profile), 0.004, 1.2))
 
 
-def match_lines(reference: Floats, lines: tuple[float, ...], sheet: Floats) -> tuple[Line, ...]:
+def match_lines(reference: Floats, lines: tuple[float, ...], *sheets: Floats) -> tuple[Line, ...]:
     """Where each line of the reference is on the sheet.
 
     Parameters
     ----------
-    reference, sheet : (SAMPLES, 3) float64
-        Profiles in working colours.
+    reference, sheets : (SAMPLES, 3) float64
+        Profiles in working colours. Of several profiles of the sheet, the one that is explained
+        best counts.
     lines : tuple of float
         The reference's lines, shares of its sky's height.
     """
     if not lines:
         return ()
     own = _fit_reference(reference, lines)
-    its, rivals = _fit_sheet(reference, lines, own, sheet)
+    fits = [_fit_sheet(reference, lines, own, sheet) for sheet in sheets]
+    its, rivals = min(fits, key=lambda fit: fit[0].cost)
     kept = np.diff([0.0, *its.at, 1.0]) / np.diff([0.0, *lines, 1.0])
     answer = []
     for k, line in enumerate(lines):
@@ -116,12 +118,13 @@ def _beyond_own(answer: list[Line], own: Steps, same: Steps) -> list[Line]:
     """Lines without what a copy would be out of place by that is the photo itself (`same`).
 
     In a wash that grades over a large part of the height the lines were put somewhere, and its
-    half-way point is elsewhere: by so much the sheet is not to blame.
+    half-way point is elsewhere: by so much a sheet that grades as softly is not to blame.
     """
     kept = []
     for k, line in enumerate(answer):
-        beside = _beside(float(own.at[k]) - line.should, float(own.width[k]), float(same.width[k]))
-        bias = float(same.at[k]) - beside - line.should
+        width = float(own.width[k])
+        beside = _beside(float(own.at[k]) - line.should, width, float(same.width[k]))
+        bias = _alike(width, line.width) * (float(same.at[k]) - beside - line.should)
         shift = line.at - line.should
         if abs(shift) > _ASKED and bias * shift > 0:
             less = float(np.sign(shift)) * min(abs(bias), abs(shift))
@@ -156,8 +159,12 @@ def _beside(offset: float, own_width: float, width: float) -> float:
     """
     least = float(np.sign(offset)) * min(max(abs(offset) - _ON_IT, 0.0), _SLIDE)
     sharp = (_MELTS - own_width) / (_MELTS - _SHARP)
-    alike = (width / own_width - _CRISPER) / (_AS_SOFT - _CRISPER)
-    return least * float(np.clip(max(sharp, alike), 0.0, 1.0))
+    return least * max(float(np.clip(sharp, 0.0, 1.0)), _alike(own_width, width))
+
+
+def _alike(own_width: float, width: float) -> float:
+    """How far a sheet's step is as soft as the photo's, 0..1."""
+    return float(np.clip((width / own_width - _CRISPER) / (_AS_SOFT - _CRISPER), 0.0, 1.0))
 
 
 def _step_between(steps: Steps, k: int) -> float:

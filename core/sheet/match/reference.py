@@ -15,7 +15,7 @@ from core.errors import SheetError
 from core.i18n import translate
 from core.photo import Photo
 from core.reading.reading import BandReading
-from core.sheet.match.foreground import compared, sky_seen
+from core.sheet.match.foreground import sky_seen
 from core.sheet.match.order import profile_of
 from core.sheet.painted.edges import RawEdge, find_edges
 from core.sheet.painted.pale_corners import corner_shares
@@ -112,21 +112,18 @@ def make_reference(
     linear = srgb8_to_linear(small)
     W = np.moveaxis(linear_to_W_planes(linear), 0, -1)
     own = Bands(1.0, lines)
-    seen = sky_seen(mask)
-    where = compared(seen, own, own, small_mask.shape)
-    both = small_mask if where is None else small_mask & where  # as sheets are looked at
     return Reference(
         name=photo.name,
         picture=picture,
         mask=mask,
         bands=own,
         readings=readings,
-        profile=profile_of(W, both),
-        sides=side_colours(W, lines, both),
+        profile=profile_of(W, small_mask),
+        sides=side_colours(W, lines, small_mask),
         edges=find_edges(W, small_mask),
         corner_shares=corner_shares(linear),
         sky=photo_sky(linear.astype(np.float64), small_mask, own),
-        seen=seen,
+        seen=sky_seen(mask),
     )
 
 

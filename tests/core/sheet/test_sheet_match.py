@@ -9,7 +9,7 @@ from scipy.special import expit
 from core.colour.working_space import linear_to_W
 from core.sheet.check import COMMENTED_PCT, MELTED
 from core.sheet.match.lines import Line, beside_doubt, match_lines
-from core.sheet.match.order import SAMPLES
+from core.sheet.match.order import SAMPLES, band_colours
 from core.sheet.match.soft_steps import Target, fit_steps, shares_of
 
 BLUE, ROSE, YELLOW = (1.5, 0.7, 0.3), (0.3, 0.9, 0.5), (0.02, 0.1, 0.9)
@@ -34,10 +34,9 @@ def test_a_wash_that_fades_unevenly_is_placed_at_its_half_way_point(lean):
         assert line.at == pytest.approx(true, abs=0.004)
 
 
-@pytest.mark.parametrize("seed", [5, 27, 40, 76, 102, 145, *range(1, 5)])
-def test_the_photo_itself_has_every_line_in_its_place(seed):
-    """Washes of a drawn sky grade over 8 to 50% of the height, and its lines were put up to 4%
-    beside their half-way points: of 150 such skies, six were told of a line (the first six)."""
+def graded(seed):
+    """A drawn sky whose washes grade over 8 to 50% of the height, and its lines, put up to 4%
+    beside their half-way points."""
     rng = np.random.default_rng(seed)
     count = int(rng.integers(1, 4))
     at = np.sort(rng.uniform(0.12, 0.88, count))
@@ -45,10 +44,32 @@ def test_the_photo_itself_has_every_line_in_its_place(seed):
     density = -np.log(rng.uniform(0.08, 0.95, (count + 1, 3)))
     steps = expit((Y[:, None] - at) * 2 * np.log(9) / widths)
     sky = linear_to_W(np.exp(-(density[0] + steps @ np.diff(density, axis=0))))
-    lines = tuple(at + rng.uniform(-0.04, 0.04, count))
+    return sky, tuple(at + rng.uniform(-0.04, 0.04, count))
+
+
+@pytest.mark.parametrize("seed", [5, 27, 40, 76, 102, 145, *range(1, 5)])
+def test_the_photo_itself_has_every_line_in_its_place(seed):
+    """Of 150 such skies, six were told of a line: the first six."""
+    sky, lines = graded(seed)
     for line in match_lines(sky, lines, sky):
         allowed = max(COMMENTED_PCT, 100 * MELTED * line.width)
         assert not line.sure or 100 * abs(line.at - line.should) <= allowed
+
+
+@pytest.mark.parametrize("shift", [-0.07, 0.07])
+def test_a_crisp_line_is_told_from_where_it_was_meant_however_the_sky_grades(shift):
+    """Beginners' washes end where they were laid: the photo's half-way point says nothing there."""
+    told = []
+    for seed in (5, 27, 40, 76, 102, 145):
+        sky, lines = graded(seed)
+        painted = tuple(min(max(line + shift, 0.08), 0.92) for line in lines)
+        colours = band_colours(sky, lines)
+        sheet = colours[np.searchsorted(painted, Y)]
+        for line, true in zip(match_lines(sky, lines, sheet), painted, strict=True):
+            if line.sure:
+                told.append(abs(line.at - true))
+    assert len(told) >= 6
+    assert max(told) < 0.01
 
 
 def test_the_fit_tells_which_way_a_step_leans():
