@@ -33,6 +33,7 @@ SCAN_FLOOR = 2.0
 UNCORRECTED = 1.5
 """Tolerances grow by this where the border could not undo the light."""
 _SIDE_FLOOR = 3.0
+_IN_SIGHT = 0.5  # share of a band's pixels that the photo shows as sky
 
 
 def compare_bands(
@@ -117,8 +118,9 @@ def _remark(first: str, second: SecondCheck | None) -> str:
 def _second(
     wanted: BandReading, found: BandReading, widen: float, floor: float
 ) -> SecondCheck | None:
-    """The second colours side by side; None where the photo's band has none."""
-    if wanted.second is None:
+    """The second colours side by side; None where the photo's band has none, or where it hides
+    so much of the band that a sheet without one may have it there."""
+    if wanted.second is None or (found.second is None and wanted.pixel_share < _IN_SIGHT):
         return None
     one, other = wanted.second.colour, None if found.second is None else found.second.colour
     whole = difference(one, other)

@@ -6,6 +6,8 @@ one thing changed.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from scipy.ndimage import gaussian_filter
@@ -65,6 +67,15 @@ def test_a_sheet_of_one_colour_is_compared_with_the_main_one_and_told_so() -> No
     assert check.second.whole is None
     assert check.second.verdict == "cannot tell"
     assert check.remark == "one colour only, the photo has two"
+
+
+def test_a_second_colour_is_not_missed_where_a_hill_hides_most_of_the_band() -> None:
+    reference, sheet = band(SKY, CLOUD, 0.35), band(SKY, SKY, 0.35)
+    hidden = compared(replace(reference, pixel_share=0.4), sheet)
+    assert hidden.second is None
+    assert hidden.remark == ""
+    both = compared(replace(reference, pixel_share=0.4), reference)
+    assert both.second.verdict == "matches"
 
 
 def test_streaks_on_the_sheet_are_no_second_colour_of_the_photo() -> None:
