@@ -70,14 +70,17 @@ def XYZ_to_Lab(XYZ: ArrayLike) -> Floats:
     t = np.asarray(XYZ, dtype=np.float64) / WHITE_XYZ
     f = np.where(t > _EPSILON, np.cbrt(t), _SLOPE * t + 4 / 29)
     x, y, z = f[..., 0], f[..., 1], f[..., 2]
-    return np.stack([116 * y - 16, 500 * (x - y), 200 * (y - z)], axis=-1)
+    Lab = np.empty(f.shape)
+    Lab[..., 0], Lab[..., 1], Lab[..., 2] = 116 * y - 16, 500 * (x - y), 200 * (y - z)
+    return Lab
 
 
 def Lab_to_XYZ(Lab: ArrayLike) -> Floats:
     """XYZ, shape (..., 3), of CIELAB, shape (..., 3); the inverse of `XYZ_to_Lab`."""
     Lab = np.asarray(Lab, dtype=np.float64)
     y = (Lab[..., 0] + 16) / 116
-    f = np.stack([y + Lab[..., 1] / 500, y, y - Lab[..., 2] / 200], axis=-1)
+    f = np.empty(Lab.shape)
+    f[..., 0], f[..., 1], f[..., 2] = y + Lab[..., 1] / 500, y, y - Lab[..., 2] / 200
     t: Floats = np.where(f > 6 / 29, f**3, (f - 4 / 29) / _SLOPE)
     return t * WHITE_XYZ
 

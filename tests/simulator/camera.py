@@ -114,14 +114,15 @@ def desk_picture(shot: Shot, rng: np.random.Generator) -> Floats:
         rng.uniform(0.05, 0.5, 3),
         np.full(3, rng.uniform(0.55, 0.72)),
     ][kind]
-    picture = np.empty((h, w, 3))
-    picture[:] = base
+    shade = None
     if kind == 1:
         grain = noise_field(rng, (h, w // 60 + 1), 3.0)
-        grain = np.repeat(grain, 61, axis=1)[:, :w]
-        picture *= np.clip(1 + 0.2 * grain, 0.3, 2)[..., None]
+        shade = np.repeat(np.clip(1 + 0.2 * grain, 0.3, 2), 61, axis=1)[:, :w]
     if kind == 2:
-        picture *= np.clip(1 + 0.25 * noise_field(rng, (h, w), 9.0), 0.2, 2)[..., None]
+        shade = np.clip(1 + 0.25 * noise_field(rng, (h, w), 9.0), 0.2, 2)
+    picture = np.empty((h, w, 3))
+    for rows in strips(h):
+        picture[rows] = base if shade is None else shade[rows][..., None] * base
     for _ in range(rng.integers(0, 8)):
         cx, cy = rng.uniform(0, w), rng.uniform(0, h)
         a, b, t = rng.uniform(20, 160), rng.uniform(8, 120), rng.uniform(0, np.pi)

@@ -117,8 +117,8 @@ def _refine(
     paints = np.full((len(columns), MAX_PAINTS), none)
     for row, columns_ in enumerate(columns):
         paints[row, : len(columns_)] = columns_
-    log_load = _best_amounts(data, paints, loads, targets)
     metric = local_metric(targets)
+    log_load = _best_amounts(data, paints, loads, targets, metric)
     Lab, slopes = _slopes(data, paints, log_load)
     J = metric @ slopes
     error = (metric @ (Lab - targets)[:, :, None])[:, :, 0]
@@ -181,10 +181,12 @@ def _slopes(data: Pigments, paints: NDArray[np.int64], log_load: Floats) -> tupl
 
 
 def _best_amounts(
-    data: Pigments, paints: NDArray[np.int64], loads: Floats, targets: Floats
+    data: Pigments, paints: NDArray[np.int64], loads: Floats, targets: Floats, metric: Floats
 ) -> Floats:
-    """Logarithms of the loads, real numbers, that come nearest: damped Gauss-Newton steps."""
-    metric = local_metric(targets)
+    """Logarithms of the loads, real numbers, that come nearest: damped Gauss-Newton steps.
+
+    `metric` is that of the targets.
+    """
     padded = np.concatenate([loads, np.zeros((len(loads), 1))], axis=1)
     log_load: Floats = np.log(np.maximum(np.take_along_axis(padded, paints, axis=1), 1e-9))
     identity = np.eye(MAX_PAINTS)
