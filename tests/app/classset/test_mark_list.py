@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import shutil
 from pathlib import Path
 
 import pytest
@@ -17,6 +18,7 @@ from app.classset.mark_list import MarkListPart
 from app.classset.mark_table import STATE_COLUMNS, WRITTEN, columns_of
 from core.class_set import edits
 from core.class_set.bringing import bring_in, files_in
+from core.class_set.checking import check_folder
 from core.class_set.folder import read_class_set
 from core.class_set.model import Marking
 from core.class_set.table import COLUMNS, IMPORT, heading, mark_list, table_as_csv
@@ -26,19 +28,27 @@ from core.worksheet.worksheet import OwnScores, SheetPage, Worksheet
 Key = Qt.Key
 
 
-@pytest.fixture
-def part(window, qtbot, tmp_path: Path) -> MarkListPart:
-    """The mark list of four students; the first has a sheet in, own scores and words."""
-    (tmp_path / "in").mkdir()
-    (tmp_path / "in" / "IMG_1.jpg").write_bytes(sheet_jpeg(Ticket(TAG, 1, "1")))
-    with made_folder(tmp_path) as folder:
-        list(bring_in(folder, files_in([tmp_path / "in"])))
+@pytest.fixture(scope="module")
+def four_students(tmp_path_factory) -> Path:
+    """Four students; the first has a sheet in, checked, own scores and words."""
+    where = tmp_path_factory.mktemp("class")
+    (where / "in").mkdir()
+    (where / "in" / "IMG_1.jpg").write_bytes(sheet_jpeg(Ticket(TAG, 1, "1")))
+    with made_folder(where) as folder:
+        list(bring_in(folder, files_in([where / "in"])))
         page = SheetPage(OwnScores(7, 8, 6, 4))
         class_set = edits.with_worksheet(folder.class_set, 1, Worksheet(pages=(page, SheetPage())))
         said = Marking("Good greys.", "Wetter paper.", "First line.\nSecond line.", "B+")
         folder.save(edits.with_marking(class_set, 1, said))
+        list(check_folder(folder))
+    return where / "7b"
+
+
+@pytest.fixture
+def part(window, qtbot, tmp_path: Path, four_students: Path) -> MarkListPart:
+    """Their mark list; every test has a copy of the folder."""
     desk = window.desk
-    desk.open(tmp_path / "7b")
+    desk.open(shutil.copytree(four_students, tmp_path / "7b"))
     qtbot.waitUntil(lambda: desk.class_set is not None and not desk.working, timeout=30_000)
     made = window.page("classset").show_part("mark_list")
     assert isinstance(made, MarkListPart)
