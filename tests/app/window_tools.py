@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 from PIL import Image
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QVariantAnimation
 from PySide6.QtWidgets import QApplication, QPushButton
 
 from app.read.page import ReadPage
@@ -54,6 +54,26 @@ def open_and_wait(window: Window, path: Path, qtbot) -> None:
     with qtbot.waitSignal(window.reader.photo_changed, timeout=20_000):
         window.opener.open_path(path)
     wait_until_still(window, qtbot)
+
+
+def wait_until_quiet(window: Window, qtbot) -> None:
+    """Until nothing of the opening is on its way any more: neither the plan nor the veil."""
+    wait_for_plan(window, qtbot)
+    reader = window.reader
+
+    def quiet() -> bool:
+        veil_comes = reader._veil_soon.isActive() or reader._veil.running
+        return not (veil_comes or window.files.storing)
+
+    qtbot.waitUntil(quiet, timeout=20_000)
+    QApplication.processEvents()
+
+
+def run_through(motion: QVariantAnimation) -> None:
+    """A motion from beginning to end in steps of its own time, whatever the clock says."""
+    motion.pause()
+    for ms in range(5, motion.duration() + 5, 5):
+        motion.setCurrentTime(ms)
 
 
 def button_of(text: str) -> QPushButton | None:

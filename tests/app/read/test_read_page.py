@@ -6,8 +6,15 @@ from PIL import Image
 from PySide6.QtCore import QEvent, QObject, QPoint, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QAbstractButton, QApplication
-from window_tools import draw_sky, open_and_wait, read_page, wait_until_still
+from window_tools import (
+    draw_sky,
+    open_and_wait,
+    read_page,
+    wait_until_quiet,
+    wait_until_still,
+)
 
+from app.services.reader import REST_MS
 from app.state.document import Gesture
 from app.widgets.readout_row import Row
 from core.bands.lines import Bands
@@ -26,6 +33,9 @@ def test_a_drag_updates_readings_at_every_move_and_is_one_undo_step(sky_window, 
     before = document.study
     seen = []
     sky_window.reader.readings_changed.connect(seen.append)
+    # On a slow machine a line may rest between two moves, and would be read with care.
+    rest = sky_window.reader._rest
+    rest.setInterval(10**6)
     start = at(page, before.bands.lines[1])
     qtbot.mousePress(page.canvas, LEFT, pos=start)
     for step in range(1, 8):
@@ -35,6 +45,7 @@ def test_a_drag_updates_readings_at_every_move_and_is_one_undo_step(sky_window, 
     assert document.stack.count() == 1
     assert document.study.bands.lines[1] > before.bands.lines[1]
     assert seen[-1][1].bottom == document.study.bands.lines[1]
+    rest.setInterval(REST_MS)
     # The line rests now: a worker reads with care, and only the colours may change.
     wait_until_still(sky_window, qtbot)
     assert sky_window.reader.readings is not seen[6]
@@ -77,6 +88,7 @@ def test_what_a_drag_paints_in_parts_is_what_a_whole_painting_shows(
 
 def test_a_move_of_a_line_lays_out_nothing_and_paints_parts(sky_window, qtbot) -> None:
     page = read_page(sky_window)
+    wait_until_quiet(sky_window, qtbot)  # what comes late is painted too
     sky_window.reader._rest.setInterval(10**6)
     start = at(page, sky_window.document.study.bands.lines[1])
     qtbot.mousePress(page.canvas, LEFT, pos=start)
