@@ -13,6 +13,7 @@ from scipy.ndimage import gaussian_filter, map_coordinates, uniform_filter1d
 
 from simulator.camera import encode
 from simulator.pen_marks import PX
+from simulator.strips import strips
 
 Care = Literal["usual", "bad", "blurred"]
 
@@ -57,31 +58,35 @@ def photographed(
     tall, wide = sheet.shape[0] / PX, sheet.shape[1] / PX
     h, w = side, round(side * 0.75)
     px = min(h / tall, w / wide) * rng.uniform(0.76, 0.96)  # pixels a millimetre
-    yy, xx = np.mgrid[0:h, 0:w].astype(np.float32)
-    u = xx + 0.5 - w / 2 - np.float32(rng.normal(0, 0.008 * w))
-    v = yy + 0.5 - h / 2 - np.float32(rng.normal(0, 0.008 * h))
+    left, up = np.float32(rng.normal(0, 0.008 * w)), np.float32(rng.normal(0, 0.008 * h))
     # A plane seen by a pinhole: tilted about an axis through its middle.
     axis, tilt = rng.uniform(0, 2 * np.pi), np.radians(rng.uniform(0, ways.tilt_deg))
     far = 0.85 * side
     along, across = np.cos(axis), np.sin(axis)
-    a, b = u * along + v * across, v * along - u * across
-    depth = far / (far * np.cos(tilt) - b * np.sin(tilt))
-    a, b = a * depth, b * depth
-    u, v = a * along - b * across, a * across + b * along
     turn = np.radians(rng.normal(0, 4))
-    x = (u * np.cos(turn) + v * np.sin(turn)) / px + wide / 2
-    y = (v * np.cos(turn) - u * np.sin(turn)) / px + tall / 2
     # Bent like a sheet that was rolled or folded: the middle of a wave lies off its place.
     way, phase = rng.uniform(-0.6, 0.6), rng.uniform(0, 2 * np.pi)
-    wave = (y * np.cos(way) + x * np.sin(way)) / tall * 2 * np.pi * rng.uniform(0.6, 1.3) + phase
-    bend = rng.uniform(0, ways.bend_mm) * np.sin(wave)
-    x, y = x + 0.4 * bend, y + bend
+    length, high = rng.uniform(0.6, 1.3), rng.uniform(0, ways.bend_mm)
 
     light = (gaussian_filter(sheet.astype(np.float32), 0.35 * PX / px) / 255) ** 2.2 * 0.82 + 0.02
     table = float(rng.uniform(0.03, 0.6))
-    at = np.stack([y * PX - 0.5, x * PX - 0.5])
-    seen = map_coordinates(light, at, order=1, mode="constant", cval=table, output=np.float32)
-    seen *= _lit(x, y, tall, wide, ways, rng)
+    lamps = _Lamps.drawn(ways, rng)
+    seen = np.empty((h, w), dtype=np.float32)
+    for rows in strips(h):
+        u = np.arange(w, dtype=np.float32)[None] + 0.5 - w / 2 - left
+        v = np.arange(rows.start, rows.stop, dtype=np.float32)[:, None] + 0.5 - h / 2 - up
+        a, b = u * along + v * across, v * along - u * across
+        depth = far / (far * np.cos(tilt) - b * np.sin(tilt))
+        a, b = a * depth, b * depth
+        u, v = a * along - b * across, a * across + b * along
+        x = (u * np.cos(turn) + v * np.sin(turn)) / px + wide / 2
+        y = (v * np.cos(turn) - u * np.sin(turn)) / px + tall / 2
+        wave = (y * np.cos(way) + x * np.sin(way)) / tall * 2 * np.pi * length + phase
+        bend = high * np.sin(wave)
+        x, y = x + 0.4 * bend, y + bend
+        at = np.stack([y * PX - 0.5, x * PX - 0.5])
+        map_coordinates(light, at, order=1, mode="constant", cval=table, output=seen[rows])
+        seen[rows] *= lamps.lit(x, y, tall, wide)
     sigma = float(np.hypot(rng.uniform(*ways.blur) * side / 4032, 0.45))
     seen = gaussian_filter(seen, sigma)
     moved = rng.uniform(*ways.motion) * side / 4032
@@ -99,24 +104,37 @@ def photographed(
     return buffer.getvalue()
 
 
-def _lit(
-    x: NDArray[np.float32],
-    y: NDArray[np.float32],
-    tall: float,
-    wide: float,
-    ways: Ways,
-    rng: np.random.Generator,
-) -> NDArray[np.float32]:
-    """Uneven lamps, a soft shadow over part of the page, and now and then a hand's sharper one."""
-    slope_x, slope_y = rng.uniform(-0.2, 0.2, 2)
-    lit = 1 + slope_x * (x / wide - 0.5) * 2 + slope_y * (y / tall - 0.5) * 2
-    for edges in ((6.0, 25.0), (0.8, 4.0)):
-        if edges[0] < 1 and rng.random() > 0.3:
-            continue
-        way = rng.uniform(0, 2 * np.pi)
-        off = (x - wide / 2) * np.cos(way) + (y - tall / 2) * np.sin(way) + rng.uniform(-70, 70)
-        dark = (
-            ways.shadow * rng.random() / (1 + np.exp(-np.clip(off / rng.uniform(*edges), -30, 30)))
-        )
-        lit = lit * (1 - dark)
-    return np.asarray(lit, dtype=np.float32)
+@dataclass(frozen=True)
+class _Lamps:
+    """Uneven lamps, a soft shadow over part of the page, and now and then a hand's sharper one.
+
+    Attributes
+    ----------
+    slopes : (across, down)
+    shadows : tuple of (direction, mm off the middle, strength, mm of its edge)
+    """
+
+    slopes: tuple[float, float]
+    shadows: tuple[tuple[float, float, float, float], ...]
+
+    @classmethod
+    def drawn(cls, ways: Ways, rng: np.random.Generator) -> _Lamps:
+        slope_x, slope_y = rng.uniform(-0.2, 0.2, 2)
+        shadows = []
+        for edges in ((6.0, 25.0), (0.8, 4.0)):
+            if edges[0] < 1 and rng.random() > 0.3:
+                continue
+            way, off = rng.uniform(0, 2 * np.pi), rng.uniform(-70, 70)
+            shadows.append((way, off, ways.shadow * rng.random(), rng.uniform(*edges)))
+        return cls((slope_x, slope_y), tuple(shadows))
+
+    def lit(
+        self, x: NDArray[np.float64], y: NDArray[np.float64], tall: float, wide: float
+    ) -> NDArray[np.float32]:
+        """Share of the light at places of the page, mm."""
+        slope_x, slope_y = self.slopes
+        lit = 1 + slope_x * (x / wide - 0.5) * 2 + slope_y * (y / tall - 0.5) * 2
+        for way, shift, strength, edge in self.shadows:
+            off = (x - wide / 2) * np.cos(way) + (y - tall / 2) * np.sin(way) + shift
+            lit = lit * (1 - strength / (1 + np.exp(-np.clip(off / edge, -30, 30))))
+        return np.asarray(lit, dtype=np.float32)
