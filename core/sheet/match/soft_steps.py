@@ -148,8 +148,11 @@ def fit_steps(
         slope = jacobian.T @ left
         better = False
         for _ in range(6):
-            move = np.linalg.solve(normal + damping * np.diag(np.diag(normal) + 1e-6), -slope)
-            trial = np.clip(theta + np.clip(move, -0.7, 0.7), low, high)
+            damped = normal.copy()
+            damped.flat[:: 3 * count + 1] += damping * (normal.diagonal() + 1e-6)
+            move = np.linalg.solve(damped, -slope)
+            trial = theta + np.minimum(np.maximum(move, -0.7), 0.7)
+            trial = np.minimum(np.maximum(trial, low), high)
             trial[:count] = np.sort(trial[:count])
             attempt = _cost(trial, y, values, weight, target, trust, pull, usual)
             if attempt[0] < cost:
@@ -203,13 +206,14 @@ def _cost(
     count = len(target.lines)
     shares = shares_of(y, *_parts(theta))
     weighted = shares * weight[:, None]
-    left = weighted.T @ shares + trust * np.eye(count + 1)
+    left = weighted.T @ shares
+    left.flat[:: count + 2] += trust
     right = weighted.T @ values + trust * target.colours
     colours: Floats = np.asarray(np.linalg.solve(left, right), dtype=np.float64)
     root = np.sqrt(weight)[:, None]
-    rest: Floats = np.vstack(
-        [root * (shares @ colours - values), np.sqrt(trust) * (colours - target.colours)]
-    )
+    rest = np.empty((len(y) + count + 1, 3))
+    np.multiply(root, shares @ colours - values, out=rest[: len(y)])
+    np.multiply(np.sqrt(trust), colours - target.colours, out=rest[len(y) :])
     moved = pull * (theta - usual)
     return float((rest**2).sum() + moved @ moved), shares, colours, rest
 
