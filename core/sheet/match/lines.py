@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from core.colour.working_space import Floats, W_to_linear, linear_to_W
+from core.memory import Memory
 from core.sheet.match.order import band_colours, order_bands
 from core.sheet.match.soft_steps import Steps, Target, fit_steps
 
@@ -35,6 +36,9 @@ _DOUBT = 0.003  # standard error of a place from which the profile is too flat t
 # end. Told only where it melts as the photo does and the fit is surer of its place.
 _MELTS_FAR, _WIDER, _MELTING_DOUBT = 0.2, 1.2, 0.002
 _RIVAL = 0.1  # share of the cost by which a second reading must be worse to be ruled out
+
+_FITTED: Memory[Steps] = Memory(64)
+"""Fits of photos themselves: the sheets of a class have one photo, at one of twenty strengths."""
 
 
 @dataclass(frozen=True)
@@ -89,7 +93,8 @@ def match_lines(reference: Floats, lines: tuple[float, ...], *sheets: Floats) ->
     """
     if not lines:
         return ()
-    own = _fit_reference(reference, lines)
+    photo = (reference.tobytes(), lines)
+    own = _FITTED.either(("own", *photo), lambda: _fit_reference(reference, lines))
     fits = [_fit_sheet(reference, lines, own, sheet) for sheet in sheets]
     its, rivals = min(fits, key=lambda fit: fit[0].cost)
     kept = np.diff([0.0, *its.at, 1.0]) / np.diff([0.0, *lines, 1.0])
@@ -110,7 +115,10 @@ def match_lines(reference: Floats, lines: tuple[float, ...], *sheets: Floats) ->
         sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
     if any(line.sure and abs(line.at - line.should) > _ASKED for line in answer):
-        answer = _beyond_own(answer, own, _fit_sheet(reference, lines, own, reference)[0])
+        same = _FITTED.either(
+            ("same", *photo), lambda: _fit_sheet(reference, lines, own, reference)[0]
+        )
+        answer = _beyond_own(answer, own, same)
     return beside_doubt(answer)
 
 
