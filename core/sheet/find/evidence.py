@@ -12,6 +12,7 @@ import warnings
 import numpy as np
 from numpy.typing import NDArray
 
+from core.colour.medians import medians, medians_of_known
 from core.colour.working_space import Floats, linear_to_W
 from core.sheet.sampling import sampled
 
@@ -81,7 +82,7 @@ def evidence_of(linear: NDArray[np.float32], quad: Floats) -> Floats:
         paper, paint = (np.log(np.maximum(colour, 1e-3)) for colour in (outer, inner))
         rise = (paper - paint).mean(axis=-1)
         step = np.linalg.norm(linear_to_W(outer) - linear_to_W(inner), axis=-1)
-        tint = np.nanmedian(paper - paper.mean(axis=-1, keepdims=True), axis=1)
+        tint = _median(paper - paper.mean(axis=-1, keepdims=True), 1)
         rough = np.nanstd(np.diff(paper.mean(axis=-1), axis=1), axis=1)
         darker = np.nanmean(np.where(seen, rise < -_DARKER, np.nan), axis=1)
         faint = np.nanmean(np.where(seen, step < _NO_EDGE, np.nan), axis=1)
@@ -144,14 +145,14 @@ def log_odds(score: float, evidence: Floats) -> float:
 
 
 def _median(values: Floats, axis: int) -> Floats:
-    """`np.nanmedian`, which is slow, only where something is out of sight."""
-    median = np.nanmedian if np.isnan(values).any() else np.median
-    return np.asarray(median(values, axis=axis))
+    """`np.nanmedian`, a tenth as slow."""
+    rows = np.ascontiguousarray(np.moveaxis(values, axis, -1))
+    return medians_of_known(rows) if np.isnan(rows).any() else medians(rows)
 
 
 def _brightness(cells: Floats) -> Floats:
     """Log of the median brightness of each side (4,) of cells (4, n, 3)."""
-    return np.asarray(np.log(np.maximum(np.nanmedian(cells.mean(axis=-1), axis=1), 1e-3)))
+    return np.asarray(np.log(np.maximum(_median(cells.mean(axis=-1), 1), 1e-3)))
 
 
 def _seen(linear: NDArray[np.float32], at: Floats) -> Floats:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from core.colour.medians import medians
 from core.colour.working_space import Floats
 from core.sheet.find.hough import find_sides, line_set
 from core.sheet.find.quads import shortlist, with_ring
@@ -107,7 +108,8 @@ def _lines_along(W: Floats, paper: Floats, side: int, deep: float) -> Floats:
     down = (np.arange(rows) + 0.5) * _PITCH
     at = np.stack([*np.meshgrid(across, down), np.ones((rows, len(across)))], -1) @ to_picture.T
     seen = sampled(W, at[..., :2] / at[..., 2:])
-    colours = np.median(seen.reshape(rows, _PARTS, _PART, 3), axis=2)
+    parts = seen.reshape(rows, _PARTS, _PART, 3).swapaxes(2, 3)
+    colours = medians(np.ascontiguousarray(parts))
     sums = np.cumsum(gaussian_filter1d(colours, 1.0, axis=0), axis=0)
     sums = np.concatenate([np.zeros((1, _PARTS, 3)), sums])
     row = np.arange(_WINDOW, rows - _WINDOW)
