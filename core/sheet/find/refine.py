@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.colour.medians import channels_first, medians
-from core.colour.working_space import Floats, dot_planes, linear_to_W
+from core.colour.medians import medians
+from core.colour.working_space import Floats, dot_planes, linear_to_W_planes
 from core.sheet.sampling import sampled
 
 _PLACES = 90  # profiles a side
@@ -47,7 +47,7 @@ def _fit_sides(
     offset = np.linspace(-1, 1, _STEPS) * max(reach * size, 3.0)
     at = start[:, None] + along[:, None] * run[:, None]
     at = at[:, :, None] + outward[:, None, None] * offset[:, None]
-    W = channels_first(linear_to_W(sampled(linear, at - 0.5)))
+    W = linear_to_W_planes(sampled(linear, at - 0.5))
     found = [_edge_along(W[:, side], offset) for side in range(4)]
     crossing, difference = (np.stack(each) for each in zip(*found, strict=True))
     weight = difference / (difference + 4.0)
