@@ -123,7 +123,7 @@ def match_lines(reference: Floats, lines: tuple[float, ...], *sheets: Floats) ->
 
 
 def _beyond_own(answer: list[Line], own: Steps, same: Steps) -> list[Line]:
-    """Lines without what a copy would be out of place by that is the photo itself (`same`).
+    """Lines, unsure where they are off by little more than the photo's own would be (`same`).
 
     In a wash that grades over a large part of the height the lines were put somewhere, and its
     half-way point is elsewhere: by so much a sheet that grades as softly is not to blame.
@@ -134,10 +134,8 @@ def _beyond_own(answer: list[Line], own: Steps, same: Steps) -> list[Line]:
         beside = _beside(float(own.at[k]) - line.should, width, float(same.width[k]))
         bias = _alike(width, line.width) * (float(same.at[k]) - beside - line.should)
         shift = line.at - line.should
-        if abs(shift) > _ASKED and bias * shift > 0:
-            less = float(np.sign(shift)) * min(abs(bias), abs(shift))
-            line = replace(line, at=line.at - less)
-        kept.append(line)
+        to_blame = bias * shift <= 0 or abs(shift) - abs(bias) > _ASKED
+        kept.append(line if abs(shift) <= _ASKED or to_blame else replace(line, sure=False))
     return kept
 
 
