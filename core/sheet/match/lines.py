@@ -31,6 +31,7 @@ _PRESSED = 0.4  # share of its height in the reference
 _FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
 _SOFT = 0.06  # 10-90% width of a step that its neighbours can pull away
 _ASKED = 0.02  # of the height: a line further off is compared with the photo's own fit
+_MOSTLY_OWN = 0.5  # share of a displacement that must be the sheet's
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
 # A wash that melts over a fifth of the height: its half-way point hangs on where its neighbours
 # end. Told only where it melts as the photo does and the fit is surer of its place.
@@ -134,7 +135,8 @@ def _beyond_own(answer: list[Line], own: Steps, same: Steps) -> list[Line]:
         beside = _beside(float(own.at[k]) - line.should, width, float(same.width[k]))
         bias = _alike(width, line.width) * (float(same.at[k]) - beside - line.should)
         shift = line.at - line.should
-        to_blame = bias * shift <= 0 or abs(shift) - abs(bias) > _ASKED
+        left = 1.0 if bias * shift <= 0 else 1.0 - abs(bias) / max(abs(shift), 1e-9)
+        to_blame = left > _MOSTLY_OWN or left * abs(shift) > _ASKED
         kept.append(line if abs(shift) <= _ASKED or to_blame else replace(line, sure=False))
     return kept
 
