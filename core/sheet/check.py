@@ -22,7 +22,7 @@ from core.sheet.findings.strength import reading_at, strength_of
 from core.sheet.look import Glances, look, of_one_colour, reaches_edge, without_border
 from core.sheet.match.foreground import compared, profiles_of, sides_seen
 from core.sheet.match.likeness import stronger
-from core.sheet.match.lines import Line, match_lines
+from core.sheet.match.lines import COMMENTED, Line, match_lines
 from core.sheet.match.orientation import judge_orientation
 from core.sheet.match.reference import Reference
 from core.sheet.match.washes import washes_of
@@ -34,7 +34,7 @@ from core.sheet.result import BandCheck, LineCheck, SheetCheck, SheetOptions, Wa
 Bools = NDArray[np.bool_]
 Checks = tuple[BandCheck, ...]
 
-COMMENTED_PCT = 2.0
+COMMENTED_PCT = 100 * COMMENTED
 """A line's displacement, in percent of the height, from which it is spoken of."""
 
 MELTED = 0.125
@@ -113,14 +113,12 @@ def check_sheet(
     bands = _sheet_bands([line.at for line in lines])
     step(0.75, progress, should_stop)
 
-    whole = _reader(seen.picture, photo.name)
+    everywhere = None if in_place is not None else _reader(seen.picture, photo.name)
 
     def read(bands: Bands) -> tuple[BandReading, ...]:
         where = counts(bands)
-        if where is None:
-            return whole.read(bands)
-        found = _reader(seen.picture, photo.name, where).read(bands)
-        return tuple(sides_seen(reading, where) for reading in found)
+        reader = everywhere or _reader(seen.picture, photo.name, where)
+        return tuple(sides_seen(reading, where) for reading in reader.read(bands))
 
     def compare(found: tuple[BandReading, ...], strength: float, *, beyond: bool = False) -> Checks:
         wanted = reference.readings

@@ -65,19 +65,23 @@ def sample_sky(name: str) -> tuple[NDArray[np.uint8], tuple[float, ...]]:
     return pixels[:rows:2, ::2].copy(), tuple(y / scene["horizon"] for y in scene["lines"])
 
 
-def copied_onto_paper(
-    painted: Floats, reference: Reference, blur: float = 0.006, rows: int = 320
-) -> SheetCheck:
-    """A check of what was painted (h, w, 3; linear light over paper white), blurred a little."""
-    density = -np.log(np.clip(painted, 0.003, 1.0))
+def copy_of(linear: Floats, strength: float = 1.0, blur: float = 0.012) -> Floats:
+    """A sky (h, w, 3) in linear light over paper white, 320 rows of it, blurred by a share of its
+    height, with so many times its paint."""
+    density = -np.log(np.clip(linear, 0.003, 1.0))
     size = blur * len(density)
     density = gaussian_filter(density, (size, size, 0), mode="nearest")
-    scale = rows / len(density)
-    wash = np.exp(-np.clip(zoom(density, (scale, scale, 1), order=1), 0.0, 6.0))
-    h, w = wash.shape[:2]
+    scale = 320 / len(density)
+    return np.exp(-strength * np.clip(zoom(density, (scale, scale, 1), order=1), 0.0, 6.0))
+
+
+def checked(reference: Reference, painted: Floats) -> SheetCheck:
+    """A check of a painting (h, w, 3; linear light over paper white) on its paper; its corners are
+    known."""
+    h, w = painted.shape[:2]
     edge = 30
     picture = np.ones((h + 2 * edge, w + 2 * edge, 3)) * PAPER
-    picture[edge : edge + h, edge : edge + w] *= wash
+    picture[edge : edge + h, edge : edge + w] *= painted
     H, W = picture.shape[:2]
     left, top, right, bottom = edge / W, edge / H, (edge + w) / W, (edge + h) / H
     corners = ((left, top), (right, top), (right, bottom), (left, bottom))

@@ -162,9 +162,7 @@ def find_lines(gradient: Gradient, sign: int) -> LineSet:
         """Of some pixels, none of which votes for columns outside of `low` to `high`."""
         size = high + 1 - low
         places = index[:, which] * size + (columns[:, which] - low)
-        votes = np.bincount(
-            places.ravel(), counted[:, which].ravel(), len(_SLOPES) * size
-        )  # fmt: skip
+        votes = np.bincount(places.ravel(), counted[:, which].ravel(), len(_SLOPES) * size)
         return np.asarray(votes, dtype=np.float64).reshape(len(_SLOPES), size)
 
     left = np.arange(len(x))

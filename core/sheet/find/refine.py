@@ -107,7 +107,7 @@ def _robust_lines(run: Floats, crossing: Floats, weight: Floats) -> tuple[Floats
 
 def _product(one: Floats, other: Floats) -> Floats:
     """Scalar products (sides, 1) of vectors (sides, n)."""
-    return np.asarray(np.vecdot(one, other)[:, None])
+    return np.asarray((one[:, None] @ other[..., None])[:, 0])
 
 
 def _crossing(one: tuple[Floats, Floats], two: tuple[Floats, Floats]) -> Floats:

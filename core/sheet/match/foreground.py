@@ -8,6 +8,7 @@ without it, so a sheet is as well: like is compared with like.
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -16,7 +17,7 @@ from scipy.ndimage import binary_dilation, binary_opening, generate_binary_struc
 from core.bands.lines import Bands
 from core.colour.working_space import Floats, thinned
 from core.reading.reading import BandReading
-from core.sheet.match.likeness import likeness
+from core.sheet.match.likeness import likenesses
 from core.sheet.match.order import profile_of
 
 Bools = NDArray[np.bool_]
@@ -32,10 +33,11 @@ _NEARER = 0.8  # share of the distance: what comes so much nearer is taken
 _KEPT = 0.6  # of a band's own sky, that must be left once the foreground is widened
 
 
-def sky_seen(mask: Bools) -> Bools | None:
+def sky_seen(mask: Bools, bands: Bands) -> Bools | None:
     """Where a sheet is compared, (about 200, w), of the usable pixels (h, w) of the photo's sky.
 
-    None where nothing stands in front of the sky, or next to nothing.
+    None where nothing stands in front of the sky, or next to nothing. `bands` are the sky's: a band
+    that would lose most of what it has to the room left around a hill keeps all of it.
     """
     small = thinned(mask, _ROWS)
     cross = generate_binary_structure(2, 1)
@@ -45,7 +47,20 @@ def sky_seen(mask: Bools) -> Bools | None:
     front = binary_opening(padded, cross, iterations=_SPECK)[inner]
     if front.mean() < _LEAST or front.all():
         return None
-    return np.asarray(~front)
+    return widened(~front, bands)
+
+
+def widened(seen: Bools, bands: Bands) -> Bools:
+    """What is seen of a sky (rows, columns), with some room left around what stands before it."""
+    wide = ~binary_dilation(~seen, iterations=_AROUND)
+    cuts = [int(edge * len(seen)) for edge in bands.edges]
+    for top, bottom in pairwise(cuts):
+        rows = slice(top, max(top + 1, bottom))
+        if wide[rows].sum() < _KEPT * seen[rows].sum():
+            wide[rows] = seen[rows]
+        if not wide[rows].any():
+            wide[rows] = True  # nothing of it is seen small: all there is says more than nothing
+    return np.asarray(wide)
 
 
 def compared(seen: Bools | None, should: Bands, at: Bands, shape: tuple[int, int]) -> Bools | None:
@@ -62,18 +77,11 @@ def compared(seen: Bools | None, should: Bands, at: Bands, shape: tuple[int, int
     """
     if seen is None:
         return None
-    wide = ~binary_dilation(~seen, iterations=_AROUND)
-    for top, bottom in zip(should.edges, should.edges[1:], strict=False):
-        rows = slice(int(top * len(seen)), max(int(top * len(seen)) + 1, int(bottom * len(seen))))
-        if wide[rows].sum() < _KEPT * seen[rows].sum():
-            wide[rows] = seen[rows]
-        if not wide[rows].any():
-            wide[rows] = True  # nothing of it is seen small: all there is says more than nothing
     height, width = shape
     y = np.interp((np.arange(height) + 0.5) / height, at.edges, should.edges)
-    rows_of = np.minimum((y * len(wide)).astype(int), len(wide) - 1)
-    columns_of = np.arange(width) * wide.shape[1] // width
-    return np.asarray(wide[rows_of[:, None], columns_of])
+    rows_of = np.minimum((y * len(seen)).astype(int), len(seen) - 1)
+    columns_of = np.arange(width) * seen.shape[1] // width
+    return np.asarray(seen[rows_of[:, None], columns_of])
 
 
 def mostly_seen(seen: Bools, x: float, y: float, radius: float) -> bool:
@@ -105,7 +113,8 @@ def profiles_of(
     if seen is None:
         return (whole,)
     part = profile_of(W, seen)
-    nearer = likeness(reference, part).apart < _NEARER * likeness(reference, whole).apart
+    of_part, of_whole = likenesses(reference, [part, whole])
+    nearer = of_part.apart < _NEARER * of_whole.apart
     return (part, whole) if nearer else (whole, part)
 
 

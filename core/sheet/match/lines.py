@@ -19,6 +19,9 @@ from core.sheet.match.soft_steps import Steps, Target, fit_steps
 TELLABLE = 4.0
 """Neighbouring bands closer than this, in working units, give no line that can be told."""
 
+COMMENTED = 0.02
+"""A line's displacement, as a share of the height, from which it is spoken of."""
+
 _COLOUR_TRUST = 0.4  # samples' worth of trust in the reference's colour
 _PRIOR_FIT = 400.0
 _WIDTH_FIT = 3.0
@@ -30,7 +33,6 @@ _CRISPER, _AS_SOFT = 0.3, 0.6  # the sheet's width over the photo's
 _PRESSED = 0.4  # share of its height in the reference
 _FAR, _PRESSED_FAR = 0.08, 0.6  # the same beside a line this far off its place
 _SOFT = 0.06  # 10-90% width of a step that its neighbours can pull away
-_ASKED = 0.02  # of the height: a line further off is compared with the photo's own fit
 _MOSTLY_OWN = 0.5  # share of a displacement that must be the sheet's
 _DOUBT = 0.003  # standard error of a place from which the profile is too flat to tell
 # A wash that melts over a fifth of the height: its half-way point hangs on where its neighbours
@@ -115,7 +117,7 @@ def match_lines(reference: Floats, lines: tuple[float, ...], *sheets: Floats) ->
         flat = float(its.error[k]) > _DOUBT or _melts_away(own, its, k)
         sure = contrast >= TELLABLE and not (doubt or pressed or flat)
         answer.append(Line(line, at, sure, contrast, float(its.width[k]), float(its.error[k])))
-    if any(line.sure and abs(line.at - line.should) > _ASKED for line in answer):
+    if any(line.sure and abs(line.at - line.should) > COMMENTED for line in answer):
         same = _FITTED.either(
             ("same", *photo), lambda: _fit_sheet(reference, lines, own, reference)[0]
         )
@@ -131,13 +133,15 @@ def _beyond_own(answer: list[Line], own: Steps, same: Steps) -> list[Line]:
     """
     kept = []
     for k, line in enumerate(answer):
-        width = float(own.width[k])
-        beside = _beside(float(own.at[k]) - line.should, width, float(same.width[k]))
-        bias = _alike(width, line.width) * (float(same.at[k]) - beside - line.should)
         shift = line.at - line.should
-        left = 1.0 if bias * shift <= 0 else 1.0 - abs(bias) / max(abs(shift), 1e-9)
-        to_blame = left > _MOSTLY_OWN or left * abs(shift) > _ASKED
-        kept.append(line if abs(shift) <= _ASKED or to_blame else replace(line, sure=False))
+        if abs(shift) > COMMENTED:
+            width = float(own.width[k])
+            beside = _beside(float(own.at[k]) - line.should, width, float(same.width[k]))
+            photos = _alike(width, line.width) * (float(same.at[k]) - beside - line.should)
+            left = 1.0 - max(photos / shift, 0.0)  # share of it that is the sheet's
+            if left <= _MOSTLY_OWN and left * abs(shift) <= COMMENTED:
+                line = replace(line, sure=False)
+        kept.append(line)
     return kept
 
 

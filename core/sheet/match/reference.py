@@ -123,7 +123,7 @@ def make_reference(
         edges=find_edges(W, small_mask),
         corner_shares=corner_shares(linear),
         sky=photo_sky(linear.astype(np.float64), small_mask, own),
-        seen=sky_seen(mask),
+        seen=sky_seen(mask, own),
     )
 
 

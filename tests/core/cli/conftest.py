@@ -14,7 +14,6 @@ import core.bands.careful
 import core.bands.propose
 import core.cli.check
 import core.cli.read
-import core.paint.plan
 from core import pipeline
 from core.class_set import check_one
 

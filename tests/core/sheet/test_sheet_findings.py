@@ -7,21 +7,24 @@ Sheets are made from the sample scenes, whose truth is known: a copy with so man
 from __future__ import annotations
 
 import itertools
-import json
-from pathlib import Path
 
 import numpy as np
 import pytest
-from scipy.ndimage import gaussian_filter, zoom
-from sheet_pictures import PAPER, photo_from, plain_reference, sheet_picture
+from sheet_pictures import (
+    PAPER,
+    checked,
+    copy_of,
+    photo_from,
+    plain_reference,
+    sample_sky,
+    sheet_picture,
+)
 from simulator.measure import reference_from
 
-import sample_scenes
 from core.colour import srgb8_to_linear
 from core.colour.working_space import linear_to_W
 from core.paint.box.box import DEFAULT_BOX
 from core.paint.plan import plan_mixes
-from core.photo import open_photo
 from core.reading.reading import read_colour
 from core.sheet import check_sheet
 from core.sheet.findings.change import compare_checks
@@ -30,9 +33,7 @@ from core.sheet.findings.planned import Planned, corrected
 from core.sheet.match.likeness import apart_band_by_band, likeness, stronger
 from core.sheet.match.order import profile_of
 from core.sheet.match.orientation import OTHER_SKY, SAME_PAINT, judge_orientation
-from core.sheet.result import SheetCheck, SheetOptions
 
-FOLDER = Path(sample_scenes.__file__).parent
 SCENES = ("dusk", "ember", "fell", "marsh", "pines", "quay")
 COLOURED = ("dusk", "ember", "fell", "pines")
 
@@ -40,57 +41,24 @@ COLOURED = ("dusk", "ember", "fell", "pines")
 @pytest.fixture(scope="module")
 def skies():
     """Every sample scene's sky with its true lines."""
-    truth = {one["name"]: one for one in _scenes()}
-    found = {}
-    for name in SCENES:
-        photo = open_photo(FOLDER / f"{name}.jpg")
-        horizon = truth[name]["horizon"]
-        rows = round(horizon * len(photo.pixels))
-        lines = tuple(line / horizon for line in truth[name]["lines"])
-        found[name] = reference_from(photo.pixels[:rows:2, ::2].copy(), lines)
-    return found
+    return {name: reference_from(*sample_sky(name)) for name in SCENES}
 
 
-def _scenes() -> list[dict]:
-    data = json.loads((FOLDER / "scenes.json").read_text(encoding="utf-8"))
-    scenes = data["scenes"] if isinstance(data, dict) and "scenes" in data else data
-    if isinstance(scenes, dict):
-        return [{"name": name, **scene} for name, scene in scenes.items()]
-    return scenes
-
-
-def copy_of(reference, strength: float = 1.0, blur: float = 0.012):
-    """The sky in linear light over paper white, blurred, with so many times its paint."""
-    linear = srgb8_to_linear(reference.picture).astype(np.float64)
-    density = -np.log(np.clip(linear, 0.003, 1.0))
-    size = blur * len(density)
-    density = gaussian_filter(density, (size, size, 0), mode="nearest")
-    scale = 320 / len(density)
-    return np.exp(-strength * np.clip(zoom(density, (scale, scale, 1), order=1), 0.0, 6.0))
+def copied(reference, strength: float = 1.0, blur: float = 0.012):
+    """The sky of a reference copied, see `sheet_pictures.copy_of`."""
+    return copy_of(srgb8_to_linear(reference.picture).astype(np.float64), strength, blur)
 
 
 @pytest.fixture(scope="module")
 def copies(skies):
     """A copy of every sky with its own strength, a little blurred."""
-    return {name: copy_of(sky) for name, sky in skies.items()}
-
-
-def checked(reference, painted) -> SheetCheck:
-    """A check of a painting on its paper; its corners are known."""
-    h, w = painted.shape[:2]
-    edge = 30
-    picture = np.ones((h + 2 * edge, w + 2 * edge, 3)) * PAPER
-    picture[edge : edge + h, edge : edge + w] *= painted
-    H, W = picture.shape[:2]
-    at = [(x / W, y / H) for x, y in ((edge, edge), (edge + w, edge), (edge + w, edge + h),
-                                      (edge, edge + h))]  # fmt: skip
-    return check_sheet(photo_from(picture), reference, SheetOptions(corners=tuple(at)))
+    return {name: copied(sky) for name, sky in skies.items()}
 
 
 @pytest.mark.parametrize("strength", [0.4, 2.2])
 @pytest.mark.parametrize("name", COLOURED)
 def test_strength_comes_first_and_the_hues_are_praised(skies, name, strength):
-    check = checked(skies[name], copy_of(skies[name], strength))
+    check = checked(skies[name], copied(skies[name], strength))
     assert "other sky" not in {notice.key for notice in check.notices}
     assert check.strength.told
     praise, *rest = check.findings
@@ -105,7 +73,7 @@ def test_strength_comes_first_and_the_hues_are_praised(skies, name, strength):
 @pytest.mark.parametrize("name", SCENES)
 def test_a_blurred_copy_has_no_bloom_edge_or_pale_corner(skies, name, blur):
     """The moon of "dusk", blurred a little, is a pale patch with a rim where the photo has it."""
-    check = checked(skies[name], copy_of(skies[name], blur=blur))
+    check = checked(skies[name], copied(skies[name], blur=blur))
     assert (check.blooms, check.hard_edges, check.pale_corners) == ((), (), ())
 
 

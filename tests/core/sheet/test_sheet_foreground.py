@@ -9,14 +9,14 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from sheet_pictures import copied_onto_paper, sample_sky
+from sheet_pictures import checked, copy_of, sample_sky
 from simulator.measure import photo_of
 
 from core.bands.careful import read_bands
 from core.bands.lines import Bands
 from core.colour import srgb8_to_linear
 from core.sheet import make_reference
-from core.sheet.match.foreground import compared, sky_seen
+from core.sheet.match.foreground import compared, sky_seen, widened
 from core.sheet.match.reference import slim_reference
 
 HILL = (38, 44, 40)
@@ -60,7 +60,7 @@ def painted(scene, kind: str):
 @pytest.mark.parametrize("kind", ["washed over", "painted", "painted beside"])
 def test_a_faithful_copy_gets_no_complaint(scene, kind: str) -> None:
     _, reference, _ = scene
-    check = copied_onto_paper(painted(scene, kind), reference)
+    check = checked(reference, copy_of(painted(scene, kind), blur=0.006))
     assert [finding.text for finding in check.findings if finding.kind != "praise"] == []
     assert {notice.key for notice in check.notices} <= {"phone"}
     assert {band.overall for band in check.band_checks} == {"matches"}
@@ -71,7 +71,8 @@ def test_a_pale_wash_is_found_all_the_same(scene) -> None:
     edges = reference.bands.edges
     y = (np.arange(len(sky)) + 0.5) / len(sky)
     inside = np.clip(np.minimum(y - edges[1], edges[2] - y) / 0.02 + 0.5, 0, 1)[:, None, None]
-    check = copied_onto_paper(painted(scene, "painted") ** (1 - 0.6 * inside), reference)
+    pale = painted(scene, "painted") ** (1 - 0.6 * inside)
+    check = checked(reference, copy_of(pale, blur=0.006))
     told = check.band_checks[1]
     assert told.value in ("close", "off")
     assert told.whole is not None
@@ -84,7 +85,7 @@ def test_a_hard_edge_in_the_sky_is_found(scene) -> None:
     place = (above + below) / 2 if name in ("hills", "tower") else above - 0.02
     dried = sky.copy()
     dried[round(place * len(sky)) :] *= 0.5  # a second wash, laid on the first when it was dry
-    check = copied_onto_paper(dried, reference, blur=0.002)
+    check = checked(reference, copy_of(dried, blur=0.002))
     assert any(abs(edge.at - place) < 0.02 for edge in check.hard_edges)
 
 
@@ -92,7 +93,7 @@ def test_lines_move_the_place_that_is_compared() -> None:
     seen = np.ones((200, 100), dtype=bool)
     seen[100:, 50:] = False
     should, at = Bands(1.0, (0.5,)), Bands(1.0, (0.6,))
-    where = compared(seen, should, at, (400, 300))
+    where = compared(widened(seen, should), should, at, (400, 300))
     assert where is not None
     assert where[:, :130].all()
     assert where[:230, :].all()
@@ -103,7 +104,7 @@ def test_specks_and_small_corners_keep_nothing_out() -> None:
     mask = np.ones((800, 1200), dtype=bool)
     mask[300:303] = False  # a wire
     mask[500:506, 700:706] = False  # a bird
-    assert sky_seen(mask) is None
+    assert sky_seen(mask, Bands(1.0)) is None
     assert compared(None, Bands(1.0, ()), Bands(1.0, ()), (40, 60)) is None
 
 
@@ -111,7 +112,7 @@ def test_a_band_hardly_seen_is_read_by_what_is_seen_of_it() -> None:
     seen = np.ones((200, 100), dtype=bool)
     seen[180:, :94] = False
     bands = Bands(1.0, (0.9,))
-    where = compared(seen, bands, bands, (200, 100))
+    where = compared(widened(seen, bands), bands, bands, (200, 100))
     assert where is not None
     assert where[181:, 94:].all()
     assert not where[181:, :90].any()
